@@ -1,0 +1,27 @@
+/**
+ * A closed, smooth, simple contour walked counter-clockwise, as functions of arc length.
+ *
+ * Axes: x along the stream at zero incidence, y upward; metres. The walk starts (arc 0) at the nose, the point where
+ * the ray from the centroid against the stream (direction -x) leaves the section, so the lower surface comes first.
+ */
+export interface Contour {
+  /** Name of the section for tables and plots, for instance "rounded rectangle 80 x 30 mm, edge radius 6 mm". */
+  readonly name: string;
+  /** Total arc length, m. */
+  readonly perimeter: number;
+  /** Enclosed area, m^2. */
+  readonly area: number;
+  readonly centroid: readonly [number, number];
+  /** Position, unit tangent (counter-clockwise) and curvature (1/m, positive where convex) at an arc length, m; periodic. */
+  at(arc: number): ContourPoint;
+  /** True when the mirror image in the x axis through the centroid is the same contour. */
+  readonly mirrorSymmetric: boolean;
+}
+
+export interface ContourPoint {
+  readonly x: number;
+  readonly y: number;
+  readonly tangentX: number;
+  readonly tangentY: number;
+  readonly curvature: number;
+}

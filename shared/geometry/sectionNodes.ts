@@ -1,0 +1,24 @@
+/**
+ * Nodes of a section for the panel method: one panel per node, at equal steps of a smooth periodic parameter, so that
+ * sums over the nodes are trapezoidal sums of a periodic integrand. Counter-clockwise, an even number of them, node 0 at the nose. Every array has shape [count].
+ */
+export interface SectionNodes {
+  readonly name: string;
+  readonly count: number;
+  /** Position, m. */
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Unit tangent, counter-clockwise; the outward normal is (tangentY, -tangentX). */
+  readonly tangentX: Float64Array;
+  readonly tangentY: Float64Array;
+  /** Arc length per parameter step, (ds/dt) * 2 pi / count, m. */
+  readonly ds: Float64Array;
+  /** Arc length from the nose, m, increasing from 0 at node 0. */
+  readonly arc: Float64Array;
+  /** Curvature, 1/m, positive where convex. */
+  readonly curvature: Float64Array;
+  readonly perimeter: number;
+  readonly area: number;
+  readonly centroid: readonly [number, number];
+  readonly mirrorSymmetric: boolean;
+}
