@@ -16,6 +16,21 @@ export interface Contour {
   at(arc: number): ContourPoint;
   /** True when the mirror image in the x axis through the centroid is the same contour. */
   readonly mirrorSymmetric: boolean;
+  /** The curved parts of the contour cut into short stretches, in order of arc; their turning adds up to 2 pi. */
+  readonly bends: readonly ContourBend[];
+  /**
+   * For families that have one: a smooth parameter t, 0 at the nose and 2 pi after one turn, whose equal steps suit a
+   * panel method. Gives the arc length, m, and its derivative by t.
+   */
+  readonly naturalParameter?: (t: number) => { readonly arc: number; readonly arcRate: number };
+}
+
+/** A short stretch of a contour: its middle (arc length from the nose, m), its length (m) and how far it turns. */
+export interface ContourBend {
+  readonly arc: number;
+  readonly length: number;
+  /** rad, positive where convex. */
+  readonly turning: number;
 }
 
 export interface ContourPoint {

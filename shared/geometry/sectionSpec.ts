@@ -1,0 +1,132 @@
+/**
+ * The section families and their dimensions. Lengths in metres; x is along the stream at zero incidence, y across it.
+ * Dimensions are those of the finished, rounded section unless a line says otherwise.
+ */
+export type SectionSpec =
+  | CircleSpec
+  | EllipseSpec
+  | RoundedRectangleSpec
+  | SuperellipseSpec
+  | StadiumSpec
+  | BevelledRectangleSpec
+  | DShapeSpec
+  | RoundedPolygonSpec
+  | RoundedTriangleSpec
+  | FreeContourSpec;
+
+export type SectionFamily = SectionSpec["family"];
+
+/** The specification of one family. */
+export type SpecOf<F extends SectionFamily> = Extract<SectionSpec, { family: F }>;
+
+export interface CircleSpec {
+  readonly family: "circle";
+  /** m */
+  readonly diameter: number;
+}
+
+export interface EllipseSpec {
+  readonly family: "ellipse";
+  /** Axis along x, m. */
+  readonly length: number;
+  /** Axis along y, m. */
+  readonly height: number;
+}
+
+export interface RoundedRectangleSpec {
+  readonly family: "roundedRectangle";
+  /** Along x, m. */
+  readonly length: number;
+  /** Along y, m. */
+  readonly height: number;
+  /** Radius of all four edges, m; from 1 % to 50 % of the smaller of length and height. */
+  readonly edgeRadius: number;
+}
+
+/** |2x/length|^exponent + |2y/height|^exponent = 1. */
+export interface SuperellipseSpec {
+  readonly family: "superellipse";
+  /** Along x, m. */
+  readonly length: number;
+  /** Along y, m. */
+  readonly height: number;
+  /** From 2 (the ellipse) to 20 (nearly a rectangle). */
+  readonly exponent: number;
+}
+
+/** A rectangle with two semicircular ends, on its shorter sides. */
+export interface StadiumSpec {
+  readonly family: "stadium";
+  /** Along x over all, m. */
+  readonly length: number;
+  /** Along y over all, m. */
+  readonly height: number;
+}
+
+/** A rectangle whose four edges are cut straight. The six or eight corners left over are rounded by cornerRadius. */
+export interface BevelledRectangleSpec {
+  readonly family: "bevelledRectangle";
+  /** Along x, m; of the sharp outline, which rounding shortens only where the bevels meet in a point. */
+  readonly length: number;
+  /** Along y, m; of the sharp outline. */
+  readonly height: number;
+  /** Leg of the bevel along x, m; at most half the length. */
+  readonly bevelLength: number;
+  /** Leg of the bevel along y, m; at most half the height. */
+  readonly bevelHeight: number;
+  /** m; at least 1 % of the smaller of length and height. */
+  readonly cornerRadius: number;
+}
+
+/** A half-ellipse nose, straight sides, and a flat face with two rounded corners. */
+export interface DShapeSpec {
+  readonly family: "dShape";
+  /** Along x over all, m. */
+  readonly length: number;
+  /** Along y over all, m. */
+  readonly height: number;
+  /**
+   * Semi-axis of the half ellipse along x, m; half the height makes it a semicircle. From 10 % of the height to
+   * length - cornerRadius.
+   */
+  readonly noseLength: number;
+  /** Radius of the two corners of the flat face, m; from 1 % of the smaller dimension to half the height. */
+  readonly cornerRadius: number;
+  /** Which end is flat; the stream meets the front first. */
+  readonly flatSide: "front" | "rear";
+}
+
+/** A regular polygon with rounded corners. */
+export interface RoundedPolygonSpec {
+  readonly family: "roundedPolygon";
+  /** Number of sides, a whole number from 3 to 24. */
+  readonly sides: number;
+  /** Diameter of the circle that touches all sides from inside (the distance across flats when sides is even), m. */
+  readonly inscribedDiameter: number;
+  /** m; from 1 % to 50 % of inscribedDiameter (50 % is the circle). */
+  readonly cornerRadius: number;
+  /** What the stream meets first at zero incidence. */
+  readonly facing: "flat" | "corner";
+}
+
+/** An isosceles triangle, symmetric about the x axis, with rounded corners. */
+export interface RoundedTriangleSpec {
+  readonly family: "roundedTriangle";
+  /** Along x over all, after rounding, m. */
+  readonly length: number;
+  /** Along y over all, after rounding, m. */
+  readonly height: number;
+  /** Radius of all three corners, m; from 1 % to 50 % of the smaller of length and height. */
+  readonly cornerRadius: number;
+  /** Whether the apex points against the stream or down it. */
+  readonly apex: "forward" | "rearward";
+}
+
+/** A closed smooth curve through given points. */
+export interface FreeContourSpec {
+  readonly family: "freeContour";
+  /** [x, y] pairs along the contour in either direction, m; 8 to 2000 of them; a repeated first point is dropped. */
+  readonly points: readonly (readonly [number, number])[];
+  /** For tables and plots; "free contour" when absent. */
+  readonly name?: string;
+}
