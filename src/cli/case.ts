@@ -1,0 +1,96 @@
+import { resolve } from "node:path";
+import { setImmediate as nextTurn } from "node:timers/promises";
+import type { CaseResults } from "../../shared/case/caseResults";
+import { caseSteps } from "../../shared/case/caseSteps";
+import { readCase } from "../../shared/case/readCase";
+import type { Case } from "../../shared/case/resolvedCase";
+import { resultCsv } from "../../shared/case/resultCsv";
+import { resultTable } from "../../shared/case/resultTable";
+import { type CaseArguments, caseArguments, helpText, type OutputFormat } from "./caseArguments";
+import { caseFileText } from "./caseFile";
+import { beginOutputFile, type OutputFile } from "./outputFile";
+import { ProgressLine } from "./progressLine";
+import { systemCode } from "./systemReason";
+
+const exitDone = 0;
+const exitNotConverged = 1;
+const exitUnusableInput = 2;
+const exitInterrupted = 130;
+
+/** Paths are meant from where the user stands; `npm run` moves to the package's folder and keeps that place here. */
+const startFolder =
+  process.env.npm_lifecycle_event === "case" ? (process.env.INIT_CWD ?? process.cwd()) : process.cwd();
+
+async function main(): Promise<number> {
+  const args = caseArguments(process.argv.slice(2));
+  if (!args.ok) return refuse(args.problem.message);
+  if (args.value.wants === "help") {
+    process.stdout.write(helpText);
+    return exitDone;
+  }
+  return runFile(args.value);
+}
+
+async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<number> {
+  const path = resolve(startFolder, args.file);
+  const text = caseFileText(path, args.file);
+  if (!text.ok) return refuse(text.problem.message);
+  const theCase = readCase(text.value, args.file);
+  if (!theCase.ok) return refuse(theCase.problem.message);
+
+  let output: OutputFile | null = null;
+  if (args.out !== null) {
+    const begun = beginOutputFile(resolve(startFolder, args.out), args.out, [path]);
+    if (!begun.ok) return refuse(begun.problem.message);
+    output = begun.value;
+  }
+  const progress = new ProgressLine(process.stderr);
+  const stop = (status: number) => () => {
+    progress.end();
+    output?.discard();
+    process.exit(status);
+  };
+  process.once("SIGINT", stop(exitInterrupted));
+  process.once("SIGTERM", stop(143));
+  process.once("SIGHUP", stop(129));
+
+  const results = await runSteps(theCase.value, progress);
+  progress.end();
+  const rendered = render(results, args.format);
+  if (output === null) {
+    process.stdout.write(rendered);
+  } else {
+    const written = output.commit(rendered);
+    if (!written.ok) return refuse(written.problem.message);
+  }
+  return results.results.every((row) => row.converged) ? exitDone : exitNotConverged;
+}
+
+/** Runs a case one step per turn of the event loop, so that signals get through. */
+async function runSteps(theCase: Case, progress: ProgressLine): Promise<CaseResults> {
+  const steps = caseSteps(theCase);
+  for (;;) {
+    await nextTurn();
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    progress.update(step.value.done, step.value.total, step.value.label);
+  }
+}
+
+function render(results: CaseResults, format: OutputFormat): string {
+  if (format === "json") return `${JSON.stringify(results, null, 2)}\n`;
+  return format === "csv" ? resultCsv(results) : resultTable(results);
+}
+
+function refuse(message: string): number {
+  process.stderr.write(`${message.replace(/\s+/g, " ")}\n`);
+  return exitUnusableInput;
+}
+
+process.stdout.on("error", (error) => {
+  // The reader has seen enough, for instance `head`: not a failure of ours.
+  if (systemCode(error) === "EPIPE") process.exit(exitDone);
+  throw error;
+});
+
+process.exitCode = await main();

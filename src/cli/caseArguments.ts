@@ -1,0 +1,58 @@
+import { parseArgs } from "node:util";
+import { problem, type Result, success } from "../../shared/result";
+
+export type OutputFormat = "table" | "json" | "csv";
+
+export type CaseArguments =
+  | { readonly wants: "help" }
+  | { readonly wants: "run"; readonly file: string; readonly format: OutputFormat; readonly out: string | null };
+
+export const helpText = `Runs a case file: drag, base pressure, separation and Strouhal number of its sections.
+
+  npm run --silent case -- FILE [--json | --csv] [--out PATH]
+
+  FILE        a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json)
+  --json      one JSON document with a top-level "results" array, instead of the table
+  --csv       comma-separated values, one line per result, instead of the table
+  --out PATH  write to PATH instead of standard output; PATH appears only when it is complete
+  --help      this text
+
+Exit status: 0 done; 1 some results did not converge (they are printed and marked); 2 unusable input; 130 interrupted.
+Results are screening estimates: shortlist with them, then measure. They prove neither safety nor compliance.
+`;
+
+/** The command line's arguments, without the program's own. The problem's message is one line. */
+export function caseArguments(args: readonly string[]): Result<CaseArguments> {
+  let parsed: ReturnType<typeof parse>;
+  try {
+    parsed = parse(args);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message.split(/[.\n]/)[0] : String(error);
+    return problem("arguments", `${reason}; the options are --json, --csv, --out PATH and --help`);
+  }
+  const { values, positionals } = parsed;
+  if (values.help === true) return success({ wants: "help" });
+  if (positionals.length !== 1) {
+    const found = positionals.length === 0 ? "no case file was named" : `${positionals.length} case files were named`;
+    return problem("arguments", `${found}; name one, for instance cases/cylinder-smooth.json (--help tells more)`);
+  }
+  if (values.json === true && values.csv === true) {
+    return problem("arguments", "--json and --csv exclude each other; give one of them");
+  }
+  if (values.out === "") return problem("arguments", "--out is empty; it must be the path of a file");
+  const format: OutputFormat = values.json === true ? "json" : values.csv === true ? "csv" : "table";
+  return success({ wants: "run", file: positionals[0], format, out: values.out ?? null });
+}
+
+function parse(args: readonly string[]) {
+  return parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: {
+      json: { type: "boolean" },
+      csv: { type: "boolean" },
+      out: { type: "string" },
+      help: { type: "boolean", short: "h" },
+    },
+  });
+}

@@ -1,0 +1,58 @@
+import { closeSync, existsSync, openSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { problem, type Result, success } from "../../shared/result";
+import { systemReason } from "./systemReason";
+
+/** A file that appears under its name only when it is complete. */
+export interface OutputFile {
+  /** Writes all of the text and puts the file in place. */
+  commit(text: string): Result<null>;
+  /** Removes what was begun; a file that was in place before is left as it was. */
+  discard(): void;
+}
+
+/**
+ * Begins a file beside the target, so that an unwritable place is found before any work is done and the last step is one
+ * rename on the same file system.
+ * @param path      the target
+ * @param shownName the target as the user wrote it, for messages
+ * @param forbidden paths that must not be replaced, for instance the input
+ */
+export function beginOutputFile(path: string, shownName: string, forbidden: readonly string[]): Result<OutputFile> {
+  let temporary: string;
+  let target = path;
+  try {
+    if (existsSync(path)) {
+      // A symbolic link stays a link: what it points to is replaced.
+      target = realpathSync(path);
+      if (!statSync(target).isFile()) {
+        return problem("output", `--out ${shownName}: exists and is not a regular file; it must be the path of a file`);
+      }
+      if (forbidden.some((other) => realpathSync(other) === target)) {
+        return problem("output", `--out ${shownName}: is the case file itself; it must be another path`);
+      }
+    }
+    temporary = join(dirname(target), `.${basename(target)}.${process.pid}.tmp`);
+    closeSync(openSync(temporary, "wx"));
+  } catch (error) {
+    return problem(
+      "output",
+      `--out ${shownName}: cannot be written: ${systemReason(error)}; it must be a path in a directory you can write to`,
+    );
+  }
+  return success({
+    commit(text) {
+      try {
+        writeFileSync(temporary, text);
+        renameSync(temporary, target);
+        return success(null);
+      } catch (error) {
+        rmSync(temporary, { force: true });
+        return problem("output", `--out ${shownName}: cannot be written: ${systemReason(error)}`);
+      }
+    },
+    discard() {
+      rmSync(temporary, { force: true });
+    },
+  });
+}

@@ -1,0 +1,34 @@
+import { describe, expect, it } from "vitest";
+import { caseArguments, helpText } from "../../src/cli/caseArguments";
+
+describe("caseArguments(args)", () => {
+  it.each([
+    [["a.json"], "table", null],
+    [["a.json", "--json"], "json", null],
+    [["--csv", "a.json", "--out", "b.csv"], "csv", "b.csv"],
+    [["--out=b.txt", "a.json"], "table", "b.txt"],
+    [["--json", "--", "-a.json"], "json", null],
+  ])("of %j asks for a %s into %s", (args, format, out) => {
+    expect(caseArguments(args)).toMatchObject({ ok: true, value: { wants: "run", format, out } });
+  });
+
+  it.each([[["--help"]], [["-h"]], [["a.json", "--help"]]])("of %j asks for help", (args) => {
+    expect(caseArguments(args)).toEqual({ ok: true, value: { wants: "help" } });
+    expect(helpText).toContain("--out PATH");
+  });
+
+  it.each([
+    [[], /no case file was named/],
+    [["a.json", "b.json"], /2 case files were named/],
+    [["a.json", "--xml"], /--xml.*the options are --json, --csv, --out PATH and --help/],
+    [["a.json", "--out"], /the options are/],
+    [["a.json", "--out="], /--out is empty/],
+    [["a.json", "--json", "--csv"], /exclude each other/],
+    [["a.json", "--json=yes"], /the options are/],
+  ])("of %j is a problem of one line", (args, message) => {
+    const result = caseArguments(args);
+    if (result.ok) throw new Error("was accepted");
+    expect(result.problem.message).toMatch(message);
+    expect(result.problem.message).not.toContain("\n");
+  });
+});
