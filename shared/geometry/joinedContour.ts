@@ -1,0 +1,56 @@
+import type { Contour, ContourBend } from "./contour";
+import type { ContourPiece } from "./contourPiece";
+import { noseArc } from "./noseArc";
+
+/**
+ * A closed contour made of pieces that follow one another counter-clockwise, each ending where and as the next starts
+ * (same point, same tangent). Arc 0 is moved to the nose.
+ * Throws RangeError when the pieces do not join, since a family that builds such pieces is wrong.
+ */
+export function joinPieces(name: string, pieces: readonly ContourPiece[], mirrorSymmetric: boolean): Contour {
+  const starts = new Float64Array(pieces.length + 1);
+  let area = 0;
+  let momentX = 0;
+  let momentY = 0;
+  pieces.forEach((piece, i) => {
+    starts[i + 1] = starts[i] + piece.length;
+    area += piece.moments.area;
+    momentX += piece.moments.x;
+    momentY += piece.moments.y;
+  });
+  const perimeter = starts[pieces.length];
+  checkJoints(name, pieces, perimeter);
+  const centroid: [number, number] = [momentX / area, mirrorSymmetric ? 0 : momentY / area];
+
+  const locate = (arcFromStart: number) => {
+    let low = 0;
+    let high = pieces.length;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (starts[middle] <= arcFromStart) low = middle;
+      else high = middle;
+    }
+    return pieces[low].at(Math.min(arcFromStart - starts[low], pieces[low].length));
+  };
+  const nose = noseArc(locate, starts, centroid);
+  const wrap = (arc: number) => {
+    const wrapped = arc - perimeter * Math.floor(arc / perimeter);
+    return wrapped < perimeter ? wrapped : 0;
+  };
+  const bends: ContourBend[] = pieces
+    .flatMap((piece, i) => piece.bends.map((bend) => ({ ...bend, arc: wrap(starts[i] + bend.arc - nose) })))
+    .sort((a, b) => a.arc - b.arc);
+  return { name, perimeter, area, centroid, mirrorSymmetric, bends, at: (arc) => locate(wrap(arc + nose)) };
+}
+
+function checkJoints(name: string, pieces: readonly ContourPiece[], perimeter: number): void {
+  pieces.forEach((piece, i) => {
+    const end = piece.at(piece.length);
+    const start = pieces[(i + 1) % pieces.length].at(0);
+    const gap = Math.hypot(end.x - start.x, end.y - start.y) / perimeter;
+    const kink = Math.hypot(end.tangentX - start.tangentX, end.tangentY - start.tangentY);
+    if (!(gap < 1e-9 && kink < 1e-7)) {
+      throw new RangeError(`${name}: piece ${i} ends ${gap} perimeters and ${kink} rad from the next; both must be 0.`);
+    }
+  });
+}
