@@ -1,0 +1,30 @@
+import type { SectionNodes } from "../geometry/sectionNodes";
+import type { FlowCondition } from "../solve/condition";
+import { solveCondition } from "../solve/solveCondition";
+import type { ConditionOutcome } from "../solve/solution";
+import { liveCondition } from "./liveCondition";
+import type { LiveRequest } from "./liveRequest";
+import type { LiveShape } from "./liveShape";
+
+/** A complete solution of one request. Plain data with big arrays, made to be transferred. */
+export interface LiveSolution {
+  readonly nodes: SectionNodes;
+  /** rad */
+  readonly incidence: number;
+  /** D, m. */
+  readonly referenceWidth: number;
+  readonly condition: FlowCondition;
+  readonly outcome: ConditionOutcome;
+}
+
+/** Solves one request on its prepared shape. */
+export function solveLive(shape: LiveShape, request: LiveRequest): LiveSolution {
+  const condition = liveCondition(request, shape.width);
+  return {
+    nodes: shape.nodes,
+    incidence: request.incidence,
+    referenceWidth: shape.width,
+    condition,
+    outcome: solveCondition(shape.prepared, condition),
+  };
+}

@@ -1,0 +1,93 @@
+import { css } from "lit";
+
+export const plotStyles = css`
+  ww-plot {
+    display: flex;
+    flex-direction: column;
+    min-width: 0;
+    background: var(--sheet);
+    border: 1px solid var(--rule);
+    border-radius: 3px 14px 3px 3px;
+    padding: 0.75rem 0.9rem 0.6rem;
+  }
+  ww-plot figure {
+    margin: 0;
+    display: contents;
+  }
+  ww-plot h3 {
+    margin: 0;
+    font-size: 1rem;
+    letter-spacing: 0.01em;
+  }
+  ww-plot .plot-head {
+    display: flex;
+    justify-content: space-between;
+    align-items: baseline;
+    gap: 0.5rem;
+    flex-wrap: wrap;
+  }
+  ww-plot .plot-actions {
+    display: flex;
+    gap: 0.15rem;
+  }
+  ww-plot .plot-actions button {
+    font-size: 0.78rem;
+    padding: 0.2rem 0.5rem;
+    border-color: transparent;
+    background: none;
+    color: var(--accent);
+  }
+  ww-plot .plot-actions button:hover {
+    background: var(--wash);
+  }
+  ww-plot .plot-area {
+    position: relative;
+    height: var(--plot-height, 22rem);
+    min-width: 0;
+  }
+  ww-plot .plot-area.is-empty {
+    display: none;
+  }
+  ww-plot .plot-empty {
+    color: var(--ink-soft);
+    padding: 2.5rem 0;
+    text-align: center;
+  }
+  ww-plot figcaption {
+    font-size: 0.82rem;
+    color: var(--ink-soft);
+    line-height: 1.4;
+  }
+  ww-plot .is-stale .plot-area {
+    opacity: 0.6;
+  }
+  ww-plot .table-scroll {
+    overflow: auto;
+    max-height: 22rem;
+    margin-top: 0.5rem;
+  }
+  ww-plot table {
+    border-collapse: collapse;
+    font-size: 0.8rem;
+    font-variant-numeric: tabular-nums;
+    width: 100%;
+  }
+  ww-plot th,
+  ww-plot td {
+    text-align: left;
+    padding: 0.15rem 0.6rem 0.15rem 0;
+    border-bottom: 1px solid var(--rule);
+    vertical-align: top;
+  }
+  ww-plot th {
+    position: sticky;
+    top: 0;
+    background: var(--sheet);
+  }
+  @media print {
+    ww-plot .plot-actions,
+    ww-plot .table-scroll {
+      display: none;
+    }
+  }
+`;

@@ -1,0 +1,28 @@
+import { type CaseDocument, caseVersion } from "../../../shared/case/caseDocument";
+import type { Design } from "./design";
+import { sectionToDocument } from "./sectionToDocument";
+
+/** A design as a case file with one condition, which the command line solves as the page does. */
+export function designToCase(design: Design): CaseDocument {
+  return {
+    wakewrightCase: caseVersion,
+    title: design.title,
+    sections: [sectionToDocument(design.section, design.sectionName)],
+    panelCount: design.panelCount,
+    incidenceDegrees: tidy((design.incidence * 180) / Math.PI),
+    fluid: design.fluid,
+    speedsMetresPerSecond: [design.speed],
+    sandGrainRoughnessMetres: [design.sandGrainRoughness],
+    turbulencePercents: [tidy(design.turbulenceIntensity * 100)],
+    ...(design.trips.length > 0
+      ? {
+          trips: design.trips.map(({ side, arc, height }) => ({ side, arcMetres: arc, heightMetres: height })),
+        }
+      : {}),
+  };
+}
+
+/** Without the last digits' noise of a conversion: 0.1 instead of 0.10000000000000002. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(12));
+}

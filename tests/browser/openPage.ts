@@ -1,0 +1,69 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type Browser, chromium, type Page } from "playwright-core";
+import { build, type PreviewServer, preview } from "vite";
+import { findBrowser } from "./findBrowser";
+
+/** The production build, served, and a browser for it. */
+export interface Stage {
+  readonly address: string;
+  readonly browser: Browser;
+  close(): Promise<void>;
+}
+
+/** Builds the page into a folder of its own, serves it on a free port and starts a headless browser. */
+export async function openStage(): Promise<Stage> {
+  const executablePath = findBrowser();
+  const outDir = mkdtempSync(join(tmpdir(), "wakewright-page-"));
+  await build({ logLevel: "error", build: { outDir, emptyOutDir: true } });
+  const server: PreviewServer = await preview({
+    logLevel: "error",
+    build: { outDir },
+    preview: { port: 0, host: "127.0.0.1", open: false },
+  });
+  const browser = await chromium.launch({
+    executablePath,
+    args: [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });
+  const bound = server.httpServer.address();
+  if (bound === null || typeof bound === "string") throw new Error("The preview server has no port.");
+  return {
+    address: `http://127.0.0.1:${bound.port}/`,
+    browser,
+    close: async () => {
+      await browser.close();
+      await server.close();
+      rmSync(outDir, { recursive: true, force: true });
+    },
+  };
+}
+
+/** A page with everything it complained about: console errors, uncaught errors and failed requests. */
+export interface WatchedPage {
+  readonly page: Page;
+  readonly complaints: string[];
+}
+
+/** A fresh browser profile, so nothing is stored from another test. */
+export async function openPage(stage: Stage, hash = "", size = { width: 1280, height: 900 }): Promise<WatchedPage> {
+  const context = await stage.browser.newContext({ viewport: size, reducedMotion: "reduce" });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+  });
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("requestfailed", (request) => complaints.push(`${request.url()}: ${request.failure()?.errorText}`));
+  await page.goto(stage.address + hash, { waitUntil: "load" });
+  return { page, complaints };
+}

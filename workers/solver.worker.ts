@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { createSolver } from "./solverApi";
+
+expose(createSolver());
