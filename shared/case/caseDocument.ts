@@ -1,0 +1,67 @@
+import * as z from "zod";
+import { exactlyOneInSchema, flowKeys, requireExactlyOne } from "./flowDocument";
+import { fluidDocument } from "./fluidDocument";
+import { incidenceBounds, mostSections } from "./limits";
+import { evenPanelCount } from "./panelCountDocument";
+import { strictRecord, sweepable, text } from "./quantity";
+import { sectionDocument } from "./sectionDocument";
+
+/** The version of the case file's format, the value of its key "wakewrightCase". */
+export const caseVersion = 1;
+
+export const branchChoices = ["rising", "falling", "both", "whereDifferent"] as const;
+
+const versionRule = `it must be ${caseVersion}, the only version of the case file so far`;
+const branchRule = `it must be one of ${branchChoices.join(", ")}`;
+const sectionsRule = `it must be a list of 1 to ${mostSections} sections`;
+
+/** A case file, the single source of its type, of its reader and of its JSON Schema. */
+export const caseDocument = strictRecord("a case", {
+  $schema: z.string({ error: "it must be text" }).optional().describe("Where the JSON Schema is, for editors"),
+  wakewrightCase: z.literal(caseVersion, { error: versionRule }).describe("Version of the format"),
+  title: text("What the case is about, one line", 200),
+  note: text("Remarks: sources, cautions, what to look at", 5000).optional(),
+  sections: z
+    .array(sectionDocument, { error: sectionsRule })
+    .min(1, sectionsRule)
+    .max(mostSections, sectionsRule)
+    .describe("The sections, each of which meets every condition below"),
+  panelCount: evenPanelCount.optional(),
+  incidenceDegrees: sweepable("Incidence, positive nose up", incidenceBounds).optional(),
+  fluid: fluidDocument.optional(),
+  ...flowKeys,
+  branches: z
+    .enum(branchChoices, { error: branchRule })
+    .optional()
+    .describe(
+      'Where several steady states exist: the one that a slowly rising or falling speed sits on, "both" as two results for every condition, or "whereDifferent" (the default), rising and, where it differs, falling',
+    ),
+})
+  .superRefine((document, context) => {
+    requireExactlyOne(document, ["reynoldsNumbers", "speedsMetresPerSecond"], context);
+    requireExactlyOne(document, ["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"], context);
+    if (document.speedsMetresPerSecond !== undefined && document.fluid === undefined) {
+      context.addIssue({
+        code: "custom",
+        path: ["fluid"],
+        message: "a case with speedsMetresPerSecond needs a fluid",
+        input: document,
+      });
+    }
+  })
+  .meta({
+    title: "Wakewright case",
+    description: "Sections, a stream and walls for the command line and the page. SI units, named in the keys.",
+    allOf: [
+      exactlyOneInSchema(["reynoldsNumbers", "speedsMetresPerSecond"]),
+      exactlyOneInSchema(["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"]),
+    ],
+    dependentRequired: { speedsMetresPerSecond: ["fluid"] },
+  });
+
+export type CaseDocument = z.infer<typeof caseDocument>;
+
+/** The published JSON Schema (draft 2020-12) of the case file, as plain data. */
+export function caseJsonSchema(): Record<string, unknown> {
+  return { ...z.toJSONSchema(caseDocument) };
+}

@@ -1,0 +1,22 @@
+import type { FluidProperties } from "../fluid/fluidSpec";
+import type { ResultRow } from "./resultRow";
+
+/** The version of the results document, the value of its key "wakewrightResults". */
+export const resultsVersion = 1;
+
+/** Name and version of the program, without a date, so that equal cases give equal documents. */
+export const generatedBy = "Wakewright 0.1.0";
+
+/** Everything that a case yields: the JSON document of the command line. Plain data. */
+export interface CaseResults {
+  readonly wakewrightResults: typeof resultsVersion;
+  readonly title: string;
+  readonly note: string | null;
+  readonly generatedBy: string;
+  readonly fluid: FluidProperties | null;
+  /** What to keep in mind before anyone relies on a number. */
+  readonly cautions: readonly string[];
+  readonly results: readonly ResultRow[];
+  /** What did not converge or could not be prepared, each once. */
+  readonly problems: readonly string[];
+}

@@ -1,0 +1,72 @@
+import { buildContour } from "../geometry/sectionFamilies";
+import type { Problem } from "../result";
+import type { CaseDocument } from "./caseDocument";
+import { expandSweep } from "./expandSweep";
+import { mostShapes } from "./limits";
+import type { CaseShape } from "./resolvedCase";
+import type { SectionDocument } from "./sectionDocument";
+import { type SweptSpec, sectionSpecs, sweptKeys } from "./sectionSpecs";
+
+/** The sections of a case with their contours, for every swept value and incidence; and what cannot be built. */
+export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; problems: Problem[] } {
+  const problems = sweepProblems(document);
+  if (problems.length > 0) return { shapes: [], problems };
+  const incidences = incidencesDegrees(document);
+  const swept = document.sections.map(sectionSpecs);
+  const count = swept.reduce((sum, specs) => sum + specs.length, 0) * incidences.length;
+  if (count > mostShapes) {
+    const message = `the case has ${count} sections (sweeps and incidences written out); it must have at most ${mostShapes}`;
+    return { shapes: [], problems: [{ code: "section-count", message, field: "sections" }] };
+  }
+  const shapes: CaseShape[] = [];
+  document.sections.forEach((section, i) => {
+    for (const { spec, sweep } of swept[i]) {
+      const contour = buildContour(spec);
+      if (!contour.ok) {
+        problems.push(located(contour.problem, section, i, sweep));
+        continue;
+      }
+      const name = shapeName(section, contour.value.name, sweep);
+      for (const incidenceDegrees of incidences) {
+        shapes.push({ name, contour: contour.value, incidenceDegrees, sweep });
+      }
+    }
+  });
+  return { shapes, problems };
+}
+
+function incidencesDegrees(document: CaseDocument): number[] {
+  const incidence = document.incidenceDegrees ?? 0;
+  return typeof incidence === "number" ? [incidence] : expandSweep(incidence);
+}
+
+function sweepProblems(document: CaseDocument): Problem[] {
+  return document.sections.flatMap((section, i) => {
+    const keys = sweptKeys(section);
+    if (keys.length <= 1) return [];
+    const field = `sections[${i}].${keys[1]}`;
+    const message = `${field} is swept as well as ${keys[0]}; at most one key of a section may be a list or a range`;
+    return [{ code: "sweep", message, field }];
+  });
+}
+
+/** The geometry names its own parameters ("edgeRadius"); the file's key has the unit behind it. */
+function located(problem: Problem, section: SectionDocument, index: number, sweep: SweptSpec["sweep"]): Problem {
+  const parameter = problem.field?.split(".").at(-1);
+  const key = Object.keys(section).find((name) => name === parameter || name === `${parameter}Metres`);
+  const field = key === undefined ? `sections[${index}]` : `sections[${index}].${key}`;
+  const where = sweep === null ? field : `${field} (${sweep.key} ${sweep.value})`;
+  return { code: problem.code, message: `${where}: ${problem.message}`, field };
+}
+
+function shapeName(section: SectionDocument, contourName: string, sweep: SweptSpec["sweep"]): string {
+  if (section.name === undefined) return contourName;
+  return sweep === null ? section.name : `${section.name}, ${sweepText(sweep)}`;
+}
+
+/** "edge radius 3 mm" for edgeRadiusMetres 0.003. */
+function sweepText(sweep: { readonly key: string; readonly value: number }): string {
+  const words = sweep.key.replace(/Metres$/, "").replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+  const isLength = sweep.key.endsWith("Metres");
+  return `${words} ${Number((isLength ? sweep.value * 1000 : sweep.value).toPrecision(6))}${isLength ? " mm" : ""}`;
+}

@@ -1,0 +1,139 @@
+import type { Problem, Result } from "../result";
+import type { FlowCondition } from "../solve/condition";
+import { traceDragCurve } from "../solve/dragCurve";
+import type { ConditionOutcome } from "../solve/solution";
+import { type CaseResults, generatedBy, resultsVersion } from "./caseResults";
+import { cautionsFor } from "./cautions";
+import { contourExtent } from "./contourExtent";
+import { type PreparedShape, prepareSettledShape, prepareShape } from "./prepareShape";
+import type { Case, CaseShape } from "./resolvedCase";
+import { type Branch, branchRow, type ResultRow, type RowCondition } from "./resultRow";
+import { streamConditions } from "./streamConditions";
+
+/** One step of a case done: a shape prepared, or one section swept over the stream at one roughness and turbulence. */
+export interface CaseStep {
+  readonly done: number;
+  readonly total: number;
+  /** What was done. */
+  readonly label: string;
+  /** Results that this step added. */
+  readonly rows: readonly ResultRow[];
+}
+
+/**
+ * Runs a case one step per `next()`, so that the caller can show progress, let other work in, or stop between steps; the
+ * generator's return value is everything that the case yields. Rows come by section, roughness, turbulence and rising
+ * Reynolds number.
+ */
+export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
+  const sweeps = theCase.roughness.values.length * theCase.turbulencePercents.length;
+  const total = theCase.shapes.length * (1 + sweeps);
+  const results: ResultRow[] = [];
+  let done = 0;
+  for (const shape of theCase.shapes) {
+    const prepared = prepare(theCase, shape);
+    yield { done: ++done, total, label: `prepared ${shape.name}`, rows: [] };
+    for (const roughness of theCase.roughness.values) {
+      for (const turbulencePercent of theCase.turbulencePercents) {
+        const rows = sweepRows(theCase, shape, prepared, roughness, turbulencePercent);
+        results.push(...rows);
+        yield { done: ++done, total, label: `solved ${shape.name}`, rows };
+      }
+    }
+  }
+  return {
+    wakewrightResults: resultsVersion,
+    title: theCase.title,
+    note: theCase.note,
+    generatedBy,
+    fluid: theCase.fluid,
+    cautions: cautionsFor(theCase.fluid, results),
+    results,
+    problems: [...new Set(results.flatMap((row) => (row.problem === null ? [] : [`${row.section}: ${row.problem}`])))],
+  };
+}
+
+/** Runs a whole case at once. */
+export function runCase(theCase: Case, onProgress: (step: CaseStep) => void = () => {}): CaseResults {
+  const steps = caseSteps(theCase);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+    onProgress(step.value);
+  }
+}
+
+function radians(shape: CaseShape): number {
+  return (shape.incidenceDegrees * Math.PI) / 180;
+}
+
+function prepare(theCase: Case, shape: CaseShape): Result<PreparedShape> {
+  if (theCase.panelCount !== "auto") return prepareShape(shape.contour, radians(shape), theCase.panelCount);
+  const [roughness] = theCase.roughness.values;
+  const [turbulencePercent] = theCase.turbulencePercents;
+  // The slowest stream: farthest from the drag crisis, where the branch itself may change with the last digit.
+  return prepareSettledShape(
+    shape.contour,
+    radians(shape),
+    (width) => streamConditions(theCase, width, roughness, turbulencePercent)[0].flow,
+  );
+}
+
+function sweepRows(
+  theCase: Case,
+  shape: CaseShape,
+  prepared: Result<PreparedShape>,
+  roughness: number,
+  turbulencePercent: number,
+): ResultRow[] {
+  const width = prepared.ok ? prepared.value.referenceWidth : contourExtent(shape.contour, radians(shape));
+  const conditions = streamConditions(theCase, width, roughness, turbulencePercent);
+  const flows = conditions.map(({ flow }) => flow);
+  const outcomes = prepared.ok
+    ? traceDragCurve(prepared.value.section, flows)
+    : flows.map(() => nothing(prepared.problem));
+  return conditions.flatMap(({ flow, speed }, i) =>
+    branchesOf(theCase, outcomes[i]).map((branch) =>
+      branchRow(rowCondition(theCase, shape, prepared, width, flow, speed, turbulencePercent), outcomes[i], branch),
+    ),
+  );
+}
+
+function nothing(reason: Problem): ConditionOutcome {
+  return { states: [], rising: null, falling: null, problem: reason };
+}
+
+function branchesOf(theCase: Case, outcome: ConditionOutcome): Branch[] {
+  switch (theCase.branches) {
+    case "rising":
+    case "falling":
+      return [theCase.branches];
+    case "both":
+      return ["rising", "falling"];
+    case "whereDifferent":
+      return outcome.rising === outcome.falling ? ["rising"] : ["rising", "falling"];
+  }
+}
+
+function rowCondition(
+  theCase: Case,
+  shape: CaseShape,
+  prepared: Result<PreparedShape>,
+  width: number,
+  flow: FlowCondition,
+  speed: number | null,
+  turbulencePercent: number,
+): RowCondition {
+  return {
+    section: shape.name,
+    sweep: shape.sweep,
+    incidenceDegrees: shape.incidenceDegrees,
+    reynolds: flow.reynolds,
+    speed,
+    density: theCase.fluid?.density ?? null,
+    sandGrainRoughnessRatio: flow.sandGrainRoughnessRatio,
+    turbulencePercent,
+    referenceWidth: width,
+    panelCount: prepared.ok ? prepared.value.panelCount : null,
+  };
+}

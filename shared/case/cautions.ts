@@ -1,0 +1,37 @@
+import type { FluidProperties } from "../fluid/fluidSpec";
+import type { ResultRow } from "./resultRow";
+
+/** Holds for every result of the engine. */
+export const screeningCaution =
+  "Screening estimates for an infinitely long section in a steady, unbounded stream. Use them to shortlist, then measure; they prove neither safety nor compliance with any rule.";
+
+/** Pa. */
+const standardAtmosphere = 101325;
+
+/** Cautions that depend on the fluid and the results. */
+export function cautionsFor(fluid: FluidProperties | null, rows: readonly ResultRow[]): string[] {
+  const cautions = [screeningCaution];
+  if (fluid === null) return cautions;
+  const speeds = rows.flatMap((row) => (row.speedMetresPerSecond === null ? [] : [row.speedMetresPerSecond]));
+  const fastest = speeds.reduce((most, speed) => Math.max(most, speed), 0);
+  // Below a Mach number of 0.3 the density changes by less than 5 %: common practice, no source.
+  if (fluid.speedOfSound !== null && fastest > 0.3 * fluid.speedOfSound) {
+    cautions.push(
+      `Speeds up to ${fastest.toPrecision(3)} m/s exceed 0.3 of the speed of sound (${fluid.speedOfSound.toPrecision(3)} m/s): the flow is no longer incompressible, which is assumed here.`,
+    );
+  }
+  const isLiquid = fluid.density > 100;
+  const deepestSuction = rows.reduce((most, row) => Math.max(most, suction(row, fluid.density)), 0);
+  if (isLiquid && deepestSuction > standardAtmosphere) {
+    cautions.push(
+      `The lowest pressure is ${(deepestSuction / 1000).toFixed(0)} kPa below that of the stream, more than one atmosphere: near the surface the liquid would cavitate, which is not modelled.`,
+    );
+  }
+  return cautions;
+}
+
+/** How far the lowest pressure of a result lies below the stream's, Pa; 0 where it is not known. */
+function suction(row: ResultRow, density: number): number {
+  if (row.speedMetresPerSecond === null || row.minimumPressureCoefficient === null) return 0;
+  return -row.minimumPressureCoefficient * 0.5 * density * row.speedMetresPerSecond ** 2;
+}

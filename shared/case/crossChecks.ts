@@ -1,0 +1,74 @@
+import type { Problem } from "../result";
+import { contourExtent } from "./contourExtent";
+import { mostResults, reynoldsBounds, roughnessRatioBounds } from "./limits";
+import type { Case, CaseShape, CaseTrip } from "./resolvedCase";
+
+/** Relative slack of the checks, for an extent found by sampling. */
+const slack = 1e-4;
+
+/** What a case asks for that only shows when sections, fluid and stream are put together. */
+export function crossChecks(theCase: Case): Problem[] {
+  const tooMany = resultCount(theCase);
+  if (tooMany.length > 0) return tooMany;
+  const problems: Problem[] = [];
+  for (const shape of theCase.shapes) {
+    const width = contourExtent(shape.contour, (shape.incidenceDegrees * Math.PI) / 180);
+    problems.push(...reynoldsNumbers(theCase, shape, width), ...roughnessRatios(theCase, shape, width));
+    theCase.trips.forEach((trip, i) => {
+      problems.push(...tripFits(trip, i, shape, width));
+    });
+  }
+  return problems;
+}
+
+function resultCount(theCase: Case): Problem[] {
+  const { shapes, stream, roughness, turbulencePercents, branches } = theCase;
+  const conditions = shapes.length * stream.values.length * roughness.values.length * turbulencePercents.length;
+  const count = conditions * (branches === "both" || branches === "whereDifferent" ? 2 : 1);
+  if (count <= mostResults) return [];
+  const message = `the case asks for up to ${count} results (sections x stream x roughness x turbulence x branches); it must be at most ${mostResults}`;
+  return [{ code: "result-count", message }];
+}
+
+function reynoldsNumbers(theCase: Case, shape: CaseShape, width: number): Problem[] {
+  if (theCase.stream.by === "reynolds" || theCase.fluid === null) return [];
+  const { kinematicViscosity } = theCase.fluid;
+  return theCase.stream.values.flatMap((speed) => {
+    const reynolds = (speed * width) / kinematicViscosity;
+    const { from = 0, to } = reynoldsBounds;
+    if (reynolds >= from * (1 - slack) && reynolds <= to * (1 + slack)) return [];
+    const lowest = (from * kinematicViscosity) / width;
+    const highest = (to * kinematicViscosity) / width;
+    const message = `speedsMetresPerSecond: ${speed} m/s on ${shape.name} is Reynolds number ${reynolds.toPrecision(3)}; it must be from ${from} to ${to}, here ${lowest.toPrecision(3)} to ${highest.toPrecision(3)} m/s`;
+    return [{ code: "reynolds-range", message, field: "speedsMetresPerSecond" }];
+  });
+}
+
+function roughnessRatios(theCase: Case, shape: CaseShape, width: number): Problem[] {
+  if (theCase.roughness.by === "ratio") return [];
+  return theCase.roughness.values.flatMap((height) => {
+    if (height / width <= roughnessRatioBounds.to * (1 + slack)) return [];
+    const most = roughnessRatioBounds.to * width;
+    const message = `sandGrainRoughnessMetres: ${height} m on ${shape.name} is ks/D ${(height / width).toPrecision(3)}; it must be at most ${roughnessRatioBounds.to}, here ${most.toPrecision(3)} m`;
+    return [{ code: "roughness-range", message, field: "sandGrainRoughnessMetres" }];
+  });
+}
+
+function tripFits(trip: CaseTrip, index: number, shape: CaseShape, width: number): Problem[] {
+  const arc = trip.arcMetres ?? (trip.arcRatio ?? 0) * width;
+  const key = trip.arcMetres === undefined ? "arcRatio" : "arcMetres";
+  const side = shape.contour.perimeter / 2;
+  const field = `trips[${index}].${key}`;
+  const problems: Problem[] = [];
+  if (!(arc < side)) {
+    const most = key === "arcMetres" ? `${side.toPrecision(3)} (m)` : `${(side / width).toPrecision(3)}`;
+    const message = `${field} is ${trip[key]}, beyond the rear of ${shape.name}; it must be below ${most}`;
+    problems.push({ code: "trip-position", message, field });
+  }
+  if (trip.heightMetres !== undefined && !(trip.heightMetres / width <= 0.1)) {
+    const heightField = `trips[${index}].heightMetres`;
+    const message = `${heightField} is ${trip.heightMetres}; it must be at most 0.1 of the reference width, here ${(0.1 * width).toPrecision(3)} (m)`;
+    problems.push({ code: "trip-height", message, field: heightField });
+  }
+  return problems;
+}

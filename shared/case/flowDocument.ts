@@ -1,0 +1,69 @@
+import * as z from "zod";
+import {
+  lengthBounds,
+  reynoldsBounds,
+  roughnessHeightBounds,
+  roughnessRatioBounds,
+  speedBounds,
+  turbulenceBounds,
+} from "./limits";
+import { listOrRange, quantity, strictRecord } from "./quantity";
+
+const sideRule = 'it must be "upper" or "lower"';
+
+/** A trip in a case file: position and height in metres, or each as a ratio to the reference width. */
+export const tripDocument = strictRecord("a trip", {
+  side: z.enum(["upper", "lower"], { error: sideRule }).describe("The side of the section that carries the trip"),
+  arcMetres: quantity("Arc length from the section's nose to the trip", lengthBounds).optional(),
+  arcRatio: quantity("Arc length from the nose / reference width", { above: 0, to: 50, unit: "" }).optional(),
+  heightMetres: quantity("Height of the trip", lengthBounds).optional(),
+  heightRatio: quantity("Height / reference width", { above: 0, to: 0.1, unit: "" }).optional(),
+})
+  .superRefine((trip, context) => {
+    requireExactlyOne(trip, ["arcMetres", "arcRatio"], context);
+    requireExactlyOne(trip, ["heightMetres", "heightRatio"], context);
+  })
+  .meta({
+    allOf: [exactlyOneInSchema(["arcMetres", "arcRatio"]), exactlyOneInSchema(["heightMetres", "heightRatio"])],
+  });
+
+/** The keys of a case file that set the stream and the wall. */
+export const flowKeys = {
+  speedsMetresPerSecond: listOrRange("Stream speeds", speedBounds).optional(),
+  reynoldsNumbers: listOrRange(
+    "Reynolds numbers, speed x reference width / kinematic viscosity",
+    reynoldsBounds,
+  ).optional(),
+  sandGrainRoughnessRatios: listOrRange(
+    "Equivalent sand-grain roughness / reference width, ks/D",
+    roughnessRatioBounds,
+  ).optional(),
+  sandGrainRoughnessMetres: listOrRange("Equivalent sand-grain roughness ks", roughnessHeightBounds).optional(),
+  turbulencePercents: listOrRange("Turbulence intensity of the stream", turbulenceBounds),
+  trips: z
+    .array(tripDocument, { error: "it must be a list of trips" })
+    .max(20, "it must be a list of at most 20 trips")
+    .optional()
+    .describe("Wires, steps or ridges that force transition, on every section of the case"),
+};
+
+/** Adds an issue unless exactly one of the keys is there; the issue stands at the second key found, or at the first. */
+export function requireExactlyOne(
+  record: Readonly<Record<string, unknown>>,
+  keys: readonly [string, string],
+  context: z.RefinementCtx,
+): void {
+  const found = keys.filter((key) => record[key] !== undefined);
+  if (found.length === 1) return;
+  context.addIssue({
+    code: "custom",
+    path: [found.length === 0 ? keys[0] : keys[1]],
+    message: `exactly one of ${keys.join(" and ")} must be given`,
+    input: record,
+  });
+}
+
+/** The same rule in JSON Schema. */
+export function exactlyOneInSchema(keys: readonly [string, string]): { oneOf: { required: string[] }[] } {
+  return { oneOf: keys.map((key) => ({ required: [key] })) };
+}

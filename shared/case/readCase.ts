@@ -1,0 +1,83 @@
+import { resolveFluid } from "../fluid/resolveFluid";
+import type { Problem } from "../result";
+import { type CaseDocument, caseDocument } from "./caseDocument";
+import { caseShapes } from "./caseShapes";
+import { crossChecks } from "./crossChecks";
+import { documentProblems } from "./documentProblems";
+import { expandSweep } from "./expandSweep";
+import { largestCaseBytes } from "./limits";
+import { parseJson } from "./parseJson";
+import type { Case, CaseRoughness, CaseStream } from "./resolvedCase";
+
+/**
+ * A case, or everything that is wrong with its file. `problem` sums up in one line (file, first key, allowed range, how
+ * many more); `problems` has each one, in the file's order.
+ */
+export type CaseReading =
+  | { readonly ok: true; readonly value: Case }
+  | { readonly ok: false; readonly problem: Problem; readonly problems: readonly Problem[] };
+
+/**
+ * Reads a case file.
+ * @param text     the file's text
+ * @param fileName its name, for messages
+ */
+export function readCase(text: string, fileName: string): CaseReading {
+  if (text.length > largestCaseBytes) {
+    const message = `the file has ${text.length} characters; a case file must have at most ${largestCaseBytes}`;
+    return refused(fileName, [{ code: "size", message }]);
+  }
+  const json = parseJson(text);
+  return json.ok ? readCaseDocument(json.value, fileName) : refused(fileName, [json.problem]);
+}
+
+/** Reads a case that has been parsed already. */
+export function readCaseDocument(document: unknown, fileName: string): CaseReading {
+  const parsed = caseDocument.safeParse(document);
+  if (!parsed.success) return refused(fileName, documentProblems(document, parsed.error));
+  const resolved = resolve(parsed.data);
+  return resolved.problems.length > 0 ? refused(fileName, resolved.problems) : { ok: true, value: resolved.value };
+}
+
+function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
+  const problems: Problem[] = [];
+  const { shapes, problems: shapeProblems } = caseShapes(document);
+  problems.push(...shapeProblems);
+  const fluid = document.fluid === undefined ? null : resolveFluid(document.fluid);
+  if (fluid?.ok === false) problems.push({ ...fluid.problem, field: `fluid.${fluid.problem.field}` });
+  const value: Case = {
+    title: document.title,
+    note: document.note ?? null,
+    shapes,
+    panelCount: document.panelCount ?? "auto",
+    fluid: fluid?.ok === true ? fluid.value : null,
+    stream: stream(document),
+    roughness: roughness(document),
+    turbulencePercents: expandSweep(document.turbulencePercents),
+    trips: document.trips ?? [],
+    branches: document.branches ?? "whereDifferent",
+  };
+  if (problems.length === 0) problems.push(...crossChecks(value));
+  return { value, problems };
+}
+
+function stream(document: CaseDocument): CaseStream {
+  const values = expandSweep(document.speedsMetresPerSecond ?? document.reynoldsNumbers ?? []);
+  return {
+    by: document.speedsMetresPerSecond === undefined ? "reynolds" : "speed",
+    values: values.sort((a, b) => a - b),
+  };
+}
+
+function roughness(document: CaseDocument): CaseRoughness {
+  return document.sandGrainRoughnessMetres === undefined
+    ? { by: "ratio", values: expandSweep(document.sandGrainRoughnessRatios ?? []) }
+    : { by: "height", values: expandSweep(document.sandGrainRoughnessMetres) };
+}
+
+function refused(fileName: string, problems: readonly Problem[]): CaseReading {
+  const [first] = problems;
+  const others = problems.length - 1;
+  const more = others === 0 ? "" : ` (and ${others} more ${others === 1 ? "problem" : "problems"})`;
+  return { ok: false, problem: { ...first, message: `${fileName}: ${first.message}${more}` }, problems };
+}

@@ -1,0 +1,45 @@
+import type { FluidProperties } from "../fluid/fluidSpec";
+import type { Contour } from "../geometry/contour";
+import type { CaseDocument } from "./caseDocument";
+
+/** A case that has been read and checked: sweeps written out, contours built. */
+export interface Case {
+  readonly title: string;
+  readonly note: string | null;
+  /** One for every section, sweep value and incidence, in the file's order. */
+  readonly shapes: readonly CaseShape[];
+  readonly panelCount: number | "auto";
+  readonly fluid: FluidProperties | null;
+  readonly stream: CaseStream;
+  readonly roughness: CaseRoughness;
+  /** In the file's order and unit, so that results repeat them to the last digit. */
+  readonly turbulencePercents: readonly number[];
+  readonly trips: readonly CaseTrip[];
+  readonly branches: CaseBranches;
+}
+
+export interface CaseShape {
+  /** Name in results: the section's own name, or what the contour is. */
+  readonly name: string;
+  readonly contour: Contour;
+  /** Positive nose up. Kept in the file's unit, so that results repeat it to the last digit. */
+  readonly incidenceDegrees: number;
+  /** The key that the section sweeps, for instance "edgeRadiusMetres", and its value here; null without a sweep. */
+  readonly sweep: { readonly key: string; readonly value: number } | null;
+}
+
+/** The stream by speed, m/s, or by Reynolds number; values rise. */
+export interface CaseStream {
+  readonly by: "speed" | "reynolds";
+  readonly values: readonly number[];
+}
+
+/** Equivalent sand-grain roughness in m, or as a ratio to the reference width. */
+export interface CaseRoughness {
+  readonly by: "height" | "ratio";
+  readonly values: readonly number[];
+}
+
+export type CaseTrip = NonNullable<CaseDocument["trips"]>[number];
+
+export type CaseBranches = NonNullable<CaseDocument["branches"]>;

@@ -1,0 +1,160 @@
+import type { ConditionOutcome, Regime, SectionState, SideState, TransitionCause } from "../solve/solution";
+
+export type Branch = "rising" | "falling";
+
+/** What every area coefficient of a result refers to. */
+export const referenceAreaText = "frontal width x span";
+
+/**
+ * One result of a case: one section, one condition, one branch. The keys are those of the JSON and CSV output and carry
+ * their units where they are not ratios. What did not converge is null, with the reason in `problem`.
+ */
+export interface ResultRow {
+  readonly section: string;
+  /** The key that the section sweeps and its value; null without a sweep. */
+  readonly sweepKey: string | null;
+  readonly sweepValue: number | null;
+  readonly incidenceDegrees: number;
+  readonly reynolds: number;
+  /** null when the case names no fluid. */
+  readonly speedMetresPerSecond: number | null;
+  /** ks / D. */
+  readonly sandGrainRoughnessRatio: number;
+  readonly turbulencePercent: number;
+  readonly branch: Branch;
+  readonly converged: boolean;
+  readonly regime: Regime | null;
+  /** True when a section that is symmetric about the stream sheds differently on its two sides. */
+  readonly oneSided: boolean | null;
+  readonly separationStateUpper: SideState | null;
+  readonly separationStateLower: SideState | null;
+  readonly transitionCauseUpper: TransitionCause | null;
+  readonly transitionCauseLower: TransitionCause | null;
+  /** Angle at the section's centre from the front, for any shape. */
+  readonly separationAngleUpperDegrees: number | null;
+  readonly separationAngleLowerDegrees: number | null;
+  /** Arc length from the front stagnation point / reference width. */
+  readonly separationArcUpper: number | null;
+  readonly separationArcLower: number | null;
+  readonly basePressureCoefficient: number | null;
+  readonly minimumPressureCoefficient: number | null;
+  /** S = f D / U. */
+  readonly strouhal: number | null;
+  readonly sheddingFrequencyHertz: number | null;
+  readonly pressureDragCoefficient: number | null;
+  readonly frictionDragCoefficient: number | null;
+  readonly dragCoefficient: number | null;
+  /** Band and applicability of the drag coefficient, where they are known. */
+  readonly dragCoefficientLow?: number | null;
+  readonly dragCoefficientHigh?: number | null;
+  readonly applicability?: string | null;
+  readonly liftCoefficient: number | null;
+  readonly dragPerSpanNewtonsPerMetre: number | null;
+  /** D, the section's extent across the stream, m. */
+  readonly referenceWidth: number;
+  readonly referenceArea: typeof referenceAreaText;
+  readonly panelCount: number | null;
+  /** Steady states found at this condition, the ones on neither branch included. */
+  readonly stateCount: number;
+  /** Why a state is missing; null when all is well. */
+  readonly problem: string | null;
+}
+
+/** What a row says before anything is solved. */
+export interface RowCondition {
+  readonly section: string;
+  readonly sweep: { readonly key: string; readonly value: number } | null;
+  readonly incidenceDegrees: number;
+  readonly reynolds: number;
+  /** m/s; null without a fluid. */
+  readonly speed: number | null;
+  /** kg/m^3; null without a fluid. */
+  readonly density: number | null;
+  readonly sandGrainRoughnessRatio: number;
+  readonly turbulencePercent: number;
+  /** m. */
+  readonly referenceWidth: number;
+  readonly panelCount: number | null;
+}
+
+const degreesPerRadian = 180 / Math.PI;
+
+/** The row of one branch of an outcome. */
+export function branchRow(condition: RowCondition, outcome: ConditionOutcome, branch: Branch): ResultRow {
+  const index = outcome[branch];
+  const state = index === null ? null : outcome.states[index];
+  const reason = outcome.problem?.message ?? (state === null ? "no steady state was found" : null);
+  return {
+    ...conditionKeys(condition, branch),
+    ...(state === null ? emptyKeys : stateKeys(condition, state)),
+    referenceWidth: condition.referenceWidth,
+    referenceArea: referenceAreaText,
+    panelCount: condition.panelCount,
+    stateCount: outcome.states.length,
+    problem: reason,
+  };
+}
+
+function conditionKeys(condition: RowCondition, branch: Branch) {
+  return {
+    section: condition.section,
+    sweepKey: condition.sweep?.key ?? null,
+    sweepValue: condition.sweep?.value ?? null,
+    incidenceDegrees: condition.incidenceDegrees,
+    reynolds: condition.reynolds,
+    speedMetresPerSecond: condition.speed,
+    sandGrainRoughnessRatio: condition.sandGrainRoughnessRatio,
+    turbulencePercent: condition.turbulencePercent,
+    branch,
+  };
+}
+
+const emptyKeys = {
+  converged: false,
+  regime: null,
+  oneSided: null,
+  separationStateUpper: null,
+  separationStateLower: null,
+  transitionCauseUpper: null,
+  transitionCauseLower: null,
+  separationAngleUpperDegrees: null,
+  separationAngleLowerDegrees: null,
+  separationArcUpper: null,
+  separationArcLower: null,
+  basePressureCoefficient: null,
+  minimumPressureCoefficient: null,
+  strouhal: null,
+  sheddingFrequencyHertz: null,
+  pressureDragCoefficient: null,
+  frictionDragCoefficient: null,
+  dragCoefficient: null,
+  liftCoefficient: null,
+  dragPerSpanNewtonsPerMetre: null,
+} as const;
+
+function stateKeys(condition: RowCondition, state: SectionState) {
+  const { speed, density, referenceWidth } = condition;
+  return {
+    converged: true,
+    regime: state.regime,
+    oneSided: state.oneSided,
+    separationStateUpper: state.upper.state,
+    separationStateLower: state.lower.state,
+    transitionCauseUpper: state.upper.transitionCause,
+    transitionCauseLower: state.lower.transitionCause,
+    separationAngleUpperDegrees: state.upper.separationAngle * degreesPerRadian,
+    separationAngleLowerDegrees: state.lower.separationAngle * degreesPerRadian,
+    separationArcUpper: state.upper.separationArc,
+    separationArcLower: state.lower.separationArc,
+    basePressureCoefficient: state.basePressureCoefficient,
+    minimumPressureCoefficient: state.minimumPressureCoefficient,
+    strouhal: state.strouhal,
+    sheddingFrequencyHertz: speed === null ? null : (state.strouhal * speed) / referenceWidth,
+    pressureDragCoefficient: state.pressureDragCoefficient,
+    frictionDragCoefficient: state.frictionDragCoefficient,
+    dragCoefficient: state.dragCoefficient,
+    liftCoefficient: state.liftCoefficient,
+    dragPerSpanNewtonsPerMetre:
+      speed === null || density === null ? null : 0.5 * density * speed ** 2 * referenceWidth * state.dragCoefficient,
+  };
+}

@@ -1,0 +1,75 @@
+import { describe, expect, it } from "vitest";
+import { branchRow } from "../../shared/case/resultRow";
+import { nothingFound, sampleCondition, sampleRow, sampleState } from "./sampleResults";
+
+/** The keys that every result must have. */
+const promisedKeys = [
+  "section",
+  "reynolds",
+  "sandGrainRoughnessRatio",
+  "turbulencePercent",
+  "regime",
+  "separationAngleUpperDegrees",
+  "separationAngleLowerDegrees",
+  "separationArcUpper",
+  "separationArcLower",
+  "basePressureCoefficient",
+  "minimumPressureCoefficient",
+  "strouhal",
+  "pressureDragCoefficient",
+  "frictionDragCoefficient",
+  "dragCoefficient",
+  "liftCoefficient",
+  "converged",
+  "referenceWidth",
+  "branch",
+];
+
+describe("branchRow(condition, outcome, branch)", () => {
+  it("has every promised key, converged or not", () => {
+    for (const row of [sampleRow(), branchRow(sampleCondition, nothingFound, "falling")]) {
+      expect(Object.keys(row)).toEqual(expect.arrayContaining(promisedKeys));
+    }
+  });
+
+  it("turns angles into degrees and coefficients into hertz and newtons per metre", () => {
+    const row = sampleRow();
+    expect(row.separationAngleUpperDegrees).toBeCloseTo(80, 10);
+    expect(row.separationAngleLowerDegrees).toBeCloseTo(81, 10);
+    expect(row.sheddingFrequencyHertz).toBeCloseTo((0.2 * 2) / 0.08, 12);
+    expect(row.dragPerSpanNewtonsPerMetre).toBeCloseTo(0.5 * 1000 * 4 * 0.08 * 1.2125, 10);
+  });
+
+  it("without a fluid leaves speed, frequency and force null", () => {
+    const row = sampleRow({ speed: null, density: null });
+    expect(row).toMatchObject({
+      converged: true,
+      speedMetresPerSecond: null,
+      sheddingFrequencyHertz: null,
+      dragPerSpanNewtonsPerMetre: null,
+    });
+    expect(row.dragCoefficient).toBe(1.2125);
+  });
+
+  it("of nothing found has nulls and the reason, never a number", () => {
+    const row = branchRow(sampleCondition, nothingFound, "rising");
+    expect(row.converged).toBe(false);
+    expect(row.problem).toBe("no separation point was found between 60 and 150 degrees");
+    for (const key of ["dragCoefficient", "strouhal", "regime", "separationArcUpper", "liftCoefficient"] as const) {
+      expect(row[key]).toBe(null);
+    }
+    expect(row.reynolds).toBe(187000);
+  });
+
+  it("picks the state of its branch", () => {
+    const states = [sampleState(), sampleState({ regime: "supercritical", dragCoefficient: 0.25 })];
+    const outcome = { states, rising: 0, falling: 1, problem: null };
+    expect(branchRow(sampleCondition, outcome, "rising")).toMatchObject({ branch: "rising", dragCoefficient: 1.2125 });
+    expect(branchRow(sampleCondition, outcome, "falling")).toMatchObject({
+      branch: "falling",
+      dragCoefficient: 0.25,
+      regime: "supercritical",
+      stateCount: 2,
+    });
+  });
+});
