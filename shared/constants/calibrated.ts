@@ -1,0 +1,33 @@
+/**
+ * The calibrated constants of the engine: every number here was fitted to measurements, never per shape, and there are
+ * no others. Published constants stand beside their formulas and are not touched.
+ */
+export interface CalibratedConstants {
+  /**
+   * Share of the width at separation in the wake width that sets the shedding frequency:
+   * d' = (Q/U)^(1-share) * (width at separation)^share. Fitted on the smooth cylinder's Cd, Cpb and Strouhal number together.
+   */
+  readonly separationWidthShare: number;
+  /** A turbulent layer counts as separated when its friction Cf has fallen to this. Fitted on the transcritical Cd of smooth and rough cylinders. */
+  readonly detachmentFriction: number;
+  /**
+   * Slope of the wedge into which a separated shear layer spreads after transition; the layer reattaches where the
+   * wedge meets the wall. Fitted on the Reynolds number of the smooth cylinder's drag crisis at low turbulence.
+   */
+  readonly reattachmentSlope: number;
+  /** Shear stress / (rho Ue^2) of the turbulent layer that leaves a bubble. Fitted on the smooth cylinder's lowest Cd. */
+  readonly reattachmentStress: number;
+  /** Re_theta at which a wall of k = theta turns the layer. Fitted on Achenbach's (1977) critical Re of rough cylinders. */
+  readonly roughTransition: number;
+  /** Roughness Reynolds number Ue k / nu below which a wall does not bring transition forward. Fitted on the smooth cylinder above Re 2e6. */
+  readonly smoothWallLimit: number;
+}
+
+export const CALIBRATED: CalibratedConstants = {
+  separationWidthShare: 0.5,
+  detachmentFriction: 0.0011,
+  reattachmentSlope: 0.36,
+  reattachmentStress: 0.11,
+  roughTransition: 210,
+  smoothWallLimit: 60,
+};

@@ -1,0 +1,66 @@
+import type { NdArray } from "ndarray";
+import { referenceWidth } from "../geometry/referenceWidth";
+import type { SectionNodes } from "../geometry/sectionNodes";
+import { type Result, success } from "../result";
+import { sourceMatrix } from "./surfaceKernels";
+import { type SurfaceOperator, surfaceOperator } from "./surfaceOperator";
+
+/** The potential flow around one section at one incidence, in a stream of 1 m/s, ready for any sources and circulation. */
+export interface SectionFlow {
+  readonly nodes: SectionNodes;
+  /** Angle of the stream direction to the x axis, rad: positive is nose up. */
+  readonly incidence: number;
+  /** Extent across the stream, m: the D of every coefficient and ratio. */
+  readonly referenceWidth: number;
+  readonly operator: SurfaceOperator;
+  readonly sources: NdArray<Float64Array>;
+  /** Counter-clockwise surface velocity of the stream alone without circulation, m/s, shape [count]. */
+  readonly streamVelocity: Float64Array;
+  /** Surface velocity of a unit circulation (1 m^2/s, counter-clockwise) without stream, 1/m; null in a symmetric flow. */
+  readonly circulationVelocity: Float64Array | null;
+}
+
+/**
+ * Solves the flow without a wake and keeps what every wake of this section needs.
+ * @param incidence angle of the stream direction to the x axis, rad, in [-pi, pi]
+ */
+export function sectionFlow(nodes: SectionNodes, incidence: number): Result<SectionFlow> {
+  const symmetric = nodes.mirrorSymmetric && incidence === 0;
+  const operator = surfaceOperator(nodes, symmetric);
+  if (!operator.ok) return operator;
+  const onset = streamOnset(nodes, incidence);
+  return success({
+    nodes,
+    incidence,
+    referenceWidth: referenceWidth(nodes, incidence),
+    operator: operator.value,
+    sources: sourceMatrix(nodes),
+    streamVelocity: operator.value.solve(onset, 0),
+    circulationVelocity: symmetric ? null : operator.value.solve(new Float64Array(nodes.count), 1),
+  });
+}
+
+/** Component of the unit stream along the counter-clockwise tangent at the nodes, shape [count]. */
+function streamOnset(nodes: SectionNodes, incidence: number): Float64Array {
+  const cosine = Math.cos(incidence);
+  const sine = Math.sin(incidence);
+  return nodes.tangentX.map((tx, m) => cosine * tx + sine * nodes.tangentY[m]);
+}
+
+/**
+ * Surface velocity that sources on the contour cause, without stream and circulation.
+ * @param strengths outflow speed * ds at the nodes, m^2/s, shape [count]
+ * @returns counter-clockwise surface velocity, m/s, shape [count]
+ */
+export function sourceVelocity(flow: SectionFlow, strengths: Readonly<Float64Array>): Float64Array {
+  const { count } = flow.nodes;
+  const matrix = flow.sources.data;
+  const onset = new Float64Array(count);
+  for (let m = 0; m < count; m++) {
+    const row = m * count;
+    let sum = 0;
+    for (let n = 1 - (m % 2); n < count; n += 2) sum += matrix[row + n] * strengths[n];
+    onset[m] = sum;
+  }
+  return flow.operator.solve(onset, 0);
+}

@@ -1,0 +1,75 @@
+import type { NdArray } from "ndarray";
+import type { SectionNodes } from "../geometry/sectionNodes";
+import { solveByGmres } from "../linalg/gmres";
+import { factorInPlace, solveFactored } from "../linalg/lu";
+import { problem, type Result, success } from "../result";
+import { vorticityMatrix } from "./surfaceKernels";
+
+/** Above this many unknowns a few products with the matrix per right side beat factoring it. */
+const LARGEST_FACTORED_SIZE = 640;
+
+/** Solver of the surface-vorticity equation of one section, ready for any number of right sides. */
+export interface SurfaceOperator {
+  /** True when only flows antisymmetric in g about the x axis (no circulation) can be asked for. */
+  readonly folded: boolean;
+  /**
+   * Surface velocity (counter-clockwise, = vortex sheet strength g) for a tangential onset velocity and circulation.
+   * @param tangentialOnset velocity along the tangent at the nodes, m/s, shape [count]
+   * @param circulation counter-clockwise circulation around the section, m^2/s; must be 0 on a folded operator
+   */
+  solve(tangentialOnset: Readonly<Float64Array>, circulation: number): Float64Array;
+}
+
+/**
+ * Prepares the equation of a section. The matrix depends on the shape alone, so this is done once per shape.
+ * @param symmetricFlow true for a mirror-symmetric section at zero incidence: half of the unknowns remain
+ */
+export function surfaceOperator(nodes: SectionNodes, symmetricFlow: boolean): Result<SurfaceOperator> {
+  if (symmetricFlow && !nodes.mirrorSymmetric)
+    return problem("asymmetric-section", "A symmetric flow needs a section that is its own mirror image.");
+  const full = vorticityMatrix(nodes);
+  const matrix = symmetricFlow ? foldAntisymmetric(full) : full.data;
+  const size = Math.round(Math.sqrt(matrix.length));
+  const solveSystem = systemSolver(matrix, size);
+  const { count, perimeter } = nodes;
+  return success({
+    folded: symmetricFlow,
+    solve(tangentialOnset, circulation) {
+      if (symmetricFlow) {
+        if (circulation !== 0) throw new RangeError(`circulation is ${circulation}; a folded operator takes only 0.`);
+        const half = solveSystem(Float64Array.from({ length: size }, (_, i) => -tangentialOnset[i + 1]));
+        const velocity = new Float64Array(count);
+        for (let i = 0; i < size; i++) {
+          velocity[i + 1] = half[i];
+          velocity[count - 1 - i] = -half[i];
+        }
+        return velocity;
+      }
+      return solveSystem(tangentialOnset.map((onset) => -onset + circulation / perimeter));
+    },
+  });
+}
+
+/** Rows and columns 1 .. count/2-1 of the matrix for g(mirror node) = -g(node); both nodes on the axis carry no g. */
+function foldAntisymmetric(full: NdArray<Float64Array>): Float64Array {
+  const count = full.shape[0];
+  const half = count / 2 - 1;
+  const folded = new Float64Array(half * half);
+  for (let i = 0; i < half; i++) {
+    const row = (i + 1) * count;
+    for (let j = 0; j < half; j++) folded[i * half + j] = full.data[row + j + 1] - full.data[row + count - 1 - j];
+  }
+  return folded;
+}
+
+function systemSolver(matrix: Float64Array, size: number): (rightSide: Float64Array) => Float64Array {
+  if (size <= LARGEST_FACTORED_SIZE) {
+    const lu = factorInPlace(matrix, size);
+    return (rightSide) => solveFactored(lu, rightSide);
+  }
+  return (rightSide) => {
+    const solved = solveByGmres(matrix, rightSide, { maximumSteps: 200 });
+    if (!solved.ok) throw new Error(solved.problem.message);
+    return solved.value;
+  };
+}

@@ -1,0 +1,120 @@
+import { plateFriction } from "../roughness/plateFriction";
+import {
+  entrainmentFriction,
+  entrainmentOfStress,
+  entrainmentShapeFactor,
+  entrainmentShapeSlope,
+  equilibriumEntrainment,
+  equilibriumGradient,
+  maximumStress,
+  plateShapeFactor,
+} from "./lagEntrainment";
+import type { SideStations } from "./sideStations";
+
+/** Where and how a turbulent layer starts. */
+export interface TurbulentStart {
+  /** Arc length from the stagnation point / D. */
+  readonly arc: number;
+  /** theta / D. */
+  readonly momentumThickness: number;
+  /** Largest shear stress / (rho Ue^2); null for a layer in equilibrium. */
+  readonly stress: number | null;
+}
+
+/** What a march met. */
+export interface TurbulentMarch {
+  /** Arc / D where Cf fell to the detachment value; null when the layer reached the last station attached. */
+  readonly separationArc: number | null;
+  /** Cf at the last station reached. */
+  readonly finalFriction: number;
+}
+
+/** Receives the layer step by step: arc / D, theta / D, H, Cf. */
+export type StationSink = (arc: number, momentumThickness: number, shapeFactor: number, skinFriction: number) => void;
+
+const LARGEST_STEP = 0.006;
+const MOST_STEPS = 6000;
+
+/**
+ * Marches a turbulent layer by the lag-entrainment method to the end of the stations or to separation, with the
+ * midpoint rule and steps that follow the layer's own memory length.
+ * Source: Green, Weeks & Brooman (1977), ARC R&M 3791: momentum, entrainment and shear-stress lag.
+ * @param stations the side's edge speed; the march ends at its last station
+ * @param reynolds U D / nu
+ * @param roughnessRatio ks / D, 0 on a smooth wall
+ * @param detachmentFriction Cf at which the layer counts as separated
+ * @param sink called at the start and after every step, when the layer itself is wanted
+ */
+export function marchTurbulent(
+  stations: SideStations,
+  reynolds: number,
+  roughnessRatio: number,
+  start: TurbulentStart,
+  detachmentFriction: number,
+  sink?: StationSink,
+): TurbulentMarch {
+  const { arc, speed, gradient, count } = stations;
+  const end = arc[count - 1];
+  let s = start.arc;
+  let theta = start.momentumThickness;
+  let cell = 0;
+  while (cell < count - 2 && arc[cell + 1] <= s) cell++;
+  let weight = (s - arc[cell]) / (arc[cell + 1] - arc[cell]);
+  const startSpeed = speed[cell] + weight * (speed[cell + 1] - speed[cell]);
+  const startFriction = plateFriction(startSpeed * theta * reynolds, startSpeed * roughnessRatio * reynolds);
+  let H = plateShapeFactor(startFriction);
+  let CE =
+    start.stress === null
+      ? equilibriumEntrainment(H, entrainmentFriction(H, H, startFriction))
+      : entrainmentOfStress(start.stress, startFriction);
+
+  // Slopes at the current point, kept in scalars: this is the innermost loop of a drag curve.
+  let thetaSlope = 0;
+  let HSlope = 0;
+  let CESlope = 0;
+  let relaxation = 0;
+  let Cf = 0;
+  const slopes = (position: number, t: number, h: number, e: number): void => {
+    while (cell < count - 2 && arc[cell + 1] <= position) cell++;
+    weight = (position - arc[cell]) / (arc[cell + 1] - arc[cell]);
+    const Ue = speed[cell] + weight * (speed[cell + 1] - speed[cell]);
+    const Cf0 = plateFriction(Ue * t * reynolds, Ue * roughnessRatio * reynolds);
+    Cf = entrainmentFriction(h, plateShapeFactor(Cf0), Cf0);
+    const wallFriction = Math.max(0, Cf);
+    const P = (t / Ue) * (gradient[cell] + weight * (gradient[cell + 1] - gradient[cell]));
+    const H1 = entrainmentShapeFactor(h);
+    const equilibriumP = equilibriumGradient(h, wallFriction);
+    const stress = Math.max(1e-9, maximumStress(e, Cf0));
+    const equilibriumStress = Math.max(1e-9, maximumStress(H1 * (wallFriction / 2 - (h + 1) * equilibriumP), Cf0));
+    relaxation = (0.02 * e + e * e + (0.8 * Cf0) / 3) / (0.01 + e);
+    thetaSlope = wallFriction / 2 - (h + 2) * P;
+    HSlope = (e - H1 * (wallFriction / 2 - (h + 1) * P)) / (entrainmentShapeSlope(h) * t);
+    CESlope =
+      (relaxation * ((2.8 / (h + H1)) * (Math.sqrt(equilibriumStress) - Math.sqrt(stress)) + equilibriumP - P)) / t;
+  };
+
+  slopes(s, theta, H, CE);
+  sink?.(s, theta, H, Cf);
+  for (let step = 0; step < MOST_STEPS && s < end - 1e-12; step++) {
+    if (!(Cf > detachmentFriction)) return { separationArc: s, finalFriction: Cf };
+    const h = Math.min(end - s, LARGEST_STEP, Math.max(2 * theta, (0.5 * theta) / Math.max(relaxation, 0.004)));
+    const previousFriction = Cf;
+    const halfTheta = theta + 0.5 * h * thetaSlope;
+    const halfH = Math.max(1.05, H + 0.5 * h * HSlope);
+    const halfCE = Math.max(-0.009, CE + 0.5 * h * CESlope);
+    slopes(s + 0.5 * h, halfTheta, halfH, halfCE);
+    theta += h * thetaSlope;
+    H = Math.max(1.05, H + h * HSlope);
+    CE = Math.max(-0.009, CE + h * CESlope);
+    s += h;
+    slopes(s, theta, H, CE);
+    if (!(Cf > detachmentFriction)) {
+      const crossing = (previousFriction - detachmentFriction) / (previousFriction - Cf);
+      const separationArc = Number.isFinite(crossing) ? s - h * (1 - crossing) : s;
+      sink?.(separationArc, theta, H, detachmentFriction);
+      return { separationArc, finalFriction: detachmentFriction };
+    }
+    sink?.(s, theta, H, Cf);
+  }
+  return { separationArc: null, finalFriction: Cf };
+}

@@ -1,0 +1,153 @@
+import type { CalibratedConstants } from "../constants/calibrated";
+import type { SectionNodes } from "../geometry/sectionNodes";
+import type { FlowCondition } from "../solve/condition";
+import type { SideState, TransitionCause } from "../solve/solution";
+import { reattachmentDistance, shearLayerTransitionReynolds } from "./bubble";
+import { marchTurbulent, type StationSink } from "./lagEntrainmentMarch";
+import { type Side, type SideStations, stationOfArc, stationValue } from "./sideStations";
+import { LAMINAR_SEPARATION_LAMBDA, laminarShapeFactor } from "./thwaites";
+import { attachedTransition, type StationTrip } from "./transition";
+
+/** How the layer on one side meets an assumed separation point. */
+export interface SideLayer {
+  readonly state: SideState;
+  /**
+   * Above 0 when the layer is still attached at the assumed separation point, below 0 when it has separated before, 0
+   * when it separates just there. Negative values are the distance / D.
+   */
+  readonly residual: number;
+  /** Arc / D where the layer separates for good; the last station when it is still attached there. */
+  readonly separationArc: number;
+  readonly transitionCause: TransitionCause | null;
+  readonly transitionArc: number | null;
+  readonly bubble: { readonly separationArc: number; readonly reattachmentArc: number } | null;
+}
+
+/**
+ * Follows the boundary layer along one side: laminar from the stagnation point, then transition (attached, or in the
+ * separated shear layer), a bubble where that layer comes back to the wall, and the turbulent layer to its separation.
+ * @param sink receives the turbulent part step by step, when it is wanted
+ */
+export function followSide(
+  nodes: SectionNodes,
+  side: Side,
+  stations: SideStations,
+  referenceWidth: number,
+  condition: FlowCondition,
+  trips: readonly StationTrip[],
+  constants: CalibratedConstants,
+  sink?: StationSink,
+): SideLayer {
+  const { reynolds, sandGrainRoughnessRatio, turbulenceIntensity } = condition;
+  const root = Math.sqrt(reynolds);
+  const end = stations.arc[stations.count - 1];
+  const attached = attachedTransition(stations, condition, trips, constants);
+  if (attached !== null) {
+    const arc = stationValue(stations.arc, attached.station);
+    const momentumThickness = stationValue(stations.laminarThickness, attached.station) / root;
+    const start = { arc, momentumThickness, stress: null };
+    const march = marchTurbulent(
+      stations,
+      reynolds,
+      sandGrainRoughnessRatio,
+      start,
+      constants.detachmentFriction,
+      sink,
+    );
+    return turbulentEnd(
+      "turbulent separation",
+      attached.cause,
+      arc,
+      null,
+      march.separationArc,
+      march.finalFriction,
+      end,
+      constants,
+    );
+  }
+  if (stations.laminarSeparation === Number.POSITIVE_INFINITY) {
+    return {
+      state: "laminar separation",
+      residual: stations.lambda[stations.count - 1] - LAMINAR_SEPARATION_LAMBDA,
+      separationArc: end,
+      transitionCause: null,
+      transitionArc: null,
+      bubble: null,
+    };
+  }
+  const separationArc = stationValue(stations.arc, stations.laminarSeparation);
+  const separationSpeed = stationValue(stations.speed, stations.laminarSeparation);
+  const laminarLength =
+    shearLayerTransitionReynolds(turbulenceIntensity / separationSpeed) / (separationSpeed * reynolds);
+  const position = stationValue(stations.position, stations.laminarSeparation);
+  const distance = reattachmentDistance(
+    nodes,
+    side,
+    position,
+    laminarLength,
+    constants.reattachmentSlope,
+    referenceWidth,
+  );
+  if (distance === null) {
+    return {
+      state: "laminar separation",
+      residual: separationArc - end,
+      separationArc,
+      transitionCause: "separated shear layer",
+      transitionArc: separationArc + laminarLength,
+      bubble: null,
+    };
+  }
+  const reattachmentArc = separationArc + distance;
+  const bubble = { separationArc, reattachmentArc };
+  const transitionArc = separationArc + laminarLength;
+  if (reattachmentArc >= end) {
+    return {
+      state: "separation bubble",
+      residual: reattachmentArc - end + 1e-6,
+      separationArc: end,
+      transitionCause: "separated shear layer",
+      transitionArc,
+      bubble,
+    };
+  }
+  const reattachmentSpeed = stationValue(stations.speed, stationOfArc(stations, reattachmentArc));
+  // Momentum integral without friction: theta grows as Ue^-(H+2), H being that of the laminar profile at separation.
+  const growth = (separationSpeed / reattachmentSpeed) ** (laminarShapeFactor(LAMINAR_SEPARATION_LAMBDA) + 2);
+  const start = {
+    arc: reattachmentArc,
+    momentumThickness: (stationValue(stations.laminarThickness, stations.laminarSeparation) / root) * growth,
+    stress: constants.reattachmentStress,
+  };
+  const march = marchTurbulent(stations, reynolds, sandGrainRoughnessRatio, start, constants.detachmentFriction, sink);
+  return turbulentEnd(
+    "separation bubble",
+    "separated shear layer",
+    transitionArc,
+    bubble,
+    march.separationArc,
+    march.finalFriction,
+    end,
+    constants,
+  );
+}
+
+function turbulentEnd(
+  state: SideState,
+  transitionCause: TransitionCause,
+  transitionArc: number,
+  bubble: SideLayer["bubble"],
+  separationArc: number | null,
+  finalFriction: number,
+  end: number,
+  constants: CalibratedConstants,
+): SideLayer {
+  return {
+    state,
+    residual: separationArc === null ? finalFriction - constants.detachmentFriction : separationArc - end,
+    separationArc: separationArc ?? end,
+    transitionCause,
+    transitionArc,
+    bubble,
+  };
+}

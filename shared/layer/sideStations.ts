@@ -1,0 +1,145 @@
+import { arcAtPosition } from "../geometry/arcPosition";
+import type { SectionNodes } from "../geometry/sectionNodes";
+import { LAMINAR_SEPARATION_LAMBDA, STAGNATION_LAMBDA, thwaitesThickness } from "./thwaites";
+
+/**
+ * One side of a section from the front stagnation point to an assumed separation point, with the laminar layer on it.
+ * Nothing here depends on the Reynolds number: the laminar layer scales with 1 / sqrt(Re). Arrays have shape [count].
+ */
+export interface SideStations {
+  readonly count: number;
+  /** Arc length from the stagnation point / D. */
+  readonly arc: Float64Array;
+  /** Position on the contour, node steps from the nose, counter-clockwise (running down on the upper side). */
+  readonly position: Float64Array;
+  /** Edge speed / U, 0 at the stagnation point. */
+  readonly speed: Float64Array;
+  /** d(speed)/d(arc), 1/D in units of U. */
+  readonly gradient: Float64Array;
+  /** theta sqrt(Re) / D of the laminar layer. */
+  readonly laminarThickness: Float64Array;
+  /** Thwaites' lambda of the laminar layer. */
+  readonly lambda: Float64Array;
+  /** Fractional station of laminar separation; Infinity when the layer stays laminar and attached to the end. */
+  readonly laminarSeparation: number;
+}
+
+export type Side = "upper" | "lower";
+
+/** Nodes nearer than this to an end point (in node steps) are left out, so that no step is so short that gradients turn to noise. */
+const SHORTEST_END_STEP = 0.5;
+
+/**
+ * Position of the front stagnation point: where the counter-clockwise surface velocity turns from negative (upper
+ * side) to positive (lower side) on the wetted contour.
+ * @param velocity counter-clockwise surface velocity / U, shape [nodes.count]
+ * @returns node steps from the nose, in (upper - count, lower); null when the velocity does not change sign there
+ */
+export function stagnationPosition(velocity: Readonly<Float64Array>, lower: number, upper: number): number | null {
+  const count = velocity.length;
+  const last = Math.floor(lower);
+  for (let j = Math.ceil(upper) - count; j < last; j++) {
+    const a = velocity[(j + count) % count];
+    const b = velocity[(j + 1 + count) % count];
+    if (a <= 0 && b > 0) return j + a / (a - b);
+  }
+  return null;
+}
+
+/**
+ * Stations of one side for a solved wake flow.
+ * @param velocity counter-clockwise surface velocity / U at the nodes
+ * @param stagnation position of the front stagnation point, as {@link stagnationPosition} gives it
+ * @param separation assumed separation position on this side, node steps; above `stagnation` on the lower side, below stagnation + count on the upper
+ * @param separationSpeed speed / U at separation
+ * @param referenceWidth D, m
+ */
+export function sideStations(
+  nodes: SectionNodes,
+  velocity: Readonly<Float64Array>,
+  side: Side,
+  stagnation: number,
+  separation: number,
+  separationSpeed: number,
+  referenceWidth: number,
+): SideStations {
+  const count = nodes.count;
+  const direction = side === "lower" ? 1 : -1;
+  const origin = stagnation;
+  const end = side === "lower" ? separation : separation - count;
+  const first = side === "lower" ? Math.ceil(origin + SHORTEST_END_STEP) : Math.floor(origin - SHORTEST_END_STEP);
+  const last = side === "lower" ? Math.floor(end - SHORTEST_END_STEP) : Math.ceil(end + SHORTEST_END_STEP);
+  const inner = Math.max(0, direction * (last - first) + 1);
+  const size = inner + 2;
+  const position = new Float64Array(size);
+  const arc = new Float64Array(size);
+  const speed = new Float64Array(size);
+  const originArc = arcAtPosition(nodes, origin);
+  position[0] = origin;
+  for (let i = 0; i < inner; i++) {
+    const j = first + direction * i;
+    const node = ((j % count) + count) % count;
+    position[i + 1] = j;
+    arc[i + 1] = distanceAlong(nodes, originArc, nodes.arc[node], direction) / referenceWidth;
+    speed[i + 1] = direction * velocity[node];
+  }
+  position[size - 1] = end;
+  arc[size - 1] = distanceAlong(nodes, originArc, arcAtPosition(nodes, end), direction) / referenceWidth;
+  speed[size - 1] = separationSpeed;
+  // Speeds below this appear only where a contour folds inward; the layer has separated before.
+  for (let i = 1; i < size; i++) if (!(speed[i] > 1e-3)) speed[i] = 1e-3;
+
+  const gradient = gradientAlong(arc, speed);
+  const thicknessSquared = thwaitesThickness(arc, speed);
+  const laminarThickness = new Float64Array(size);
+  const lambda = new Float64Array(size);
+  let laminarSeparation = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < size; i++) {
+    laminarThickness[i] = Math.sqrt(thicknessSquared[i]);
+    lambda[i] = i === 0 ? STAGNATION_LAMBDA : thicknessSquared[i] * gradient[i];
+    if (lambda[i] < LAMINAR_SEPARATION_LAMBDA && laminarSeparation === Number.POSITIVE_INFINITY) {
+      laminarSeparation = i - 1 + (LAMINAR_SEPARATION_LAMBDA - lambda[i - 1]) / (lambda[i] - lambda[i - 1]);
+    }
+  }
+  return { count: size, arc, position, speed, gradient, laminarThickness, lambda, laminarSeparation };
+}
+
+/** Value of a station array at a fractional station. */
+export function stationValue(values: Readonly<Float64Array>, station: number): number {
+  const i = Math.min(values.length - 2, Math.max(0, Math.floor(station)));
+  return values[i] + (station - i) * (values[i + 1] - values[i]);
+}
+
+/** Fractional station of an arc length / D. */
+export function stationOfArc(stations: SideStations, arcRatio: number): number {
+  const { arc, count } = stations;
+  let i = 0;
+  while (i < count - 2 && arc[i + 1] < arcRatio) i++;
+  return i + (arcRatio - arc[i]) / (arc[i + 1] - arc[i]);
+}
+
+function distanceAlong(nodes: SectionNodes, from: number, to: number, direction: number): number {
+  const distance = direction * (to - from);
+  return distance < 0 ? distance + nodes.perimeter : distance;
+}
+
+/** Second-order differences on uneven steps, one-sided at the far end; linear from the stagnation point at the near one. */
+function gradientAlong(arc: Float64Array, speed: Float64Array): Float64Array {
+  const last = arc.length - 1;
+  const gradient = new Float64Array(arc.length);
+  gradient[0] = (speed[1] - speed[0]) / (arc[1] - arc[0]);
+  for (let i = 1; i < last; i++) {
+    const before = arc[i] - arc[i - 1];
+    const after = arc[i + 1] - arc[i];
+    gradient[i] =
+      (((speed[i + 1] - speed[i]) * before) / after + ((speed[i] - speed[i - 1]) * after) / before) / (before + after);
+  }
+  if (last >= 2) {
+    const a = arc[last] - arc[last - 1];
+    const b = arc[last - 1] - arc[last - 2];
+    gradient[last] =
+      (((speed[last] - speed[last - 1]) / a) * (2 * a + b)) / (a + b) -
+      (((speed[last - 1] - speed[last - 2]) / b) * a) / (a + b);
+  } else gradient[last] = gradient[0];
+  return gradient;
+}

@@ -1,0 +1,95 @@
+import { followSide, type SideLayer } from "../layer/sideLayer";
+import type { StationTrip } from "../layer/transition";
+import type { FlowCondition } from "./condition";
+import type { PreparedSection } from "./prepareSection";
+import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
+import { stationTrips } from "./stationTrips";
+
+/** A separated flow whose layers separate where the flow assumes it. */
+export interface FixedPoint {
+  readonly flow: SeparatedFlow;
+  readonly lower: SideLayer;
+  readonly upper: SideLayer;
+  /** True when the layer changes its kind just at this point, so that the flow sits on the switch between the two. */
+  readonly onSwitch: boolean;
+}
+
+interface Probe {
+  readonly position: number;
+  readonly flow: SeparatedFlow;
+  readonly layer: SideLayer;
+}
+
+/** Separation is bracketed to this many node steps. */
+const POSITION_TOLERANCE = 2e-4;
+const MOST_REFINEMENTS = 40;
+
+/**
+ * All stable symmetric fixed points of the separation map, front to rear: the layer is still attached at separation
+ * points a little ahead and has separated at points a little behind.
+ */
+export function symmetricFixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
+  const found: FixedPoint[] = [];
+  let previous: Probe | null = null;
+  for (const flow of section.wakes) {
+    const probe = probeSymmetric(section, condition, flow);
+    if (previous !== null && previous.layer.residual > 0 && probe.layer.residual <= 0) {
+      found.push(refine(section, condition, previous, probe));
+    }
+    previous = probe;
+  }
+  return found;
+}
+
+function probeSymmetric(section: PreparedSection, condition: FlowCondition, flow: SeparatedFlow): Probe {
+  const trips = condition.trips?.length ? stationTrips(section, flow, "lower", condition.trips) : noTrips;
+  const layer = followSide(
+    section.nodes,
+    "lower",
+    flow.lower,
+    section.referenceWidth,
+    condition,
+    trips,
+    section.constants,
+  );
+  return { position: flow.wake.lower, flow, layer };
+}
+
+const noTrips: readonly StationTrip[] = [];
+
+/** Closes the bracket by the Illinois form of regula falsi, falling back to halving where the residual jumps. */
+function refine(section: PreparedSection, condition: FlowCondition, attached: Probe, separated: Probe): FixedPoint {
+  let a = attached;
+  let b = separated;
+  let fa = a.layer.residual;
+  let fb = b.layer.residual;
+  let kept: "a" | "b" | null = null;
+  for (let i = 0; i < MOST_REFINEMENTS && b.position - a.position > POSITION_TOLERANCE; i++) {
+    const smooth = a.layer.state === b.layer.state && i % 3 !== 2;
+    const share = smooth ? Math.min(0.98, Math.max(0.02, fa / (fa - fb))) : 0.5;
+    const position = a.position + share * (b.position - a.position);
+    const flow = separatedFlow(
+      section.flow,
+      section.street,
+      section.constants.separationWidthShare,
+      position,
+      section.nodes.count - position,
+    );
+    if (flow === null) break;
+    const probe = probeSymmetric(section, condition, flow);
+    if (probe.layer.residual > 0) {
+      a = probe;
+      fa = probe.layer.residual;
+      if (kept === "b") fb /= 2;
+      kept = "b";
+    } else {
+      b = probe;
+      fb = probe.layer.residual;
+      if (kept === "a") fa /= 2;
+      kept = "a";
+    }
+    if (a.layer.state === b.layer.state && Math.abs(probe.layer.residual) < 1e-7) break;
+  }
+  const onSwitch = a.layer.state !== b.layer.state;
+  return { flow: b.flow, lower: b.layer, upper: b.layer, onSwitch };
+}

@@ -1,0 +1,127 @@
+import { arcAtPosition, interpolateAtPosition } from "../geometry/arcPosition";
+import { layerProfile } from "../layer/layerProfile";
+import { followSide } from "../layer/sideLayer";
+import type { Side } from "../layer/sideStations";
+import { quadraticAt } from "../wake/wakeFlow";
+import type { FlowCondition } from "./condition";
+import type { FixedPoint } from "./fixedPoints";
+import type { PreparedSection } from "./prepareSection";
+import { regimeOf } from "./regime";
+import type { LayerProfile, SectionState, SideSolution } from "./solution";
+import { stationTrips } from "./stationTrips";
+
+/** Works a fixed point out into everything that is reported of it. */
+export function sectionState(section: PreparedSection, condition: FlowCondition, point: FixedPoint): SectionState {
+  const { nodes } = section;
+  const { wake, speedRatio, strouhal, velocity } = point.flow;
+  const symmetric = point.flow.upper === point.flow.lower;
+  const lower = sideSolution(section, condition, point, "lower");
+  const upper = symmetric ? mirrored(section, lower) : sideSolution(section, condition, point, "upper");
+  const friction = [lower, upper].map((side, i) => frictionForce(section, side, i === 0 ? "lower" : "upper"));
+  const pressureDrag = quadraticAt(wake.pressureDrag, speedRatio);
+  const frictionDrag = friction[0].drag + friction[1].drag;
+  const basePressure = 1 - speedRatio * speedRatio;
+  const amplitude = wake.amplitude[0] + speedRatio * wake.amplitude[1];
+  const pressureCoefficient = new Float64Array(nodes.count);
+  let minimumPressure = basePressure;
+  for (let i = 0; i < nodes.count; i++) {
+    const wetted = i < wake.lower || i > wake.upper;
+    pressureCoefficient[i] = wetted ? 1 - velocity[i] * velocity[i] : basePressure;
+    minimumPressure = Math.min(minimumPressure, pressureCoefficient[i]);
+  }
+  return {
+    regime: regimeOf(point),
+    oneSided: section.symmetric && lower.state !== upper.state,
+    upper,
+    lower,
+    separationSpeedRatio: speedRatio,
+    basePressureCoefficient: basePressure,
+    minimumPressureCoefficient: minimumPressure,
+    strouhal,
+    pressureDragCoefficient: pressureDrag,
+    frictionDragCoefficient: frictionDrag,
+    dragCoefficient: pressureDrag + frictionDrag,
+    liftCoefficient: symmetric ? 0 : quadraticAt(wake.lift, speedRatio) + friction[0].lift + friction[1].lift,
+    wakeWidth: wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1],
+    pressureCoefficient,
+    surfaceVelocity: velocity,
+    outflow: wake.outflow.map((strength, i) => (amplitude * strength) / nodes.ds[i]),
+  };
+}
+
+function sideSolution(section: PreparedSection, condition: FlowCondition, point: FixedPoint, side: Side): SideSolution {
+  const { nodes, referenceWidth, constants } = section;
+  const stations = side === "lower" ? point.flow.lower : point.flow.upper;
+  const trips = condition.trips?.length ? stationTrips(section, point.flow, side, condition.trips) : [];
+  const turbulent: [number, number, number, number][] = [];
+  const layer = followSide(nodes, side, stations, referenceWidth, condition, trips, constants, (arc, theta, H, Cf) => {
+    turbulent.push([arc, theta, H, Cf]);
+  });
+  const position = side === "lower" ? point.flow.wake.lower : point.flow.wake.upper;
+  return {
+    state: layer.state,
+    separationArc: stations.arc[stations.count - 1],
+    separationAngle: angleFromFront(section, position),
+    separationContourArc: arcAtPosition(nodes, position),
+    transitionCause: layer.transitionCause,
+    transitionArc: layer.transitionArc,
+    bubble: layer.bubble,
+    layer: layerProfile(stations, layer, turbulent, condition.reynolds),
+  };
+}
+
+function mirrored(section: PreparedSection, lower: SideSolution): SideSolution {
+  return { ...lower, separationContourArc: section.nodes.perimeter - lower.separationContourArc };
+}
+
+/** Angle at the centroid between the direction against the stream and a point of the contour, rad, in [0, pi]. */
+function angleFromFront(section: PreparedSection, position: number): number {
+  const { nodes, incidence } = section;
+  const dx = interpolateAtPosition(nodes.x, position) - nodes.centroid[0];
+  const dy = interpolateAtPosition(nodes.y, position) - nodes.centroid[1];
+  const along = dx * Math.cos(incidence) + dy * Math.sin(incidence);
+  return Math.acos(Math.max(-1, Math.min(1, -along / Math.hypot(dx, dy))));
+}
+
+/** Friction drag and lift coefficients of one side on D: the integral of Cf Ue^2 along the stream and across it. */
+function frictionForce(section: PreparedSection, solution: SideSolution, side: Side): { drag: number; lift: number } {
+  const { nodes, incidence, referenceWidth } = section;
+  const layer: LayerProfile = solution.layer;
+  const direction = side === "lower" ? 1 : -1;
+  // Contour arc runs from the nose; layer arc from the stagnation point, which separation ties to the contour.
+  const start = solution.separationContourArc - direction * solution.separationArc * referenceWidth;
+  let drag = 0;
+  let lift = 0;
+  for (let i = 1; i < layer.arc.length; i++) {
+    const step = layer.arc[i] - layer.arc[i - 1];
+    if (!(step > 0)) continue;
+    const stress =
+      (layer.skinFriction[i] * layer.edgeSpeed[i] ** 2 + layer.skinFriction[i - 1] * layer.edgeSpeed[i - 1] ** 2) / 2;
+    const contourArc = start + (direction * referenceWidth * (layer.arc[i] + layer.arc[i - 1])) / 2;
+    const [tangentX, tangentY] = tangentAtArc(nodes, contourArc);
+    const along = direction * (tangentX * Math.cos(incidence) + tangentY * Math.sin(incidence));
+    const across = direction * (-tangentX * Math.sin(incidence) + tangentY * Math.cos(incidence));
+    drag += stress * step * along;
+    lift += stress * step * across;
+  }
+  return { drag, lift };
+}
+
+function tangentAtArc(nodes: PreparedSection["nodes"], contourArc: number): [number, number] {
+  const { arc, count, perimeter } = nodes;
+  const wrapped = contourArc - perimeter * Math.floor(contourArc / perimeter);
+  let low = 0;
+  let high = count;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (arc[middle] <= wrapped) low = middle;
+    else high = middle;
+  }
+  const next = (low + 1) % count;
+  const end = next === 0 ? perimeter : arc[next];
+  const weight = (wrapped - arc[low]) / (end - arc[low]);
+  return [
+    nodes.tangentX[low] + weight * (nodes.tangentX[next] - nodes.tangentX[low]),
+    nodes.tangentY[low] + weight * (nodes.tangentY[next] - nodes.tangentY[low]),
+  ];
+}

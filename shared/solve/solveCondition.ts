@@ -1,0 +1,94 @@
+import { reattachmentDistance, shearLayerTransitionReynolds } from "../layer/bubble";
+import { stationValue } from "../layer/sideStations";
+import type { Problem } from "../result";
+import { checkCondition } from "./checkCondition";
+import type { FlowCondition } from "./condition";
+import { type FixedPoint, symmetricFixedPoints } from "./fixedPoints";
+import type { PreparedSection } from "./prepareSection";
+import { sectionState } from "./sectionState";
+import type { ConditionOutcome } from "./solution";
+import { type RootChoice, twoSidedFixedPoint } from "./twoSidedFixedPoints";
+
+/**
+ * All steady states of a section in one condition, sorted from early to late separation. Without a history, a rising
+ * speed is taken to sit on the state that separates first and a falling speed on the one that separates last.
+ * @returns an outcome with no states and a problem when the condition is out of range or nothing converges
+ */
+export function solveCondition(section: PreparedSection, condition: FlowCondition): ConditionOutcome {
+  const refused = checkCondition(condition);
+  if (refused !== null) return { states: [], rising: null, falling: null, problem: refused };
+  const points = fixedPoints(section, condition);
+  if (points.length === 0)
+    return { states: [], rising: null, falling: null, problem: noFixedPoint(section, condition) };
+  const states = points.map((point) => sectionState(section, condition, point));
+  return { states, rising: 0, falling: states.length - 1, problem: null };
+}
+
+/** All stable fixed points, early separation first. */
+function fixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
+  if (section.symmetric && tripsAreSymmetric(condition)) {
+    const points = symmetricFixedPoints(section, condition);
+    if (mayBeOneSided(section, condition, points)) {
+      const oneSided = twoSidedFixedPoint(section, condition, { lower: "early", upper: "late" });
+      if (oneSided !== null && oneSided.lower.state !== oneSided.upper.state) points.push(oneSided);
+    }
+    return points.sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));
+  }
+  const choices: [RootChoice, RootChoice][] = [
+    ["early", "early"],
+    ["early", "late"],
+    ["late", "early"],
+    ["late", "late"],
+  ];
+  const points: FixedPoint[] = [];
+  for (const [lower, upper] of choices) {
+    const point = twoSidedFixedPoint(section, condition, { lower, upper });
+    if (point !== null && !points.some((known) => sameWake(known, point))) points.push(point);
+  }
+  return points.sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));
+}
+
+function tripsAreSymmetric(condition: FlowCondition): boolean {
+  const trips = condition.trips ?? [];
+  return trips.every((trip) =>
+    trips.some(
+      (other) => other.side !== trip.side && other.arcRatio === trip.arcRatio && other.heightRatio === trip.heightRatio,
+    ),
+  );
+}
+
+/** How much sooner than a bubble closes on both sides a bubble on one side alone can close, as a ratio of Reynolds numbers. */
+const ONE_SIDED_REACH = 1.6;
+
+/**
+ * Whether a symmetric section may shed one-sidedly: a laminar separation is there, and its bubble would close at a
+ * Reynolds number not far above.
+ */
+function mayBeOneSided(section: PreparedSection, condition: FlowCondition, points: readonly FixedPoint[]): boolean {
+  const laminar = points.find((point) => point.lower.state === "laminar separation");
+  if (laminar === undefined || laminar.flow.lower.laminarSeparation === Number.POSITIVE_INFINITY) return false;
+  const stations = laminar.flow.lower;
+  const speed = stationValue(stations.speed, stations.laminarSeparation);
+  const length = shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);
+  const position = stationValue(stations.position, stations.laminarSeparation);
+  const { nodes, constants, referenceWidth } = section;
+  const slope = constants.reattachmentSlope;
+  return reattachmentDistance(nodes, "lower", position, length / ONE_SIDED_REACH, slope, referenceWidth) !== null;
+}
+
+function wettedSteps(section: PreparedSection, point: FixedPoint): number {
+  return point.flow.wake.lower + section.nodes.count - point.flow.wake.upper;
+}
+
+function sameWake(a: FixedPoint, b: FixedPoint): boolean {
+  return Math.abs(a.flow.wake.lower - b.flow.wake.lower) < 0.1 && Math.abs(a.flow.wake.upper - b.flow.wake.upper) < 0.1;
+}
+
+function noFixedPoint(section: PreparedSection, condition: FlowCondition): Problem {
+  return {
+    code: "no-fixed-point",
+    message:
+      `${section.nodes.name} at Re ${condition.reynolds.toExponential(3)}: no separation point was found at which the ` +
+      "boundary layers separate where the wake assumes it. The layers may stay attached to the tail, or the two sides do not settle.",
+  };
+}
