@@ -1,0 +1,123 @@
+import { describe, expect, it } from "vitest";
+import { edgeOnDrag } from "../../shared/puck/edgeOnDrag";
+import { endRelief, endReliefCaution } from "../../shared/puck/endRelief";
+import { type SectionDragCurve, tabulatedSectionDrag } from "../../shared/puck/sectionDrag";
+import { unwrap } from "./examplePuck";
+
+const level =
+  (Cd: number): SectionDragCurve =>
+  () => ({ low: 0.9 * Cd, best: Cd, high: 1.1 * Cd, regime: "subcritical" });
+const nu = 0.855e-6;
+
+describe("endRelief(lengthOverWidth, regime)", () => {
+  // White, Fluid Mechanics, table 7.3 (from memory); Aeronautical Engineer's Data Book, fig. 5.13b.
+  it.each([
+    [1, 0.64 / 1.2, 0.63 / 1.2],
+    [2, 0.68 / 1.2, 0.68 / 1.2],
+    [5, 0.74 / 1.2, 0.74 / 1.2],
+    [10, 0.82 / 1.2, 0.82 / 1.2],
+  ])(
+    "below the crisis at length/diameter %d its band holds White's and the Data Book's ratio",
+    (ratio, white, book) => {
+      const relief = endRelief(ratio, "subcritical");
+      for (const published of [white, book]) {
+        expect(relief.low).toBeLessThanOrEqual(published + 1e-12);
+        expect(relief.high).toBeGreaterThanOrEqual(published - 1e-12);
+        expect(Math.abs(relief.best / published - 1)).toBeLessThan(0.1);
+      }
+    },
+  );
+
+  it("is weaker above the crisis than below it, for any length", () => {
+    for (const ratio of [0.2, 0.375, 1, 2, 5, 20, 80]) {
+      expect(endRelief(ratio, "supercritical").best).toBeGreaterThan(endRelief(ratio, "subcritical").best);
+    }
+  });
+
+  it("keeps low <= best <= high and falls as the body gets shorter", () => {
+    for (const regime of ["subcritical", "critical", "supercritical"] as const) {
+      let last = 0;
+      for (let ratio = 0.05; ratio < 200; ratio *= 1.3) {
+        const relief = endRelief(ratio, regime);
+        expect(relief.low).toBeLessThanOrEqual(relief.best);
+        expect(relief.best).toBeLessThanOrEqual(relief.high);
+        expect(relief.best).toBeGreaterThanOrEqual(last - 1e-12);
+        last = relief.best;
+      }
+    }
+  });
+});
+
+describe("edgeOnDrag(shape, sections, speed, viscosity)", () => {
+  const sections = { plan: level(1.2), profile: [{ chordRatio: 1, drag: level(0.7) }] };
+  const shape = { diameter: 0.08, thickness: 0.03, frontalArea: 0.0024 };
+
+  it("a cylinder as long as wide has the measured 0.64 (White, table 7.3, from memory), within the band and 8 %", () => {
+    const drag = unwrap(edgeOnDrag({ diameter: 0.05, thickness: 0.05, frontalArea: 0.0025 }, sections, 1, nu));
+    expect(drag.planShare).toBe(1);
+    expect(Math.abs(drag.dragCoefficient.best / 0.64 - 1)).toBeLessThan(0.08);
+    expect(drag.dragCoefficient.low).toBeLessThan(0.64);
+    expect(drag.dragCoefficient.high).toBeGreaterThan(0.64);
+  });
+
+  it("names its area and says in plain words that short bodies are an extrapolation", () => {
+    const drag = unwrap(edgeOnDrag(shape, sections, 2, nu));
+    expect(drag.referenceAreaName).toBe("frontal area edge-on");
+    expect(drag.notes).toContain(endReliefCaution);
+    expect(drag.dragArea.best).toBeCloseTo(drag.dragCoefficient.best * 0.0024, 15);
+    expect(drag.dragCoefficient.low).toBeLessThan(Math.min(drag.planEstimate.best, drag.profileEstimate.best));
+    expect(drag.dragCoefficient.high).toBeGreaterThan(Math.max(drag.planEstimate.best, drag.profileEstimate.best));
+  });
+
+  it("equal strips integrate to their own coefficient, and a chord-proportional one to pi/4 of it", () => {
+    const even = unwrap(edgeOnDrag(shape, sections, 2, nu));
+    expect(even.profileEstimate.best).toBeCloseTo(0.7 * endRelief(8 / 3, "subcritical").best, 12);
+    const proportional = [
+      { chordRatio: 1e-9, drag: level(1e-9) },
+      { chordRatio: 1, drag: level(1) },
+    ];
+    const graded = unwrap(edgeOnDrag(shape, { ...sections, profile: proportional }, 2, nu));
+    expect(graded.profileEstimate.best).toBeCloseTo((Math.PI / 4) * endRelief(8 / 3, "subcritical").best, 6);
+  });
+
+  it("asks each section at its own Reynolds number: diameter for the plan, thickness for the profile", () => {
+    const seen: number[] = [];
+    const spy: SectionDragCurve = (Re) => {
+      seen.push(Re);
+      return { low: 1, best: 1, high: 1, regime: null };
+    };
+    unwrap(edgeOnDrag(shape, { plan: spy, profile: [{ chordRatio: 1, drag: spy }] }, 2, nu));
+    expect(seen[0]).toBeCloseTo((2 * 0.08) / nu, 6);
+    expect(seen[1]).toBeCloseTo((2 * 0.03) / nu, 6);
+  });
+
+  it("standing on the floor it is half of a body twice as long: the plan has less end relief", () => {
+    const open = unwrap(edgeOnDrag(shape, sections, 2, nu));
+    const floor = unwrap(edgeOnDrag(shape, sections, 2, nu, { kind: "floor", gap: 0 }));
+    expect(floor.planEstimate.best).toBeCloseTo(1.2 * endRelief(0.75, "subcritical").best, 12);
+    expect(floor.planEstimate.best).toBeGreaterThan(open.planEstimate.best);
+  });
+
+  it("refuses a speed of 0 and chords that do not rise", () => {
+    expect(edgeOnDrag(shape, sections, 0, nu).ok).toBe(false);
+    const bad = [sections.profile[0], sections.profile[0]];
+    expect(edgeOnDrag(shape, { ...sections, profile: bad }, 1, nu).ok).toBe(false);
+  });
+});
+
+describe("tabulatedSectionDrag(points)", () => {
+  const point = (reynolds: number, best: number) => ({ reynolds, low: best, best, high: best, regime: null });
+
+  it("meets its points, is linear in log Re between them and level beyond", () => {
+    const curve = tabulatedSectionDrag([point(1e5, 1.2), point(1e6, 0.3)]);
+    expect(curve(1e5).best).toBe(1.2);
+    expect(curve(Math.sqrt(1e11)).best).toBeCloseTo(0.75, 12);
+    expect(curve(1e3).best).toBe(1.2);
+    expect(curve(1e8).best).toBe(0.3);
+  });
+
+  it("throws when the Reynolds numbers do not rise", () => {
+    expect(() => tabulatedSectionDrag([point(1e5, 1), point(1e5, 1)])).toThrow(RangeError);
+    expect(() => tabulatedSectionDrag([])).toThrow(RangeError);
+  });
+});
