@@ -4,10 +4,10 @@
  */
 export interface CalibratedConstants {
   /**
-   * Share of the width at separation in the wake width that sets the shedding frequency:
-   * d' = (Q/U)^(1-share) * (width at separation)^share. Fitted on the smooth cylinder's Cd, Cpb and Strouhal number together.
+   * Weakening of the base suction by the section behind separation, see afterbody.ts. Fitted on sharp rectangles of
+   * length/height 1 to 3 and rounded squares.
    */
-  readonly separationWidthShare: number;
+  readonly afterbodyInterference: number;
   /** A turbulent layer counts as separated when its friction Cf has fallen to this. Fitted on the transcritical Cd of smooth and rough cylinders. */
   readonly detachmentFriction: number;
   /**
@@ -24,7 +24,7 @@ export interface CalibratedConstants {
 }
 
 export const CALIBRATED: CalibratedConstants = {
-  separationWidthShare: 0.5,
+  afterbodyInterference: 0.36,
   detachmentFriction: 0.0011,
   reattachmentSlope: 0.36,
   reattachmentStress: 0.11,

@@ -71,7 +71,7 @@ function refine(section: PreparedSection, condition: FlowCondition, attached: Pr
     const flow = separatedFlow(
       section.flow,
       section.street,
-      section.constants.separationWidthShare,
+      section.constants.afterbodyInterference,
       position,
       section.nodes.count - position,
     );

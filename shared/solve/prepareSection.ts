@@ -87,7 +87,7 @@ function symmetricWakes(flow: SectionFlow, street: VortexStreetTable, constants:
   const wakes: SeparatedFlow[] = [];
   for (let i = 0; i <= scanned; i++) {
     const lower = half * (FIRST_SCANNED_SHARE + ((LAST_SCANNED_SHARE - FIRST_SCANNED_SHARE) * i) / scanned);
-    const solved = separatedFlow(flow, street, constants.separationWidthShare, lower, flow.nodes.count - lower);
+    const solved = separatedFlow(flow, street, constants.afterbodyInterference, lower, flow.nodes.count - lower);
     if (solved !== null) wakes.push(solved);
   }
   return wakes;

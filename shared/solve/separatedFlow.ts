@@ -1,5 +1,6 @@
 import type { SectionFlow } from "../flow/sectionFlow";
 import { type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
+import { afterbodySuctionShare } from "../wake/afterbody";
 import { basePressures } from "../wake/basePressure";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import { surfaceVelocity, type WakeFlow, wakeFlow } from "../wake/wakeFlow";
@@ -31,15 +32,17 @@ export interface SeparatedFlow {
 export function separatedFlow(
   flow: SectionFlow,
   street: VortexStreetTable,
-  separationWidthShare: number,
+  afterbodyInterference: number,
   lower: number,
   upper: number,
 ): SeparatedFlow | null {
   const wake = wakeFlow(flow, lower, upper);
   if (!wake.ok) return null;
-  const closed = basePressures(wake.value, street, separationWidthShare);
+  const closed = basePressures(wake.value, street);
   if (!closed.ok) return null;
-  const { speedRatio, strouhal } = closed.value[closed.value.length - 1];
+  const free = closed.value[closed.value.length - 1];
+  const suctionShare = afterbodySuctionShare(wake.value.afterbodyArea, afterbodyInterference);
+  const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
   const velocity = surfaceVelocity(wake.value, speedRatio);
   const stagnation = flow.operator.folded ? 0 : stagnationPosition(velocity, lower, upper);
   if (stagnation === null || stagnation >= lower || stagnation <= upper - flow.nodes.count) return null;
@@ -51,7 +54,7 @@ export function separatedFlow(
   return {
     wake: wake.value,
     speedRatio,
-    strouhal,
+    strouhal: free.strouhal,
     velocity,
     stagnation,
     lower: lowerSide,

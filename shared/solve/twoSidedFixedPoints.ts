@@ -49,7 +49,7 @@ export function twoSidedFixedPoint(
     upper = upperRoot.position;
     onSwitch = lowerRoot.onSwitch || upperRoot.onSwitch;
     if (known && lowerMove < 10 * POSITION_TOLERANCE && upperMove < 10 * POSITION_TOLERANCE) {
-      const solved = separatedFlow(flow, section.street, section.constants.separationWidthShare, lower, upper);
+      const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
       if (solved === null) return null;
       return {
         flow: solved,
@@ -86,7 +86,7 @@ function sideRoot(
     const lower = side === "lower" ? position : other;
     const upper = side === "lower" ? other : position;
     if (!(upper - lower > 2)) return null;
-    const solved = separatedFlow(flow, section.street, section.constants.separationWidthShare, lower, upper);
+    const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
     if (solved === null) return null;
     const layer = sideLayer(section, condition, solved, side);
     return { position: distance, residual: layer.residual, layer, flow: solved };

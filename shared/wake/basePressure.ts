@@ -18,11 +18,13 @@ export interface BasePressure {
 
 /**
  * Width of the wake that sets the shedding frequency, d' / D: between the displacement width Q / U far downstream and
- * the width of the body at separation, (Q/(U D))^(1-share) * (separation width / D)^share.
- * Roshko (1954) leaves the choice of width open; the share is calibrated, see calibrated.ts.
+ * the width of the body at separation, as their geometric mean. Roshko (1954) leaves the choice of width open; Q / U
+ * alone makes the late separation above the drag crisis too weak a wake.
+ * @param displacementWidth Q / (U D), at least 0
+ * @param separationWidth distance across the stream between the separation points / D
  */
-export function sheddingWidth(displacementWidth: number, separationWidth: number, share: number): number {
-  return displacementWidth ** (1 - share) * separationWidth ** share;
+export function sheddingWidth(displacementWidth: number, separationWidth: number): number {
+  return Math.sqrt(displacementWidth * separationWidth);
 }
 
 /** Strouhal number f D / U of a wake by Roshko's universal number; `wakeWidth` is d' / D. */
@@ -34,17 +36,12 @@ export function roshkoStrouhal(k: number, wakeWidth: number): number {
  * Base pressures at which the pressure drag of a wake flow and the drag of its vortex street agree:
  * Cd(k) S(k) = F(k) with S = 0.16 k D / d'. All roots with a positive wake width are reported, lowest k first.
  * Sources: Roshko (1954, 1955), Bearman (1967), see vortexStreet.ts.
- * @param separationWidthShare calibrated share of the width at separation in d', in [0, 1]
  * @returns a problem "no-base-pressure" when the curves do not meet in the range of k searched
  */
-export function basePressures(
-  wake: WakeFlow,
-  street: VortexStreetTable,
-  separationWidthShare: number,
-): Result<BasePressure[]> {
+export function basePressures(wake: WakeFlow, street: VortexStreetTable): Result<BasePressure[]> {
   const highest = street.speedRatio[street.speedRatio.length - 1];
   const widthAt = (k: number) =>
-    sheddingWidth(Math.max(0, wake.wakeWidth[0] + k * wake.wakeWidth[1]), wake.separationWidth, separationWidthShare);
+    sheddingWidth(Math.max(0, wake.wakeWidth[0] + k * wake.wakeWidth[1]), wake.separationWidth);
   const mismatch = (k: number) => {
     const width = widthAt(k);
     // Multiplied by the width, so that it stays finite where the wake closes.

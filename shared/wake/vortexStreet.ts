@@ -52,13 +52,13 @@ export interface VortexStreetTable {
   readonly dragTimesStrouhal: Float64Array;
 }
 
-/** Tabulates F(k) at 400 speed lags from 0.002 to 0.42, which spans k from about 0.3 to 1.9. */
+/** Tabulates F(k) at 440 speed lags from 0.002 to 0.46, which spans k from 0.49 to about 2. */
 export function vortexStreetTable(): VortexStreetTable {
-  const count = 400;
+  const count = 440;
   const speedRatio = new Float64Array(count);
   const dragTimesStrouhal = new Float64Array(count);
   for (let i = 0; i < count; i++) {
-    const lag = 0.002 + (0.418 * i) / (count - 1);
+    const lag = 0.002 + (0.458 * i) / (count - 1);
     const h = kronauerSpacingRatio(lag);
     speedRatio[i] = (h * (1 - lag)) / BEARMAN_STROUHAL;
     dragTimesStrouhal[i] = (1 - lag) * streetDrag(lag, h);

@@ -27,6 +27,8 @@ export interface WakeFlow {
   readonly wakeWidth: readonly [number, number];
   /** Distance across the stream between the two separation points / D. */
   readonly separationWidth: number;
+  /** Area of the section behind the chord between the separation points / D^2. */
+  readonly afterbodyArea: number;
   /** Pressure drag and lift coefficients on D: the base at Cp = 1 - k^2, the rest at 1 - q^2. */
   readonly pressureDrag: Quadratic;
   readonly lift: Quadratic;
@@ -90,16 +92,36 @@ export function wakeFlow(flow: SectionFlow, lower: number, upper: number): Resul
     amplitude,
     circulation,
     wakeWidth: [(amplitude[0] * total) / referenceWidth, (amplitude[1] * total) / referenceWidth],
-    separationWidth: separationWidth(flow, lower, upper),
+    ...separationChord(flow, lower, upper),
     ...pressureForces(flow, lower, upper, velocityAtRest, velocityPerRatio),
   });
 }
 
-function separationWidth(flow: SectionFlow, lower: number, upper: number): number {
+/** Extent of the separation points across the stream / D and the area of the section behind their chord / D^2. */
+function separationChord(
+  flow: SectionFlow,
+  lower: number,
+  upper: number,
+): { separationWidth: number; afterbodyArea: number } {
   const { nodes, incidence, referenceWidth } = flow;
-  const across = (p: number) =>
-    -Math.sin(incidence) * interpolateAtPosition(nodes.x, p) + Math.cos(incidence) * interpolateAtPosition(nodes.y, p);
-  return Math.abs(across(upper) - across(lower)) / referenceWidth;
+  const { count, x, y } = nodes;
+  const [startX, endX] = [lower, upper].map((p) => interpolateAtPosition(x, p));
+  const [startY, endY] = [lower, upper].map((p) => interpolateAtPosition(y, p));
+  const across = Math.cos(incidence) * (endY - startY) - Math.sin(incidence) * (endX - startX);
+  let twiceArea = endX * startY - startX * endY;
+  let previousX = startX;
+  let previousY = startY;
+  for (let j = Math.floor(lower) + 1; j < upper; j++) {
+    const i = j % count;
+    twiceArea += previousX * y[i] - x[i] * previousY;
+    previousX = x[i];
+    previousY = y[i];
+  }
+  twiceArea += previousX * endY - endX * previousY;
+  return {
+    separationWidth: Math.abs(across) / referenceWidth,
+    afterbodyArea: Math.max(0, twiceArea / 2) / (referenceWidth * referenceWidth),
+  };
 }
 
 /**
