@@ -3,6 +3,7 @@ import type { CaseResults } from "../shared/case/caseResults";
 import { type CaseStep, caseSteps } from "../shared/case/caseSteps";
 import { type CaseReading, readCase } from "../shared/case/readCase";
 import type { ResultRow } from "../shared/case/resultRow";
+import { caseToDesign, type DesignReading } from "../shared/design/caseToDesign";
 import { liveDragCurve, liveRoughnessCurve } from "../shared/live/liveCurves";
 import type { LiveRequest } from "../shared/live/liveRequest";
 import { type LiveShape, prepareLive } from "../shared/live/liveShape";
@@ -23,8 +24,8 @@ export interface LiveCurves {
 
 /** What the solver's worker does for the page. Arguments and answers are plain data; failures are values. */
 export interface SolverApi extends Lifeline {
-  /** Checks a case file's text; a message for each fault. */
-  checkCase(text: string, fileName: string): Promise<readonly Problem[]>;
+  /** The design to start from when a case file is opened, or a message for each fault of the file. */
+  readDesign(text: string, fileName: string): Promise<DesignReading>;
   /**
    * Runs a case file step by step.
    * @param onStep  called after every step; its promise is awaited, so a worker that is ended stops between steps
@@ -52,9 +53,8 @@ export function createSolver(): SolverApi {
   };
   return {
     holdLifeline,
-    async checkCase(text, fileName) {
-      const reading = readCase(text, fileName);
-      return reading.ok ? [] : reading.problems;
+    async readDesign(text, fileName) {
+      return caseToDesign(text, fileName);
     },
     async runCase(text, fileName, onStep) {
       const reading: CaseReading = readCase(text, fileName);

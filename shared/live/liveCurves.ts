@@ -14,7 +14,9 @@ import type { LiveShape } from "./liveShape";
 export function liveDragCurve(shape: LiveShape, request: LiveRequest, reynoldsNumbers: readonly number[]): ResultRow[] {
   const base = liveCondition(request, shape.width);
   const conditions = reynoldsNumbers.map((reynolds): FlowCondition => ({ ...base, reynolds }));
-  return traceDragCurve(shape.prepared, conditions).flatMap((outcome, i) => rows(shape, request, conditions[i], outcome));
+  return traceDragCurve(shape.prepared, conditions).flatMap((outcome, i) =>
+    rows(shape, request, conditions[i], outcome),
+  );
 }
 
 /** Rows of the request's section over relative roughness, everything else as in the request. */
@@ -27,7 +29,12 @@ export function liveRoughnessCurve(shape: LiveShape, request: LiveRequest, ratio
 }
 
 /** The rising branch, and the falling one where it differs. */
-function rows(shape: LiveShape, request: LiveRequest, condition: FlowCondition, outcome: ConditionOutcome): ResultRow[] {
+function rows(
+  shape: LiveShape,
+  request: LiveRequest,
+  condition: FlowCondition,
+  outcome: ConditionOutcome,
+): ResultRow[] {
   const about = {
     section: shape.nodes.name,
     sweep: null,

@@ -1,7 +1,7 @@
 import type { SectionNodes } from "../geometry/sectionNodes";
 import type { FlowCondition } from "../solve/condition";
-import { solveCondition } from "../solve/solveCondition";
 import type { ConditionOutcome } from "../solve/solution";
+import { solveCondition } from "../solve/solveCondition";
 import { liveCondition } from "./liveCondition";
 import type { LiveRequest } from "./liveRequest";
 import type { LiveShape } from "./liveShape";

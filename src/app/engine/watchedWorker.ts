@@ -33,17 +33,17 @@ export class WatchedWorker<Api extends Lifeline> {
   }
 
   /** Runs one call. Never rejects: a crash or a cancel is an outcome. */
-  call<T>(use: (remote: Remote<Api>) => Promise<T>): Promise<CallOutcome<T>> {
+  call<Answer extends Promise<unknown>>(use: (remote: Remote<Api>) => Answer): Promise<CallOutcome<Awaited<Answer>>> {
     const running = this.#running;
     if (running === null) return Promise.resolve({ kind: "crashed", reason: "the solver cannot be started" });
     return new Promise((resolve) => {
       running.waiting.add(resolve);
-      const settle = (outcome: CallOutcome<T>) => {
+      const settle = (outcome: CallOutcome<Awaited<Answer>>) => {
         running.waiting.delete(resolve);
         resolve(outcome);
       };
       use(running.remote).then(
-        (value) => settle({ kind: "done", value }),
+        (value) => settle({ kind: "done", value: value as Awaited<Answer> }),
         (error: unknown) => settle({ kind: "crashed", reason: error instanceof Error ? error.message : String(error) }),
       );
     });

@@ -1,5 +1,5 @@
-import type { SectionDocument } from "../../../shared/case/sectionDocument";
-import type { SectionSpec } from "../../../shared/geometry/sectionSpec";
+import type { SectionDocument } from "../case/sectionDocument";
+import type { SectionSpec } from "../geometry/sectionSpec";
 
 /** A section as a case file writes it: the unit in every key that has one. */
 export function sectionToDocument(spec: SectionSpec, name: string | null): SectionDocument {
@@ -42,7 +42,13 @@ export function sectionToDocument(spec: SectionSpec, name: string | null): Secti
         facing: spec.facing,
       };
     case "roundedTriangle":
-      return { family: spec.family, ...named, ...overall(spec), cornerRadiusMetres: spec.cornerRadius, apex: spec.apex };
+      return {
+        family: spec.family,
+        ...named,
+        ...overall(spec),
+        cornerRadiusMetres: spec.cornerRadius,
+        apex: spec.apex,
+      };
     case "freeContour":
       return {
         family: spec.family,

@@ -1,8 +1,8 @@
-import type { FluidProperties, FluidSpec } from "../../../shared/fluid/fluidSpec";
-import { resolveFluid } from "../../../shared/fluid/resolveFluid";
-import type { SectionSpec } from "../../../shared/geometry/sectionSpec";
-import type { LiveRequest, LiveTrip } from "../../../shared/live/liveRequest";
-import { type Result, success } from "../../../shared/result";
+import type { FluidProperties, FluidSpec } from "../fluid/fluidSpec";
+import { resolveFluid } from "../fluid/resolveFluid";
+import type { SectionSpec } from "../geometry/sectionSpec";
+import type { LiveRequest, LiveTrip } from "../live/liveRequest";
+import { type Result, success } from "../result";
 
 /** What a person works on: one section in one stream. SI units and radians; plain data, so that it can be kept. */
 export interface Design {

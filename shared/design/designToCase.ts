@@ -1,4 +1,4 @@
-import { type CaseDocument, caseVersion } from "../../../shared/case/caseDocument";
+import { type CaseDocument, caseVersion } from "../case/caseDocument";
 import type { Design } from "./design";
 import { sectionToDocument } from "./sectionToDocument";
 

@@ -1,11 +1,13 @@
-import { caseDocument } from "../../../shared/case/caseDocument";
-import { contourExtent } from "../../../shared/case/contourExtent";
-import { documentProblems } from "../../../shared/case/documentProblems";
-import { readCaseDocument } from "../../../shared/case/readCase";
-import { sectionSpecs } from "../../../shared/case/sectionSpecs";
-import type { FluidSpec } from "../../../shared/fluid/fluidSpec";
-import { resolveFluid } from "../../../shared/fluid/resolveFluid";
-import type { Problem } from "../../../shared/result";
+import { caseDocument } from "../case/caseDocument";
+import { contourExtent } from "../case/contourExtent";
+import { documentProblems } from "../case/documentProblems";
+import { largestCaseBytes } from "../case/limits";
+import { parseJson } from "../case/parseJson";
+import { readCaseDocument } from "../case/readCase";
+import { sectionSpecs } from "../case/sectionSpecs";
+import type { FluidSpec } from "../fluid/fluidSpec";
+import { resolveFluid } from "../fluid/resolveFluid";
+import type { Problem } from "../result";
 import type { Design } from "./design";
 
 export type DesignReading =
@@ -22,7 +24,14 @@ const standardPanelCount = 160;
  * The design to start from when a case is opened: its first section and incidence, the middle of its streams, its first
  * roughness and turbulence.
  */
-export function caseToDesign(content: unknown, fileName: string): DesignReading {
+export function caseToDesign(text: string, fileName: string): DesignReading {
+  if (text.length > largestCaseBytes) {
+    const message = `${fileName} has ${text.length} characters; a case file must have at most ${largestCaseBytes}.`;
+    return { ok: false, problems: [{ code: "size", message }] };
+  }
+  const json = parseJson(text);
+  if (!json.ok) return { ok: false, problems: [json.problem] };
+  const content = json.value;
   const parsed = caseDocument.safeParse(content);
   if (!parsed.success) return { ok: false, problems: documentProblems(content, parsed.error) };
   const reading = readCaseDocument(content, fileName);

@@ -1,0 +1,62 @@
+import { html, LitElement } from "lit";
+import { customElement } from "lit/decorators.js";
+import { cautions } from "../../reference/cautions";
+import { closeDialog, pageState } from "../../store/pageState";
+import { StoreController } from "../../store/storeController";
+import { adoptDocumentStyles } from "../../style/documentStyles";
+import "../case-panel/case-panel";
+import "../conditions-panel/conditions-panel";
+import "../dialog/dialog";
+import "../flow-view/flow-view";
+import "../glossary/glossary";
+import "../key-figures/key-figures";
+import "../masthead/masthead";
+import "../notice-area/notice-area";
+import "../plot-board/plot-board";
+import "../section-panel/section-panel";
+import { appStyles } from "./app.styles";
+
+/** The whole page. In the light DOM, because the plots inside it must be. */
+@customElement("ww-app")
+export class App extends LitElement {
+  private readonly dialog = new StoreController(this, pageState, (value) => value.dialog);
+
+  constructor() {
+    super();
+    adoptDocumentStyles(appStyles);
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override render() {
+    return html`<ww-masthead></ww-masthead>
+      <main class="layout">
+        <div class="stream-area">
+          <ww-flow-view></ww-flow-view>
+          <ww-key-figures></ww-key-figures>
+        </div>
+        <div class="bench-area">
+          <ww-case-panel></ww-case-panel>
+          <ww-section-panel></ww-section-panel>
+          <ww-conditions-panel></ww-conditions-panel>
+        </div>
+        <div class="plots-area"><ww-plot-board></ww-plot-board></div>
+      </main>
+      <footer>
+        <h2>Cautions</h2>
+        <ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
+      </footer>
+      <ww-notice-area></ww-notice-area>
+      <ww-dialog heading="Glossary" ?open=${this.dialog.value === "glossary"} @close=${closeDialog}>
+        <ww-glossary></ww-glossary>
+      </ww-dialog>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-app": App;
+  }
+}

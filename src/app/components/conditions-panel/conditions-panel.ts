@@ -1,0 +1,133 @@
+import { html, LitElement } from "lit";
+import { customElement } from "lit/decorators.js";
+import { roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../../shared/case/limits";
+import type { FluidSpec } from "../../../../shared/fluid/fluidSpec";
+import { resolveFluid } from "../../../../shared/fluid/resolveFluid";
+import { finishPresets, type Preset, presetOf, turbulencePresets } from "../../reference/presets";
+import { StoreController } from "../../store/storeController";
+import { changeDesign, workbench } from "../../store/workbench";
+import { panelStyles } from "../../style/panelStyles";
+import { controlStyles } from "../../style/sharedStyles";
+import type { QuantityChange } from "../quantity-field/quantity-field";
+import "../quantity-field/quantity-field";
+import "../info-mark/info-mark";
+import { fluidFields, fluidLabels, fluidOfKind } from "./fluidFields";
+
+/** Fluid, speed, turbulence and finish. */
+@customElement("ww-conditions-panel")
+export class ConditionsPanel extends LitElement {
+  static override styles = [controlStyles, panelStyles];
+
+  private readonly design = new StoreController(this, workbench, (value) => value.history.present);
+  private readonly problem = new StoreController(this, workbench, (value) => value.problem);
+
+  private problemOf(key: string): string {
+    const problem = this.problem.value;
+    return problem?.field?.split(".").at(-1) === key ? problem.message : "";
+  }
+
+  protected override render() {
+    const { fluid, speed, turbulenceIntensity, sandGrainRoughness } = this.design.value;
+    const properties = resolveFluid(fluid);
+    return html`<section aria-labelledby="heading">
+      <div class="heading"><h2 id="heading">Stream and finish</h2><ww-info-mark topic="roughness"></ww-info-mark></div>
+      <div class="stack">
+        <div class="row">
+          <label for="fluid">Fluid</label>
+          <select id="fluid" @change=${(event: Event) =>
+            changeDesign({ fluid: fluidOfKind((event.target as HTMLSelectElement).value as FluidSpec["kind"]) })}>
+            ${Object.entries(fluidLabels).map(
+              ([kind, label]) => html`<option value=${kind} ?selected=${kind === fluid.kind}>${label}</option>`,
+            )}
+          </select>
+        </div>
+        ${fluidFields(fluid).map(
+          (field) => html`<ww-quantity-field
+            label=${field.label}
+            kind=${field.kind}
+            .value=${field.value}
+            .lowest=${field.range.lowest}
+            .highest=${field.range.highest}
+            .hint=${field.hint}
+            .problem=${this.problemOf(field.key)}
+            @quantity-change=${(event: QuantityChange) =>
+              changeDesign({ fluid: { ...fluid, [field.key]: event.detail.value } as FluidSpec })}
+          ></ww-quantity-field>`,
+        )}
+        <p class="hint">
+          ${
+            properties.ok
+              ? `Density ${properties.value.density.toPrecision(5)} kg/m³, kinematic viscosity ${(properties.value.kinematicViscosity * 1e6).toPrecision(4)}e-6 m²/s. ${properties.value.source}`
+              : ""
+          }
+        </p>
+        <ww-quantity-field
+          label="Stream speed"
+          kind="speed"
+          .value=${speed}
+          .lowest=${0}
+          .highest=${speedBounds.to}
+          above-lowest
+          .problem=${this.problemOf("speed") || this.problemOf("reynolds")}
+          @quantity-change=${(event: QuantityChange) => changeDesign({ speed: event.detail.value })}
+        ></ww-quantity-field>
+        ${this.renderPresets("turbulence", "Turbulence", turbulencePresets, turbulenceIntensity, (value) =>
+          changeDesign({ turbulenceIntensity: value }),
+        )}
+        <ww-quantity-field
+          label="Turbulence intensity, Tu"
+          kind="fraction"
+          .value=${turbulenceIntensity}
+          .lowest=${0}
+          .highest=${turbulenceBounds.to / 100}
+          .problem=${this.problemOf("turbulenceIntensity")}
+          @quantity-change=${(event: QuantityChange) => changeDesign({ turbulenceIntensity: event.detail.value })}
+        ></ww-quantity-field>
+        ${this.renderPresets("finish", "Finish", finishPresets, sandGrainRoughness, (value) =>
+          changeDesign({ sandGrainRoughness: value }),
+        )}
+        <ww-quantity-field
+          label="Sand-grain roughness, ks"
+          kind="length"
+          .value=${sandGrainRoughness}
+          .lowest=${0}
+          .highest=${roughnessHeightBounds.to}
+          .problem=${this.problemOf("sandGrainRoughnessRatio")}
+          @quantity-change=${(event: QuantityChange) => changeDesign({ sandGrainRoughness: event.detail.value })}
+        ></ww-quantity-field>
+      </div>
+    </section>`;
+  }
+
+  private renderPresets(
+    id: string,
+    label: string,
+    presets: readonly Preset[],
+    value: number,
+    choose: (value: number) => void,
+  ) {
+    const chosen = presetOf(presets, value);
+    return html`<div>
+      <div class="row">
+        <label for=${id}>${label}</label>
+        <select
+          id=${id}
+          @change=${(event: Event) => {
+            const preset = presets.find((one) => one.key === (event.target as HTMLSelectElement).value);
+            if (preset) choose(preset.value);
+          }}
+        >
+          <option value="" ?selected=${chosen === undefined}>own value</option>
+          ${presets.map((preset) => html`<option value=${preset.key} ?selected=${preset === chosen}>${preset.label}</option>`)}
+        </select>
+      </div>
+      <p class="hint">${chosen?.source ?? ""}</p>
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-conditions-panel": ConditionsPanel;
+  }
+}

@@ -1,0 +1,43 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement } from "lit/decorators.js";
+import { preferences } from "../../store/preferences";
+import { StoreController } from "../../store/storeController";
+import { workbench } from "../../store/workbench";
+import { controlStyles } from "../../style/sharedStyles";
+import "../info-mark/info-mark";
+import { keyFiguresStyles } from "./key-figures.styles";
+import { keyFigures } from "./keyFigures";
+
+/** The figures of the present design; the last good ones stay, marked stale, when a newer design cannot be solved. */
+@customElement("ww-key-figures")
+export class KeyFiguresElement extends LitElement {
+  static override styles = [controlStyles, keyFiguresStyles];
+
+  private readonly bench = new StoreController(this, workbench, (value) => value);
+  private readonly units = new StoreController(this, preferences, (value) => value.units);
+
+  protected override render() {
+    const { solved, problem, stale } = this.bench.value;
+    if (solved === null) {
+      return html`<p class="state" role="status">${problem ? html`<b>No result:</b> ${problem.message}` : "Solving ..."}</p>`;
+    }
+    const figures = keyFigures(solved, this.units.value);
+    return html`<p class="state" role="status">
+        ${problem ? html`<b>Stale:</b> the figures belong to the last design that could be solved. ${problem.message}` : nothing}
+      </p>
+      <dl class=${stale && problem ? "is-stale" : ""}>
+        ${figures.map(
+          (figure, i) => html`<div class=${i === 0 ? "lead" : ""}>
+            <dt>${figure.name} ${figure.topic ? html`<ww-info-mark topic=${figure.topic}></ww-info-mark>` : nothing}</dt>
+            <dd>${figure.value}<small>${figure.detail}</small></dd>
+          </div>`,
+        )}
+      </dl>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-key-figures": KeyFiguresElement;
+  }
+}

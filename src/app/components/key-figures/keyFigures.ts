@@ -1,0 +1,93 @@
+import type { SectionState, SideSolution } from "../../../../shared/solve/solution";
+import { shortNumber } from "../../plots/curveRow";
+import type { closures } from "../../reference/closures";
+import { risingState, type Solved } from "../../store/workbench";
+import { quantityText, type UnitPreferences } from "../../units/units";
+
+/** One figure as the page and the report print it. */
+export interface KeyFigure {
+  readonly name: string;
+  readonly value: string;
+  /** Reference area, band, condition or other small print. */
+  readonly detail: string;
+  readonly topic?: keyof typeof closures;
+}
+
+/** The figures that a decision rests on, the drag coefficient first; empty when nothing converged. */
+export function keyFigures(solved: Solved, units: UnitPreferences): KeyFigure[] {
+  const { solution, fluid, design } = solved;
+  const state = risingState(solution);
+  if (state === null) return [];
+  const width = solution.referenceWidth;
+  const pressure = 0.5 * fluid.density * design.speed ** 2;
+  return [
+    {
+      name: "Drag coefficient, Cd",
+      value: state.dragCoefficient.toFixed(3),
+      detail: `on ${quantityText(width, "length", units)} reference width x span; pressure ${state.pressureDragCoefficient.toFixed(3)}, friction ${state.frictionDragCoefficient.toFixed(4)}${otherBranch(solved, state)}`,
+      topic: "referenceArea",
+    },
+    {
+      name: "Regime",
+      value: state.regime,
+      detail: state.oneSided ? "one-sided: the two sides shed differently" : `${state.upper.state}`,
+      topic: "transition",
+    },
+    {
+      name: "Reynolds number, Re",
+      value: shortNumber(solution.condition.reynolds),
+      detail: `on D = ${quantityText(width, "length", units)}`,
+    },
+    {
+      name: "Drag per metre of span",
+      value: `${shortNumber(state.dragCoefficient * pressure * width)} N/m`,
+      detail: `${fluid.name}, ${quantityText(design.speed, "speed", units)}`,
+    },
+    {
+      name: "Strouhal number, S",
+      value: state.strouhal.toFixed(3),
+      detail: `sheds at ${shortNumber((state.strouhal * design.speed) / width)} Hz`,
+      topic: "basePressure",
+    },
+    {
+      name: "Base pressure, Cpb",
+      value: state.basePressureCoefficient.toFixed(3),
+      detail: `lowest Cp ${state.minimumPressureCoefficient.toFixed(2)}`,
+      topic: "wake",
+    },
+    {
+      name: "Separation, upper",
+      value: angleText(state.upper),
+      detail: sideText(state.upper),
+      topic: "separationAngle",
+    },
+    { name: "Separation, lower", value: angleText(state.lower), detail: sideText(state.lower), topic: "laminarLayer" },
+    {
+      name: "Lift coefficient, Cl",
+      value: noMinusZero(state.liftCoefficient.toFixed(3)),
+      detail: "upward positive, same area",
+    },
+  ];
+}
+
+function angleText(side: SideSolution): string {
+  return `${((side.separationAngle * 180) / Math.PI).toFixed(1)}°`;
+}
+
+function sideText(side: SideSolution): string {
+  const transition =
+    side.transitionCause === null || side.transitionArc === null
+      ? "laminar throughout"
+      : `transition: ${side.transitionCause}, s/D ${side.transitionArc.toFixed(3)}`;
+  return `s/D ${side.separationArc.toFixed(3)}; ${transition}`;
+}
+
+function otherBranch({ solution }: Solved, shown: SectionState): string {
+  const { states, falling } = solution.outcome;
+  if (falling === null || states[falling] === shown) return "";
+  return `; ${states[falling].dragCoefficient.toFixed(3)} when the speed falls to this value`;
+}
+
+function noMinusZero(text: string): string {
+  return Number(text) === 0 ? text.replace("-", "") : text;
+}

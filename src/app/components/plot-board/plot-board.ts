@@ -1,0 +1,77 @@
+import { html, LitElement } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import type { LayerQuantity } from "../../plots/layerFigure";
+import { caseRun } from "../../store/caseRun";
+import { pageState } from "../../store/pageState";
+import { preferences } from "../../store/preferences";
+import { StoreController } from "../../store/storeController";
+import { workbench } from "../../store/workbench";
+import { adoptDocumentStyles } from "../../style/documentStyles";
+import { darkPalette, lightPalette } from "../../style/palette";
+import "../plot/plot";
+import { boardDragCurve, boardLayer, boardPressure, boardSeparation, boardStrouhal } from "./boardFigures";
+import { plotBoardStyles } from "./plot-board.styles";
+
+/** All plots of the present design, the pinned candidates and the open case. In the light DOM, as plots must be. */
+@customElement("ww-plot-board")
+export class PlotBoard extends LitElement {
+  private readonly bench = new StoreController(this, workbench, (value) => value);
+  private readonly caseRows = new StoreController(this, caseRun, (value) => value.rows);
+  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+  private readonly measure = new StoreController(this, preferences, (value) => value.positionMeasure);
+  @state() private layerQuantity: LayerQuantity = "momentumThickness";
+  @state() private caseShown = true;
+
+  constructor() {
+    super();
+    adoptDocumentStyles(plotBoardStyles);
+  }
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override render() {
+    const bench = this.bench.value;
+    const rows = this.caseShown ? this.caseRows.value : [];
+    const palette = this.isDark.value ? darkPalette : lightPalette;
+    const stale = bench.stale && bench.problem !== null;
+    return html`<div class="board-head">
+        <h2>Plots</h2>
+        <label>Surface position by
+          <select @change=${(event: Event) =>
+            preferences.patch({
+              positionMeasure: (event.target as HTMLSelectElement).value === "arc" ? "arc" : "angle",
+            })}>
+            <option value="angle" ?selected=${this.measure.value === "angle"}>angle</option>
+            <option value="arc" ?selected=${this.measure.value === "arc"}>arc length</option>
+          </select>
+        </label>
+        <label>Layer quantity
+          <select @change=${(event: Event) => {
+            this.layerQuantity = (event.target as HTMLSelectElement).value as LayerQuantity;
+          }}>
+            <option value="momentumThickness">momentum thickness θ</option>
+            <option value="shapeFactor">shape factor H</option>
+            <option value="skinFriction">skin friction Cf</option>
+          </select>
+        </label>
+        <label><input type="checkbox" .checked=${this.caseShown} @change=${(event: Event) => {
+          this.caseShown = (event.target as HTMLInputElement).checked;
+        }} /> results of the case</label>
+      </div>
+      <div class="board">
+        <ww-plot id="plot-pressure" .figure=${boardPressure(bench, this.measure.value, palette)} .stale=${stale}></ww-plot>
+        <ww-plot id="plot-drag" .figure=${boardDragCurve(bench, rows, palette)} .stale=${stale}></ww-plot>
+        <ww-plot id="plot-separation" .figure=${boardSeparation(bench, rows, palette)} .stale=${stale}></ww-plot>
+        <ww-plot id="plot-layer" .figure=${boardLayer(bench, this.layerQuantity, palette)} .stale=${stale}></ww-plot>
+        <ww-plot id="plot-strouhal" .figure=${boardStrouhal(bench, rows, palette)} .stale=${stale}></ww-plot>
+      </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-plot-board": PlotBoard;
+  }
+}

@@ -1,0 +1,24 @@
+import { shortNumber } from "../plots/curveRow";
+import { surfacePositions } from "../plots/surfacePosition";
+import { risingState, type Solved } from "../store/workbench";
+import { nearestNode } from "./contourArc";
+
+/** What the surface nearest to a point of the drawing has: a node and its values in words; null far from the surface. */
+export function localValues(
+  solved: Solved,
+  x: number,
+  y: number,
+): { readonly node: number; readonly text: string } | null {
+  const { nodes, incidence, referenceWidth } = solved.solution;
+  const state = risingState(solved.solution);
+  if (state === null) return null;
+  const node = nearestNode(nodes, x, y);
+  if (Math.hypot(nodes.x[node] - x, nodes.y[node] - y) > 0.25 * referenceWidth) return null;
+  const degrees = surfacePositions(nodes, "angle", incidence, referenceWidth)[node];
+  const side = degrees >= 0 ? "upper" : "lower";
+  const speed = Math.abs(state.surfaceVelocity[node]);
+  return {
+    node,
+    text: `${side} side, ${Math.abs(degrees).toFixed(1)}° from the front: Cp ${state.pressureCoefficient[node].toFixed(3)}, surface speed ${shortNumber(speed * solved.design.speed)} m/s (${speed.toFixed(2)} U)`,
+  };
+}

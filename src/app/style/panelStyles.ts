@@ -1,0 +1,46 @@
+import { css } from "lit";
+
+/** The look of the input panels. */
+export const panelStyles = css`
+  :host {
+    display: block;
+  }
+  section {
+    background: var(--sheet);
+    border: 1px solid var(--rule);
+    border-radius: 3px 14px 3px 3px;
+    padding: 0.8rem 0.9rem 0.9rem;
+  }
+  .heading {
+    display: flex;
+    justify-content: space-between;
+    align-items: center;
+    gap: 0.5rem;
+    margin-bottom: 0.6rem;
+  }
+  .stack {
+    display: grid;
+    gap: 0.5rem;
+  }
+  .row {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1.35fr);
+    gap: 0.4rem;
+    align-items: center;
+    font-size: 0.9rem;
+  }
+  .row select {
+    width: 100%;
+  }
+  .buttons {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem;
+  }
+  .buttons button {
+    font-size: 0.9rem;
+  }
+  .hint {
+    margin: 0;
+  }
+`;
