@@ -1,11 +1,11 @@
-import type { Contour } from "./contour";
+import type { Contour, ContourBend } from "./contour";
 
 /** Share of the nodes that follows the turning of the contour; the rest is spread evenly along the arc. */
-const turningShare = 0.6;
+const turningShare = 0.7;
 /** A bend of radius r attracts nodes over a distance of about r / sharpness. */
 const sharpness = 1.5;
 /** Narrowest and widest spread of a bend's nodes as a fraction of the perimeter. */
-const narrowestSpread = 5e-4;
+const narrowestSpread = 1e-4;
 const widestSpread = 0.25;
 
 /** Arc length, m, and its derivative by the parameter t, m. */
@@ -26,7 +26,9 @@ export interface NodeDensity {
 }
 
 export function nodeDensity(contour: Contour): NodeDensity {
-  const { perimeter, bends } = contour;
+  const { perimeter } = contour;
+  // Mirrored bends at half weight make the density of a symmetric contour symmetric to rounding.
+  const bends = contour.mirrorSymmetric ? withMirrorImages(contour.bends, perimeter) : contour.bends;
   const total = bends.reduce((sum, bend) => sum + Math.abs(bend.turning), 0);
   const count = bends.length;
   const place = new Float64Array(count);
@@ -60,6 +62,13 @@ export function nodeDensity(contour: Contour): NodeDensity {
   };
 }
 
+function withMirrorImages(bends: readonly ContourBend[], perimeter: number): ContourBend[] {
+  return bends.flatMap(({ arc, length, turning }) => [
+    { arc, length: length / 2, turning: turning / 2 },
+    { arc: perimeter - arc, length: length / 2, turning: turning / 2 },
+  ]);
+}
+
 /** Integral of the periodic kernel from 0 to angle (half turns of the contour are pi/2), any real angle. */
 function kernelIntegral(angle: number, width: number): number {
   const turns = Math.round(angle / Math.PI);
@@ -69,21 +78,26 @@ function kernelIntegral(angle: number, width: number): number {
 
 /** The map from the parameter t in [0, 2 pi] to arc length that has this density of nodes. */
 export function gradingMap(contour: Contour): ArcMap {
-  const { perimeter } = contour;
+  const { perimeter, bends } = contour;
   const density = nodeDensity(contour);
+  const marks = Float64Array.of(0, ...bends.map((bend) => bend.arc), perimeter);
+  const shares = marks.map((arc) => density.upTo(arc));
   return (t) => {
     const target = t / (2 * Math.PI);
-    let low = 0;
-    let high = perimeter;
-    let arc = perimeter * target;
+    let mark = 0;
+    while (mark + 2 < marks.length && shares[mark + 1] <= target) mark++;
+    let low = marks[mark];
+    let high = marks[mark + 1];
+    let arc = low + ((high - low) * (target - shares[mark])) / (shares[mark + 1] - shares[mark] || 1);
     for (let step = 0; step < 100; step++) {
       const error = density.upTo(arc) - target;
       if (error > 0) high = arc;
       else low = arc;
       const newton = arc - error / density.at(arc);
-      const next = newton > low && newton < high ? newton : (low + high) / 2;
-      if (Math.abs(next - arc) <= 1e-15 * perimeter) break;
+      const next = newton >= low && newton <= high ? newton : (low + high) / 2;
+      const settled = Math.abs(next - arc) <= 1e-15 * perimeter;
       arc = next;
+      if (settled) break;
     }
     return { arc, arcRate: 1 / (2 * Math.PI * density.at(arc)) };
   };

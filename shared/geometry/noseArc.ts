@@ -1,7 +1,7 @@
 import type { ContourPoint } from "./contour";
 
-/** Stretches into which every piece is cut when looking for the crossing of the axis. */
-const stretchesPerPiece = 64;
+/** Stretches into which the contour is cut, at least, when looking for crossings of the axis. */
+const fewestStretches = 256;
 
 /**
  * Arc length of the nose, m: where the ray from the centroid against the stream (direction -x) last leaves the section.
@@ -15,6 +15,7 @@ export function noseArc(
 ): number {
   const perimeter = starts[starts.length - 1];
   const heightAt = (arc: number) => at(arc < perimeter ? arc : 0).y - centroid[1];
+  const stretchesPerPiece = Math.max(8, Math.ceil(fewestStretches / (starts.length - 1)));
   let best = 0;
   let bestX = Number.POSITIVE_INFINITY;
   for (let k = 0; k + 1 < starts.length; k++) {

@@ -121,6 +121,7 @@ function turning(path: Path, a: number, b: number): number {
   return Math.atan2(start.dx * end.dy - start.dy * end.dx, start.dx * end.dx + start.dy * end.dy);
 }
 
+/** One bend per stretch: halving makes them the same whichever way the path is walked. */
 function bendsOf(path: Path, parameters: Readonly<Float64Array>, starts: Readonly<Float64Array>): ContourBend[] {
   return Array.from({ length: parameters.length - 1 }, (_, i) => ({
     arc: (starts[i] + starts[i + 1]) / 2,
