@@ -15,7 +15,8 @@ export interface KrylovOptions {
  * Source: Saad & Schultz (1986), SIAM J. Sci. Stat. Comput. 7, 856-869.
  * @param matrix row-major, shape [size * size]
  * @param rightSide shape [size]
- * @returns x, shape [size]; a problem "no-convergence" with the residual reached when the steps run out
+ * @returns x, shape [size]; a problem "no-convergence" with the residual reached when the steps run out, "singular" when
+ * the matrix has no inverse on the space it spans with the right side
  */
 export function solveByGmres(
   matrix: Readonly<Float64Array>,
@@ -40,6 +41,7 @@ export function solveByGmres(
   const rotatedRight = [beta];
   for (let step = 0; step < maximumSteps; step++) {
     const next = multiply(matrix, basis[step]);
+    const negligible = 1e-14 * norm(next);
     const column = new Float64Array(step + 2);
     // Twice is enough: a second Gram-Schmidt pass keeps the basis orthogonal to rounding.
     for (let pass = 0; pass < 2; pass++) {
@@ -50,7 +52,7 @@ export function solveByGmres(
       }
     }
     column[step + 1] = norm(next);
-    const breakdown = !(column[step + 1] > 0);
+    const breakdown = !(column[step + 1] > negligible);
     if (!breakdown) {
       for (let j = 0; j < size; j++) next[j] /= column[step + 1];
       basis.push(next);
@@ -61,6 +63,9 @@ export function solveByGmres(
       column[i] = upper;
     }
     const length = Math.hypot(column[step], column[step + 1]);
+    if (breakdown && !(length > negligible)) {
+      return problem("singular", `the ${size} x ${size} matrix is singular: its products with the right side repeat.`);
+    }
     cosines.push(column[step] / length);
     sines.push(column[step + 1] / length);
     column[step] = length;
