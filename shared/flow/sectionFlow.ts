@@ -56,10 +56,16 @@ export function sourceVelocity(flow: SectionFlow, strengths: Readonly<Float64Arr
   const { count } = flow.nodes;
   const matrix = flow.sources.data;
   const onset = new Float64Array(count);
-  for (let m = 0; m < count; m++) {
+  let first = 0;
+  let last = count - 1;
+  while (first < last && strengths[first] === 0) first++;
+  while (last > first && strengths[last] === 0) last--;
+  // A folded operator reads one side of the onset only.
+  const rows = flow.operator.folded ? count / 2 : count;
+  for (let m = 0; m < rows; m++) {
     const row = m * count;
     let sum = 0;
-    for (let n = 1 - (m % 2); n < count; n += 2) sum += matrix[row + n] * strengths[n];
+    for (let n = first + ((first + m + 1) % 2); n <= last; n += 2) sum += matrix[row + n] * strengths[n];
     onset[m] = sum;
   }
   return flow.operator.solve(onset, 0);

@@ -37,7 +37,9 @@ export function surfaceOperator(nodes: SectionNodes, symmetricFlow: boolean): Re
     solve(tangentialOnset, circulation) {
       if (symmetricFlow) {
         if (circulation !== 0) throw new RangeError(`circulation is ${circulation}; a folded operator takes only 0.`);
-        const half = solveSystem(Float64Array.from({ length: size }, (_, i) => -tangentialOnset[i + 1]));
+        const rightSide = new Float64Array(size);
+        for (let i = 0; i < size; i++) rightSide[i] = -tangentialOnset[i + 1];
+        const half = solveSystem(rightSide);
         const velocity = new Float64Array(count);
         for (let i = 0; i < size; i++) {
           velocity[i + 1] = half[i];

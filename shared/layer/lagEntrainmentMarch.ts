@@ -1,4 +1,4 @@
-import { plateFriction } from "../roughness/plateFriction";
+import { plateFriction, roughFriction } from "../roughness/plateFriction";
 import {
   entrainmentFriction,
   entrainmentOfStress,
@@ -32,7 +32,7 @@ export interface TurbulentMarch {
 /** Receives the layer step by step: arc / D, theta / D, H, Cf. */
 export type StationSink = (arc: number, momentumThickness: number, shapeFactor: number, skinFriction: number) => void;
 
-const LARGEST_STEP = 0.006;
+const LARGEST_STEP = 0.01;
 const MOST_STEPS = 6000;
 
 /**
@@ -74,11 +74,13 @@ export function marchTurbulent(
   let CESlope = 0;
   let relaxation = 0;
   let Cf = 0;
+  let Cf0 = startFriction;
+  const roughnessReynolds = roughnessRatio * reynolds;
   const slopes = (position: number, t: number, h: number, e: number): void => {
     while (cell < count - 2 && arc[cell + 1] <= position) cell++;
     weight = (position - arc[cell]) / (arc[cell + 1] - arc[cell]);
     const Ue = speed[cell] + weight * (speed[cell + 1] - speed[cell]);
-    const Cf0 = plateFriction(Ue * t * reynolds, Ue * roughnessRatio * reynolds);
+    Cf0 = roughFriction(Ue * t * reynolds, Ue * roughnessReynolds, Cf0);
     Cf = entrainmentFriction(h, plateShapeFactor(Cf0), Cf0);
     const wallFriction = Math.max(0, Cf);
     const P = (t / Ue) * (gradient[cell] + weight * (gradient[cell + 1] - gradient[cell]));
@@ -97,7 +99,7 @@ export function marchTurbulent(
   sink?.(s, theta, H, Cf);
   for (let step = 0; step < MOST_STEPS && s < end - 1e-12; step++) {
     if (!(Cf > detachmentFriction)) return { separationArc: s, finalFriction: Cf };
-    const h = Math.min(end - s, LARGEST_STEP, Math.max(2 * theta, (0.5 * theta) / Math.max(relaxation, 0.004)));
+    const h = Math.min(end - s, LARGEST_STEP, Math.max(0.7 * theta, (0.8 * theta) / Math.max(relaxation, 0.004)));
     const previousFriction = Cf;
     const halfTheta = theta + 0.5 * h * thetaSlope;
     const halfH = Math.max(1.05, H + 0.5 * h * HSlope);

@@ -1,7 +1,8 @@
-import { roughnessFunction } from "./roughnessFunction";
+import { roughnessFunction, SMOOTH_KS_PLUS } from "./roughnessFunction";
 
 /** Cf cannot rise above this however rough the wall: the roughness elements then stand out of the layer. */
 const HIGHEST_FRICTION = 0.02;
+const LOWEST_RATIO = Math.sqrt(2 / HIGHEST_FRICTION);
 
 /**
  * Friction coefficient of a turbulent layer without pressure gradient.
@@ -11,12 +12,21 @@ const HIGHEST_FRICTION = 0.02;
  * @param reynoldsRoughness Ue ks / nu on the local edge speed, 0 on a smooth wall
  */
 export function plateFriction(ReTheta: number, reynoldsRoughness: number): number {
-  const smooth = Math.min(HIGHEST_FRICTION, 0.01013 / Math.max(0.45, Math.log10(ReTheta) - 1.02) - 0.00075);
-  if (!(reynoldsRoughness > 0)) return smooth;
-  const lowest = Math.sqrt(2 / HIGHEST_FRICTION);
-  const smoothRatio = Math.sqrt(2 / smooth);
-  let ratio = smoothRatio;
-  // ks+ = Ue ks / (nu Ue+) depends weakly on the answer: a few substitutions settle it to four digits.
-  for (let i = 0; i < 4; i++) ratio = Math.max(lowest, smoothRatio - roughnessFunction(reynoldsRoughness / ratio));
-  return 2 / (ratio * ratio);
+  let friction = smoothFriction(ReTheta);
+  // ks+ = Ue ks sqrt(Cf/2) / nu depends weakly on the answer: a few substitutions settle it to four digits.
+  if (reynoldsRoughness > 0) for (let i = 0; i < 5; i++) friction = roughFriction(ReTheta, reynoldsRoughness, friction);
+  return friction;
+}
+
+/** One substitution towards {@link plateFriction} on a rough wall, from a nearby value of Cf; a march calls it step by step. */
+export function roughFriction(ReTheta: number, reynoldsRoughness: number, nearby: number): number {
+  const smooth = smoothFriction(ReTheta);
+  const ksPlus = reynoldsRoughness * Math.sqrt(nearby / 2);
+  if (!(ksPlus > SMOOTH_KS_PLUS)) return smooth;
+  const ratio = Math.sqrt(2 / smooth) - roughnessFunction(ksPlus);
+  return ratio > LOWEST_RATIO ? 2 / (ratio * ratio) : HIGHEST_FRICTION;
+}
+
+function smoothFriction(ReTheta: number): number {
+  return Math.min(HIGHEST_FRICTION, 0.01013 / Math.max(0.45, Math.log10(ReTheta) - 1.02) - 0.00075);
 }

@@ -1,3 +1,6 @@
+/** ks+ up to which a wall is hydraulically smooth. */
+export const SMOOTH_KS_PLUS = 2.25;
+
 /**
  * Downward shift of the logarithmic velocity profile over sand-grain roughness, Delta U+.
  * Source: Cebeci & Bradshaw (1977), Momentum Transfer in Boundary Layers, after Ioselevich & Pilipenko (1974):
@@ -5,7 +8,7 @@
  * @param ksPlus ks u_tau / nu, at least 0
  */
 export function roughnessFunction(ksPlus: number): number {
-  if (!(ksPlus > 2.25)) return 0;
+  if (!(ksPlus > SMOOTH_KS_PLUS)) return 0;
   const logarithm = Math.log(ksPlus);
   const fullyRough = 5.2 - 8.5 + logarithm / 0.41;
   return ksPlus >= 90 ? fullyRough : fullyRough * Math.sin(0.4258 * (logarithm - 0.811));

@@ -23,17 +23,21 @@ interface Probe {
 /** Separation is bracketed to this many node steps. */
 const POSITION_TOLERANCE = 2e-4;
 const MOST_REFINEMENTS = 40;
+/** Every how many tabulated wakes the layers are followed while looking for a crossing. */
+const SCAN_STRIDE = 2;
 
 /**
  * All stable symmetric fixed points of the separation map, front to rear: the layer is still attached at separation
- * points a little ahead and has separated at points a little behind.
+ * points a little ahead and has separated at points a little behind. Two states closer together than the scan's stride
+ * are not told apart.
  */
 export function symmetricFixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
+  const { wakes } = section;
   const found: FixedPoint[] = [];
-  let previous: Probe | null = null;
-  for (const flow of section.wakes) {
-    const probe = probeSymmetric(section, condition, flow);
-    if (previous !== null && previous.layer.residual > 0 && probe.layer.residual <= 0) {
+  let previous = wakes.length > 0 ? probeSymmetric(section, condition, wakes[0]) : null;
+  for (let i = SCAN_STRIDE; previous !== null && i - SCAN_STRIDE < wakes.length - 1; i += SCAN_STRIDE) {
+    const probe = probeSymmetric(section, condition, wakes[Math.min(i, wakes.length - 1)]);
+    if (previous.layer.residual > 0 && probe.layer.residual <= 0) {
       found.push(refine(section, condition, previous, probe));
     }
     previous = probe;

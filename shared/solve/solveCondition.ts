@@ -29,7 +29,10 @@ function fixedPoints(section: PreparedSection, condition: FlowCondition): FixedP
   if (section.symmetric && tripsAreSymmetric(condition)) {
     const points = symmetricFixedPoints(section, condition);
     if (mayBeOneSided(section, condition, points)) {
-      const oneSided = twoSidedFixedPoint(section, condition, { lower: "early", upper: "late" });
+      // Held near the laminar state below; the bubble above is looked for near the symmetric one where that is known.
+      const late = points[points.length - 1].flow.wake;
+      const guess = points.length > 1 ? { lower: points[0].flow.wake.lower, upper: late.upper } : null;
+      const oneSided = twoSidedFixedPoint(section, condition, { lower: "early", upper: "late" }, guess);
       if (oneSided !== null && oneSided.lower.state !== oneSided.upper.state) points.push(oneSided);
     }
     return points.sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));

@@ -13,6 +13,8 @@ export type RootChoice = "early" | "late";
 /** Number of separation positions tried along a side when nothing is known, and how close a bracket is closed, in node steps. */
 const SCAN_POINTS = 26;
 const POSITION_TOLERANCE = 1e-3;
+/** The sides have settled when a sweep moves neither by more than this, in node steps. */
+const SETTLED = 0.01;
 const MOST_SWEEPS = 24;
 
 interface SideProbe {
@@ -25,18 +27,20 @@ interface SideProbe {
 /**
  * A fixed point of the two-sided separation map: each side in turn is solved with the other held, until neither moves.
  * @param choice which root each side takes where it has several
+ * @param guess separation positions to start from, in node steps, when something near is known
  * @returns null when a side finds no separation point or the sides do not settle
  */
 export function twoSidedFixedPoint(
   section: PreparedSection,
   condition: FlowCondition,
   choice: { readonly lower: RootChoice; readonly upper: RootChoice },
+  guess: { readonly lower: number; readonly upper: number } | null = null,
 ): FixedPoint | null {
   const flow = section.fullFlow();
   const count = section.nodes.count;
-  let lower = 0.36 * count * (choice.lower === "early" ? 0.6 : 1);
-  let upper = count - 0.36 * count * (choice.upper === "early" ? 0.6 : 1);
-  let known = false;
+  let lower = guess?.lower ?? 0.36 * count * (choice.lower === "early" ? 0.6 : 1);
+  let upper = guess?.upper ?? count - 0.36 * count * (choice.upper === "early" ? 0.6 : 1);
+  let known = guess !== null;
   let onSwitch = false;
   for (let sweep = 0; sweep < MOST_SWEEPS; sweep++) {
     const lowerRoot = sideRoot(section, flow, condition, "lower", upper, known ? lower : null, choice.lower);
@@ -48,7 +52,7 @@ export function twoSidedFixedPoint(
     const upperMove = Math.abs(upperRoot.position - upper);
     upper = upperRoot.position;
     onSwitch = lowerRoot.onSwitch || upperRoot.onSwitch;
-    if (known && lowerMove < 10 * POSITION_TOLERANCE && upperMove < 10 * POSITION_TOLERANCE) {
+    if (known && lowerMove < SETTLED && upperMove < SETTLED) {
       const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
       if (solved === null) return null;
       return {
