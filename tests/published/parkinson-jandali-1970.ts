@@ -55,7 +55,7 @@ export const parkinsonJandali1970: PublishedSource = {
   citation:
     "G. V. Parkinson and T. Jandali (1970), A wake source model for bluff body potential flow, J. Fluid Mech. 40, 577-594",
   remark:
-    "Values computed from the model's equations, which are from memory with high confidence. Two point sources there, a spread outflow here: the two agree to the scatter given, not exactly.",
+    "Values computed from the model's equations, which are from memory with high confidence. Two point sources there, a spread outflow here: their drag should agree to the scatter given; where the outflow sits moves the lowest pressure, so that is shown, not a gate.",
   values: wakeSourceCircles.flatMap((row) => {
     const given = {
       separationDegrees: row.separationDegrees,
@@ -69,7 +69,7 @@ export const parkinsonJandali1970: PublishedSource = {
     return [
       published({ ...common, scatter: { relative: 0.08 } }, { kind: "wakeSourceDrag", ...given }, row.pressureDrag),
       published(
-        { ...common, scatter: { absolute: 0.1 } },
+        { ...common, grade: "B", scatter: { absolute: 0.1 } },
         { kind: "wakeSourceLowestPressure", ...given },
         row.lowestPressure,
       ),

@@ -21,12 +21,7 @@ export type SectionQuantity = PublishedStream &
   (
     | {
         /** Angles in degrees from the front stagnation point; the rest without unit. */
-        readonly kind:
-          | "dragCoefficient"
-          | "strouhal"
-          | "basePressureCoefficient"
-          | "separationAngle"
-          | "liftCoefficient";
+        readonly kind: "dragCoefficient" | "strouhal" | "basePressureCoefficient" | "separationAngle";
         readonly reynolds: number;
       }
     | { readonly kind: "pressureCoefficient"; readonly reynolds: number; readonly angleDegrees: number }
@@ -38,6 +33,12 @@ export type SectionQuantity = PublishedStream &
       }
     | {
         readonly kind: "lowestDragCoefficient" | "reynoldsAtLowestDrag";
+        readonly reynoldsFrom: number;
+        readonly reynoldsTo: number;
+      }
+    | {
+        /** Largest magnitude of the lift coefficient among steady states that differ on the two sides. */
+        readonly kind: "largestOneSidedLift";
         readonly reynoldsFrom: number;
         readonly reynoldsTo: number;
       }
@@ -87,21 +88,14 @@ export type LayerQuantity =
   | { readonly kind: "laminarSeparation"; readonly edgeSpeed: GivenEdgeSpeed }
   | {
       /** Units of the tables in howarth-1938.ts, terrill-1960.ts and hiemenz-1911.ts; station as in laminarSeparation. */
-      readonly kind: "laminarMomentumThickness" | "laminarShapeFactor";
+      readonly kind: "laminarMomentumThickness";
       readonly edgeSpeed: GivenEdgeSpeed;
       readonly station: number;
     }
   /** Local friction of a smooth turbulent plate at Re_x. */
   | { readonly kind: "smoothPlateFriction"; readonly reynoldsX: number }
   /** Local friction of a fully rough plate at x / ks. */
-  | { readonly kind: "roughPlateFriction"; readonly lengthToRoughness: number }
-  /** Momentum-thickness Reynolds number at transition on a plate. */
-  | { readonly kind: "transitionMomentumReynolds"; readonly criterion: "michel"; readonly reynoldsX: number }
-  | {
-      readonly kind: "transitionMomentumReynolds";
-      readonly criterion: "abu-ghannam-shaw";
-      readonly turbulencePercent: number;
-    };
+  | { readonly kind: "roughPlateFriction"; readonly lengthToRoughness: number };
 
 export type WakeQuantity =
   /** Pressure drag and lowest pressure of a circle with given separation angle (degrees) and base pressure. */

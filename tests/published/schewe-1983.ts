@@ -28,9 +28,9 @@ export const schewe1983: PublishedSource = {
     ),
     published(
       { ...recalled, grade: "C", scatter: { absolute: 0.2 }, howObtained: "from memory, medium confidence" },
-      { kind: "liftCoefficient", ...stream, reynolds: 3.2e5 },
+      { kind: "largestOneSidedLift", ...stream, reynoldsFrom: 2e5, reynoldsTo: 6e5 },
       1.15,
-      "magnitude; either side",
+      "steady one-sided state, either side, 1 to 1.3 between Re 2.8e5 and 3.5e5",
     ),
     published(recalled, { kind: "lowestDragCoefficient", ...stream, reynoldsFrom: 2e5, reynoldsTo: 2e6 }, 0.22),
     published(recalled, { kind: "meanDragCoefficient", ...stream, reynoldsFrom: 4e5, reynoldsTo: 1e6 }, 0.22),

@@ -1,0 +1,44 @@
+import type { PublishedSource } from "../published/publishedValue";
+import type { Quantity } from "../published/quantity";
+import { type AccuracyRow, accuracyRow } from "./accuracyRow";
+import { type Disagreement, disagreements } from "./disagreement";
+import { splitIntoHalves } from "./halves";
+import { type LeftOutBand, leaveOneSourceOut } from "./leaveOneSourceOut";
+import { predictAll } from "./predictAll";
+import type { Prediction } from "./prediction";
+import { type ErrorSummary, summarise } from "./summary";
+import { allTargets, type JudgedTarget, judgeTarget } from "./targets";
+
+/** Everything that the accuracy report says. */
+export interface AccuracyTable {
+  readonly targets: readonly JudgedTarget[];
+  readonly summaries: readonly ErrorSummary[];
+  readonly disagreements: readonly Disagreement[];
+  readonly leftOutBands: readonly LeftOutBand[];
+  readonly rows: readonly AccuracyRow[];
+}
+
+/** Runs the engine over the sources and the targets. */
+export function accuracyTable(sources: readonly PublishedSource[], progress?: (text: string) => void): AccuracyTable {
+  const entries = sources.flatMap((source) => source.values.map((value) => ({ source, value })));
+  const targets = allTargets();
+  const quantities = [...entries.map(({ value }) => value.quantity), ...targets.flatMap((target) => target.quantities)];
+  const predictions = predictAll(quantities, { progress });
+  const byQuantity = new Map<Quantity, Prediction>(quantities.map((quantity, i) => [quantity, predictions[i]]));
+  const halves = splitIntoHalves(sources);
+  const rows = entries.map(({ source, value }, i) =>
+    accuracyRow(source, value, halves.get(value) ?? null, predictions[i]),
+  );
+  return {
+    targets: targets.map((target) =>
+      judgeTarget(
+        target,
+        target.quantities.map((quantity) => byQuantity.get(quantity)!),
+      ),
+    ),
+    summaries: summarise(rows),
+    disagreements: disagreements(sources, (quantity) => byQuantity.get(quantity)),
+    leftOutBands: leaveOneSourceOut(rows),
+    rows,
+  };
+}
