@@ -1,0 +1,45 @@
+import { describe, expect, it } from "vitest";
+import * as z from "zod";
+import { documentProblems } from "../../shared/case/documentProblems";
+import { standardMaterials } from "../../shared/puck/materials";
+import { materialDocument, puckDocument } from "../../shared/puck/puckDocument";
+import { examplePuck } from "./examplePuck";
+
+function faults(document: unknown): string {
+  const parsed = puckDocument.safeParse(document);
+  return parsed.success
+    ? "accepted"
+    : documentProblems(document, parsed.error)
+        .map(({ message }) => message)
+        .join("; ");
+}
+
+describe("puckDocument", () => {
+  it("reads the example puck back unchanged", () => {
+    expect(puckDocument.parse(JSON.parse(JSON.stringify(examplePuck)))).toEqual(examplePuck);
+  });
+
+  it.each([
+    ["an unknown key", { ...examplePuck, colour: "red" }, "colour is not a known key"],
+    ["an unknown edge", { ...examplePuck, edge: { kind: "wavy" } }, "edge"],
+    ["a negative diameter", { ...examplePuck, diameterMetres: -1 }, "diameterMetres is -1"],
+    [
+      "two grooves",
+      { ...examplePuck, rim: { kind: "axialGrooves", number: 2, widthMetres: 1, depthMetres: 1 } },
+      "rim.number is 2",
+    ],
+    ["a missing coat", { ...examplePuck, coatMaterial: undefined }, "coatMaterial is missing"],
+  ])("refuses %s", (_, document, words) => {
+    expect(faults(document)).toContain(words);
+  });
+
+  it("has a JSON Schema", () => {
+    expect(Object.keys(z.toJSONSchema(puckDocument).properties ?? {})).toContain("thicknessMetres");
+  });
+});
+
+describe("materialDocument", () => {
+  it("accepts every standard material", () => {
+    for (const material of standardMaterials) expect(materialDocument.parse(material)).toEqual(material);
+  });
+});
