@@ -25,8 +25,8 @@ export interface TurbulentStart {
 export interface TurbulentMarch {
   /** Arc / D where Cf fell to the detachment value; null when the layer reached the last station attached. */
   readonly separationArc: number | null;
-  /** Cf at the last station reached. */
-  readonly finalFriction: number;
+  /** Distance / D beyond the last station at which Cf would reach the detachment value at its last rate of fall; 0 when separated. */
+  readonly remainingArc: number;
 }
 
 /** Receives the layer step by step: arc / D, theta / D, H, Cf. */
@@ -34,6 +34,8 @@ export type StationSink = (arc: number, momentumThickness: number, shapeFactor: 
 
 const LARGEST_STEP = 0.01;
 const MOST_STEPS = 6000;
+/** Rate of fall of Cf per D below which a layer is taken as far from separation. */
+const SLOWEST_FALL = 1e-3;
 
 /**
  * Marches a turbulent layer by the lag-entrainment method to the end of the stations or to separation, with the
@@ -95,12 +97,14 @@ export function marchTurbulent(
       (relaxation * ((2.8 / (h + H1)) * (Math.sqrt(equilibriumStress) - Math.sqrt(stress)) + equilibriumP - P)) / t;
   };
 
+  let fall = 0;
   slopes(s, theta, H, CE);
   sink?.(s, theta, H, Cf);
   for (let step = 0; step < MOST_STEPS && s < end - 1e-12; step++) {
-    if (!(Cf > detachmentFriction)) return { separationArc: s, finalFriction: Cf };
+    if (!(Cf > detachmentFriction)) return { separationArc: s, remainingArc: 0 };
     const h = Math.min(end - s, LARGEST_STEP, Math.max(0.7 * theta, (0.8 * theta) / Math.max(relaxation, 0.004)));
     const previousFriction = Cf;
+    const stepStart = s;
     const halfTheta = theta + 0.5 * h * thetaSlope;
     const halfH = Math.max(1.05, H + 0.5 * h * HSlope);
     const halfCE = Math.max(-0.009, CE + 0.5 * h * CESlope);
@@ -114,9 +118,10 @@ export function marchTurbulent(
       const crossing = (previousFriction - detachmentFriction) / (previousFriction - Cf);
       const separationArc = Number.isFinite(crossing) ? s - h * (1 - crossing) : s;
       sink?.(separationArc, theta, H, detachmentFriction);
-      return { separationArc, finalFriction: detachmentFriction };
+      return { separationArc, remainingArc: 0 };
     }
+    fall = (previousFriction - Cf) / (s - stepStart);
     sink?.(s, theta, H, Cf);
   }
-  return { separationArc: null, finalFriction: Cf };
+  return { separationArc: null, remainingArc: (Cf - detachmentFriction) / Math.max(fall, SLOWEST_FALL) };
 }

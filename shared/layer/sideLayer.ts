@@ -8,12 +8,15 @@ import { type Side, type SideStations, stationOfArc, stationValue } from "./side
 import { LAMINAR_SEPARATION_LAMBDA, laminarShapeFactor } from "./thwaites";
 import { attachedTransition, type StationTrip } from "./transition";
 
+/** Rate of fall of lambda per D below which a laminar layer is taken as far from separation. */
+const SLOWEST_FALL = 0.1;
+
 /** How the layer on one side meets an assumed separation point. */
 export interface SideLayer {
   readonly state: SideState;
   /**
-   * Above 0 when the layer is still attached at the assumed separation point, below 0 when it has separated before, 0
-   * when it separates just there. Negative values are the distance / D.
+   * Distance / D by which the layer separates behind the assumed separation point: above 0 when it is still attached
+   * there (then an estimate from its last rate of change), below 0 when it has separated before.
    */
   readonly residual: number;
   /** Arc / D where the layer separates for good; the last station when it is still attached there. */
@@ -60,15 +63,14 @@ export function followSide(
       arc,
       null,
       march.separationArc,
-      march.finalFriction,
+      march.remainingArc,
       end,
-      constants,
     );
   }
   if (stations.laminarSeparation === Number.POSITIVE_INFINITY) {
     return {
       state: "laminar separation",
-      residual: stations.lambda[stations.count - 1] - LAMINAR_SEPARATION_LAMBDA,
+      residual: remainingLaminarArc(stations),
       separationArc: end,
       transitionCause: null,
       transitionArc: null,
@@ -126,10 +128,17 @@ export function followSide(
     transitionArc,
     bubble,
     march.separationArc,
-    march.finalFriction,
+    march.remainingArc,
     end,
-    constants,
   );
+}
+
+/** Distance / D beyond the last station at which lambda would reach separation at its last rate of fall. */
+function remainingLaminarArc(stations: SideStations): number {
+  const last = stations.count - 1;
+  const { arc, lambda } = stations;
+  const fall = (lambda[last - 1] - lambda[last]) / (arc[last] - arc[last - 1]);
+  return (lambda[last] - LAMINAR_SEPARATION_LAMBDA) / Math.max(fall, SLOWEST_FALL);
 }
 
 function turbulentEnd(
@@ -138,13 +147,12 @@ function turbulentEnd(
   transitionArc: number,
   bubble: SideLayer["bubble"],
   separationArc: number | null,
-  finalFriction: number,
+  remainingArc: number,
   end: number,
-  constants: CalibratedConstants,
 ): SideLayer {
   return {
     state,
-    residual: separationArc === null ? finalFriction - constants.detachmentFriction : separationArc - end,
+    residual: separationArc === null ? remainingArc : separationArc - end,
     separationArc: separationArc ?? end,
     transitionCause,
     transitionArc,

@@ -20,8 +20,9 @@ interface Probe {
   readonly layer: SideLayer;
 }
 
-/** Separation is bracketed to this many node steps. */
-const POSITION_TOLERANCE = 2e-4;
+/** A layer that separates this near to the assumed point (/ D) has found it; else the bracket is closed to this many node steps. */
+const RESIDUAL_TOLERANCE = 2e-5;
+const POSITION_TOLERANCE = 1e-3;
 const MOST_REFINEMENTS = 40;
 /** Every how many tabulated wakes the layers are followed while looking for a crossing. */
 const SCAN_STRIDE = 2;
@@ -69,8 +70,8 @@ function refine(section: PreparedSection, condition: FlowCondition, attached: Pr
   let fb = b.layer.residual;
   let kept: "a" | "b" | null = null;
   for (let i = 0; i < MOST_REFINEMENTS && b.position - a.position > POSITION_TOLERANCE; i++) {
-    const smooth = a.layer.state === b.layer.state && i % 3 !== 2;
-    const share = smooth ? Math.min(0.98, Math.max(0.02, fa / (fa - fb))) : 0.5;
+    const smooth = a.layer.state === b.layer.state && i % 4 !== 3;
+    const share = smooth ? Math.min(0.98, Math.max(0.02, (fa + RESIDUAL_TOLERANCE / 2) / (fa - fb))) : 0.5;
     const position = a.position + share * (b.position - a.position);
     const flow = separatedFlow(
       section.flow,
@@ -92,7 +93,8 @@ function refine(section: PreparedSection, condition: FlowCondition, attached: Pr
       if (kept === "a") fa /= 2;
       kept = "a";
     }
-    if (a.layer.state === b.layer.state && Math.abs(probe.layer.residual) < 1e-7) break;
+    // Only a layer that does separate will do: the state reports where.
+    if (a.layer.state === b.layer.state && b.layer.residual > -RESIDUAL_TOLERANCE) break;
   }
   const onSwitch = a.layer.state !== b.layer.state;
   return { flow: b.flow, lower: b.layer, upper: b.layer, onSwitch };
