@@ -11,7 +11,7 @@ import type { BevelledRectangleSpec } from "./sectionSpec";
 export function buildBevelledRectangle(spec: BevelledRectangleSpec): Result<Contour> {
   const { length, height, bevelLength, bevelHeight, cornerRadius } = spec;
   const badOutline = firstProblem(
-    checkLengths({ length, height, bevelLength, bevelHeight, cornerRadius }),
+    checkLengths({ length, height, bevelLength, bevelHeight }),
     checkSlenderness(length, height),
     checkAtMost("bevelLength", bevelLength, { value: length / 2, words: "half the length" }),
     checkAtMost("bevelHeight", bevelHeight, { value: height / 2, words: "half the height" }),
@@ -24,11 +24,6 @@ export function buildBevelledRectangle(spec: BevelledRectangleSpec): Result<Cont
   const bevel = `bevel ${extent(bevelLength, bevelHeight)}, corner radius ${millimetres(cornerRadius)}`;
   const pieces = grownPolygonPieces(insetPolygon(corners, cornerRadius), cornerRadius);
   return success(joinPieces(`bevelled rectangle ${extent(length, height)}, ${bevel}`, pieces, true));
-}
-
-/** Leg of a bevel along y, m, for its leg along x, m, and its angle to the x axis, rad, in (0, pi/2). */
-export function bevelHeightForAngle(bevelLength: number, angle: number): number {
-  return bevelLength * Math.tan(angle);
 }
 
 /** Corners counter-clockwise from the upper left, without those that coincide where two bevels meet. */

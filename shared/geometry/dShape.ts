@@ -23,7 +23,7 @@ const shortestNoseRatio = 0.1;
 export function buildDShape(spec: DShapeSpec): Result<Contour> {
   const { length, height, noseLength, cornerRadius, flatSide } = spec;
   const bad = firstProblem(
-    checkLengths({ length, height, noseLength, cornerRadius }),
+    checkLengths({ length, height, noseLength }),
     checkSlenderness(length, height),
     checkRadius("cornerRadius", cornerRadius, Math.min(length, height), {
       value: height / 2,

@@ -27,15 +27,18 @@ export function firstProblem(...checks: readonly (Problem | null)[]): Problem | 
   return checks.find((check) => check !== null) ?? null;
 }
 
-/** Checks that every named length is a finite number of a sensible size, m. */
+/** Checks that every named length of a section is a finite number of a sensible size, m. */
 export function checkLengths(lengths: Readonly<Record<string, number>>): Problem | null {
   for (const [field, value] of Object.entries(lengths)) {
-    if (value >= shortestLength && value <= longestLength) continue;
+    if (value >= shortestLength * (1 - slack) && value <= longestLength * (1 + slack)) continue;
     const range = `it must be from ${millimetres(shortestLength)} to ${millimetres(longestLength)}`;
-    const given = Number.isFinite(value) ? millimetres(value) : `${value}`;
-    return problem("dimension-out-of-range", `${fieldWords(field)} is ${given}; ${range}`, field).problem;
+    return problem("dimension-out-of-range", `${fieldWords(field)} is ${given(value)}; ${range}`, field).problem;
   }
   return null;
+}
+
+function given(length: number): string {
+  return Number.isFinite(length) ? millimetres(length) : `${length}`;
 }
 
 /** Checks length / height. */
@@ -76,10 +79,15 @@ export function checkAtLeast(field: string, value: number, limit: Limit): Proble
 
 /** Checks a corner radius: at least 1 % of the smaller dimension, at most the limit, m. */
 export function checkRadius(field: string, radius: number, smallerDimension: number, limit: Limit): Problem | null {
+  const smallest = smallestRadiusRatio * smallerDimension;
+  if (!(radius > 0 && Number.isFinite(radius))) {
+    const range = `it must be from ${millimetres(smallest)} to ${millimetres(limit.value)}`;
+    return problem("dimension-out-of-range", `${fieldWords(field)} is ${given(radius)}; ${range}`, field).problem;
+  }
   return firstProblem(
     checkAtMost(field, radius, limit),
     checkAtLeast(field, radius, {
-      value: smallestRadiusRatio * smallerDimension,
+      value: smallest,
       words: `${smallestRadiusRatio * 100} % of the smaller dimension, the smallest radius allowed`,
     }),
   );

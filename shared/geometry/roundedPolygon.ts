@@ -17,8 +17,7 @@ export function buildRoundedPolygon(spec: RoundedPolygonSpec): Result<Contour> {
   }
   const limit = { value: inscribedDiameter / 2, words: "half the inscribed diameter" };
   const bad =
-    checkLengths({ inscribedDiameter, cornerRadius }) ??
-    checkRadius("cornerRadius", cornerRadius, inscribedDiameter, limit);
+    checkLengths({ inscribedDiameter }) ?? checkRadius("cornerRadius", cornerRadius, inscribedDiameter, limit);
   if (bad) return { ok: false, problem: bad };
   if (facing !== "flat" && facing !== "corner") {
     return problem("unknown-facing", `facing is "${facing}"; use "flat" or "corner"`, "facing");

@@ -10,7 +10,7 @@ import type { RoundedRectangleSpec } from "./sectionSpec";
 export function buildRoundedRectangle(spec: RoundedRectangleSpec): Result<Contour> {
   const { length, height, edgeRadius } = spec;
   const bad = firstProblem(
-    checkLengths({ length, height, edgeRadius }),
+    checkLengths({ length, height }),
     checkSlenderness(length, height),
     checkRadius("edgeRadius", edgeRadius, Math.min(length, height), halfSmaller(length, height)),
   );

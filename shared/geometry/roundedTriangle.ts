@@ -10,7 +10,7 @@ import type { RoundedTriangleSpec } from "./sectionSpec";
 export function buildRoundedTriangle(spec: RoundedTriangleSpec): Result<Contour> {
   const { length, height, cornerRadius, apex } = spec;
   const bad = firstProblem(
-    checkLengths({ length, height, cornerRadius }),
+    checkLengths({ length, height }),
     checkSlenderness(length, height),
     checkRadius("cornerRadius", cornerRadius, Math.min(length, height), halfSmaller(length, height)),
   );
