@@ -1,11 +1,11 @@
-import type { PublishedSource } from "../published/publishedValue";
+import { type PublishedSource, scatterHalfWidth } from "../published/publishedValue";
 import type { Quantity, SectionQuantity } from "../published/quantity";
 import { groupBy } from "./groupBy";
 import type { Prediction } from "./prediction";
 import { sectionLabel } from "./preparedSections";
 import { compact, kindTexts } from "./quantityText";
 
-/** Values of several sources for one quantity at nearly one condition; the band they span is the target. */
+/** Values of several sources for one quantity at nearly one condition; the band they span, each with its scatter, is the target. */
 export interface Disagreement {
   readonly quantity: Quantity["kind"];
   readonly condition: string;
@@ -27,17 +27,18 @@ export function disagreements(
   predictionOf: (quantity: Quantity) => Prediction | undefined,
 ): Disagreement[] {
   const entries = sources.flatMap(({ name, values }) =>
-    values.flatMap(({ quantity, value }) =>
-      "section" in quantity ? [{ name, quantity, value, prediction: predictionOf(quantity)?.value ?? null }] : [],
-    ),
+    values.flatMap((value) => {
+      const { quantity } = value;
+      if (!("section" in quantity)) return [];
+      return [{ name, quantity, value, prediction: predictionOf(quantity)?.value ?? null }];
+    }),
   );
   return [...groupBy(entries, ({ quantity }) => binOf(quantity)).values()].flatMap((members) => {
     const names = [...new Set(members.map(({ name }) => name))];
     const predicted = members.flatMap(({ prediction }) => (prediction === null ? [] : [prediction]));
     if (names.length < 2 || predicted.length === 0) return [];
-    const values = members.map(({ value }) => value);
-    const lowest = Math.min(...values);
-    const highest = Math.max(...values);
+    const lowest = Math.min(...members.map(({ value }) => value.value - scatterHalfWidth(value)));
+    const highest = Math.max(...members.map(({ value }) => value.value + scatterHalfWidth(value)));
     return [
       {
         quantity: members[0].quantity.kind,

@@ -79,12 +79,16 @@ function plate(
     lambda: new Float64Array(2),
     laminarSeparation: Number.POSITIVE_INFINITY,
   };
+  let friction = 0;
   const march = marchTurbulent(
     stations,
     reynolds,
     roughnessRatio,
     { arc: start, momentumThickness, stress: null },
     constants.detachmentFriction,
+    (_arc, _momentumThickness, _shapeFactor, skinFriction) => {
+      friction = skinFriction;
+    },
   );
-  return march.separationArc === null ? predicted(march.finalFriction) : notPredicted("the layer separates");
+  return march.separationArc === null ? predicted(friction) : notPredicted("the layer separates");
 }

@@ -10,7 +10,7 @@ export interface Prediction {
 }
 
 export function predicted(value: number, regime: Regime | null = null): Prediction {
-  return { value, regime };
+  return Number.isFinite(value) ? { value, regime } : notPredicted(`the engine answers ${value}`);
 }
 
 export function notPredicted(note: string): Prediction {

@@ -9,7 +9,7 @@ import type { PublishedSection } from "../published/quantity";
 export const sharpCornerRatio = 0.01;
 
 /** Length / height that stands for a thin plate across the stream. */
-const plateLengthRatio = 0.05;
+const plateLengthRatio = 0.1;
 
 /** The engine's section for a published one, 1 m across the stream. */
 export function sectionSpecOf(section: PublishedSection): SectionSpec {

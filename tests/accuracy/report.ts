@@ -36,7 +36,7 @@ export function accuracyReport(table: AccuracyTable): string {
     `Errors are fractions of the published value in per cent, or in the unit of the quantity where a percentage says little (pressures, angles). The regime is the one the engine found. ${splittingRule}`,
     summaryTable(table),
     "## Where sources disagree",
-    "All values stay in; the target is the band that they span.",
+    "All values stay in; the target is the band that they span, each with its own scatter.",
     disagreementTable(table),
     "## Drag errors of sources left out",
     "For every shape group and regime: the RMS of the relative drag errors, the largest RMS when one source is left out, and how many points of the source left out lie within 1.645 times the RMS of the others (90 % for normal errors).",

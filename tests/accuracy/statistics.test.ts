@@ -87,7 +87,7 @@ describe("disagreements(sources, predictionOf)", () => {
     const a = source("a", 1);
     const b = { ...source("b", 1), values: source("b", 1).values.map((value) => ({ ...value, value: 1.3 })) };
     const [band] = disagreements([a, b], () => predicted(1.2));
-    expect(band).toMatchObject({ lowest: 1, highest: 1.3, inside: true, sources: ["a", "b"] });
+    expect(band).toMatchObject({ lowest: 0.95, highest: 1.35, inside: true, sources: ["a", "b"] });
     expect(disagreements([a, b], () => predicted(1.4))[0].inside).toBe(false);
     expect(disagreements([a], () => predicted(1.2))).toEqual([]);
   });

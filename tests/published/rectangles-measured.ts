@@ -72,7 +72,7 @@ export const fageJohansen1927: PublishedSource = {
   name: "Fage and Johansen 1927",
   citation:
     "A. Fage and F. C. Johansen (1927), On the flow of air behind an inclined flat plate of infinite span, Proc. R. Soc. A 116, 170-197",
-  remark: "Thin plate across the stream; the engine is given a rectangle of length/height 0.05.",
+  remark: "Thin plate across the stream; the engine is given a rectangle of length/height 0.1.",
   values: [
     published({ ...plateRecalled, scatter: { relative: 0.05 } }, { kind: "dragCoefficient", ...plate }, 2.13),
     published({ ...plateRecalled, scatter: { absolute: 0.08 } }, { kind: "basePressureCoefficient", ...plate }, -1.38),
