@@ -24,7 +24,7 @@ export interface CalibratedConstants {
 }
 
 export const CALIBRATED: CalibratedConstants = {
-  afterbodyInterference: 0.36,
+  afterbodyInterference: 1.25,
   detachmentFriction: 0.0011,
   reattachmentSlope: 0.36,
   reattachmentStress: 0.11,

@@ -1,4 +1,5 @@
 import type { NdArray } from "ndarray";
+import { type FullLengthTable, fullLengthTable } from "../geometry/fullLength";
 import { referenceWidth } from "../geometry/referenceWidth";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { type Result, success } from "../result";
@@ -12,6 +13,8 @@ export interface SectionFlow {
   readonly incidence: number;
   /** Extent across the stream, m: the D of every coefficient and ratio. */
   readonly referenceWidth: number;
+  /** Full length of the section behind any station along the stream. */
+  readonly fullLength: FullLengthTable;
   readonly operator: SurfaceOperator;
   readonly sources: NdArray<Float64Array>;
   /** Counter-clockwise surface velocity of the stream alone without circulation, m/s, shape [count]. */
@@ -29,10 +32,12 @@ export function sectionFlow(nodes: SectionNodes, incidence: number): Result<Sect
   const operator = surfaceOperator(nodes, symmetric);
   if (!operator.ok) return operator;
   const onset = streamOnset(nodes, incidence);
+  const width = referenceWidth(nodes, incidence);
   return success({
     nodes,
     incidence,
-    referenceWidth: referenceWidth(nodes, incidence),
+    referenceWidth: width,
+    fullLength: fullLengthTable(nodes, incidence, width),
     operator: operator.value,
     sources: sourceMatrix(nodes),
     streamVelocity: operator.value.solve(onset, 0),

@@ -41,7 +41,7 @@ export function separatedFlow(
   const closed = basePressures(wake.value, street);
   if (!closed.ok) return null;
   const free = closed.value[closed.value.length - 1];
-  const suctionShare = afterbodySuctionShare(wake.value.afterbodyArea, afterbodyInterference);
+  const suctionShare = afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, afterbodyInterference);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
   const velocity = surfaceVelocity(wake.value, speedRatio);
   const stagnation = flow.operator.folded ? 0 : stagnationPosition(velocity, lower, upper);

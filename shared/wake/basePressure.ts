@@ -14,6 +14,8 @@ export interface BasePressure {
   /** k = sqrt(1 - Cpb). */
   readonly speedRatio: number;
   readonly strouhal: number;
+  /** d' / D, the wake width that sets the shedding frequency. */
+  readonly sheddingWidth: number;
 }
 
 /**
@@ -56,7 +58,7 @@ export function basePressures(wake: WakeFlow, street: VortexStreetTable): Result
     if (f0 * f1 <= 0 && f0 !== f1) {
       const k = bisect(mismatch, k0, k1, f0);
       const width = widthAt(k);
-      if (width > 0) roots.push({ speedRatio: k, strouhal: roshkoStrouhal(k, width) });
+      if (width > 0) roots.push({ speedRatio: k, strouhal: roshkoStrouhal(k, width), sheddingWidth: width });
     }
     k0 = k1;
     f0 = f1;

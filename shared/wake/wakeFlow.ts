@@ -1,5 +1,6 @@
 import { type SectionFlow, sourceVelocity } from "../flow/sectionFlow";
 import { interpolateAtPosition } from "../geometry/arcPosition";
+import { fullLengthBehind } from "../geometry/fullLength";
 import { problem, type Result, success } from "../result";
 import { outflowStrengths } from "./outflow";
 
@@ -27,8 +28,8 @@ export interface WakeFlow {
   readonly wakeWidth: readonly [number, number];
   /** Distance across the stream between the two separation points / D. */
   readonly separationWidth: number;
-  /** Area of the section behind the chord between the separation points / D^2. */
-  readonly afterbodyArea: number;
+  /** Full length of the section behind the separation points / D, see fullLength.ts. */
+  readonly afterbodyLength: number;
   /** Pressure drag and lift coefficients on D: the base at Cp = 1 - k^2, the rest at 1 - q^2. */
   readonly pressureDrag: Quadratic;
   readonly lift: Quadratic;
@@ -97,30 +98,22 @@ export function wakeFlow(flow: SectionFlow, lower: number, upper: number): Resul
   });
 }
 
-/** Extent of the separation points across the stream / D and the area of the section behind their chord / D^2. */
+/** Extent of the separation points across the stream and full length of the section behind their mean, both / D. */
 function separationChord(
   flow: SectionFlow,
   lower: number,
   upper: number,
-): { separationWidth: number; afterbodyArea: number } {
-  const { nodes, incidence, referenceWidth } = flow;
-  const { count, x, y } = nodes;
-  const [startX, endX] = [lower, upper].map((p) => interpolateAtPosition(x, p));
-  const [startY, endY] = [lower, upper].map((p) => interpolateAtPosition(y, p));
-  const across = Math.cos(incidence) * (endY - startY) - Math.sin(incidence) * (endX - startX);
-  let twiceArea = endX * startY - startX * endY;
-  let previousX = startX;
-  let previousY = startY;
-  for (let j = Math.floor(lower) + 1; j < upper; j++) {
-    const i = j % count;
-    twiceArea += previousX * y[i] - x[i] * previousY;
-    previousX = x[i];
-    previousY = y[i];
-  }
-  twiceArea += previousX * endY - endX * previousY;
+): { separationWidth: number; afterbodyLength: number } {
+  const { nodes, incidence, referenceWidth, fullLength } = flow;
+  const cosine = Math.cos(incidence);
+  const sine = Math.sin(incidence);
+  const [lowerX, upperX] = [lower, upper].map((p) => interpolateAtPosition(nodes.x, p));
+  const [lowerY, upperY] = [lower, upper].map((p) => interpolateAtPosition(nodes.y, p));
+  const across = cosine * (upperY - lowerY) - sine * (upperX - lowerX);
+  const along = (cosine * (lowerX + upperX) + sine * (lowerY + upperY)) / 2;
   return {
     separationWidth: Math.abs(across) / referenceWidth,
-    afterbodyArea: Math.max(0, twiceArea / 2) / (referenceWidth * referenceWidth),
+    afterbodyLength: fullLengthBehind(fullLength, along) / referenceWidth,
   };
 }
 

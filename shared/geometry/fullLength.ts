@@ -1,0 +1,57 @@
+import type { SectionNodes } from "./sectionNodes";
+
+/** Power of the local height: only where a section is nearly as high as its highest does it count as full. */
+const FULLNESS_POWER = 8;
+const STATIONS = 240;
+
+/** Full length of a section behind stations along the stream; plain data made by {@link fullLengthTable}. */
+export interface FullLengthTable {
+  /** Stream coordinate of the foremost point, m, and distance between stations, m. */
+  readonly start: number;
+  readonly step: number;
+  /** Full length behind each station, m, shape [n], falling to 0 at the rearmost point. */
+  readonly behind: Float64Array;
+}
+
+/**
+ * Length of a section weighted by its fullness, the integral of (height / D)^8 along the stream from a station to the
+ * rear: about the length over which the section is as high as it gets. A tapered tail adds little to it.
+ * @param incidence angle of the stream direction to the x axis, rad
+ * @param referenceWidth D, m
+ */
+export function fullLengthTable(nodes: SectionNodes, incidence: number, referenceWidth: number): FullLengthTable {
+  const { count } = nodes;
+  const cosine = Math.cos(incidence);
+  const sine = Math.sin(incidence);
+  const along = Float64Array.from({ length: count }, (_, i) => cosine * nodes.x[i] + sine * nodes.y[i]);
+  const across = Float64Array.from({ length: count }, (_, i) => -sine * nodes.x[i] + cosine * nodes.y[i]);
+  const start = along.reduce((low, value) => Math.min(low, value));
+  const end = along.reduce((high, value) => Math.max(high, value));
+  const step = (end - start) / (STATIONS - 1);
+  const highest = new Float64Array(STATIONS).fill(Number.NEGATIVE_INFINITY);
+  const lowest = new Float64Array(STATIONS).fill(Number.POSITIVE_INFINITY);
+  for (let i = 0; i < count; i++) {
+    const j = (i + 1) % count;
+    const from = Math.min(along[i], along[j]);
+    const to = Math.max(along[i], along[j]);
+    for (let k = Math.ceil((from - start) / step - 1e-9); k <= Math.floor((to - start) / step + 1e-9); k++) {
+      const weight = to > from ? (start + k * step - along[i]) / (along[j] - along[i]) : 0;
+      const height = across[i] + weight * (across[j] - across[i]);
+      highest[k] = Math.max(highest[k], height);
+      lowest[k] = Math.min(lowest[k], height);
+    }
+  }
+  const fullness = highest.map((top, k) =>
+    top > lowest[k] ? ((top - lowest[k]) / referenceWidth) ** FULLNESS_POWER : 0,
+  );
+  const behind = new Float64Array(STATIONS);
+  for (let k = STATIONS - 2; k >= 0; k--) behind[k] = behind[k + 1] + (step * (fullness[k] + fullness[k + 1])) / 2;
+  return { start, step, behind };
+}
+
+/** Full length behind a stream coordinate, m. */
+export function fullLengthBehind(table: FullLengthTable, streamCoordinate: number): number {
+  const station = Math.max(0, Math.min(STATIONS - 1, (streamCoordinate - table.start) / table.step));
+  const k = Math.min(STATIONS - 2, Math.floor(station));
+  return table.behind[k] + (station - k) * (table.behind[k + 1] - table.behind[k]);
+}
