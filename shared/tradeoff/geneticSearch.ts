@@ -1,6 +1,6 @@
 import { problem, type Result, success } from "../result";
 import type { DesignSpace, Evaluation } from "./designSpace";
-import { crowdingDistances, nondominatedLayers } from "./paretoFront";
+import { crowdingDistances, nondominatedLayers, paretoFront } from "./paretoFront";
 import { openPoints, type PointRun, recordPoint, startRun } from "./pointRun";
 import { latinHypercube } from "./samplePlans";
 import { resumeRandom, type SeededRandom, shuffledOrder } from "./seededRandom";
@@ -15,6 +15,11 @@ export interface GeneticSearch {
   readonly generation: number;
   /** The best so far, shape [populationSize] after the first generation. */
   readonly population: readonly Evaluation[];
+  /**
+   * The best of every point ever evaluated: the answer. The population alone gives up converged members to spread out.
+   * At most four times the population, the least crowded kept.
+   */
+  readonly front: readonly Evaluation[];
   /** The points under evaluation. */
   readonly offspring: PointRun;
   /** State of the random numbers. */
@@ -44,7 +49,14 @@ export function startGeneticSearch(space: DesignSpace, settings: GeneticSettings
   if (!points.ok) return points;
   // The hypercube took its numbers from the same seed: the search itself starts from another stream.
   const random = [seed | 0, ~seed | 0, (seed * 2654435761) | 0, 0x5bd1e995];
-  return success({ settings, generation: 0, population: [], offspring: startRun(space, points.value), random });
+  return success({
+    settings,
+    generation: 0,
+    population: [],
+    front: [],
+    offspring: startRun(space, points.value),
+    random,
+  });
 }
 
 /** The search with one answer more. */
@@ -65,9 +77,19 @@ export function advanceGeneration(search: GeneticSearch): GeneticSearch {
     settings: search.settings,
     generation: search.generation + 1,
     population: ranked.map(({ evaluation }) => evaluation),
+    front: bestEver([...search.front, ...done], space, 4 * search.settings.populationSize),
     offspring: startRun(space, points),
     random: random.state(),
   };
+}
+
+function bestEver(all: readonly Evaluation[], space: DesignSpace, most: number): Evaluation[] {
+  const front = paretoFront(all, space.goals);
+  if (front.length <= most) return front;
+  const crowding = crowdingDistances(front, space.goals.length);
+  const order = front.map((_, i) => i).sort((a, b) => compareCrowding(crowding[b], crowding[a]));
+  const kept = new Set(order.slice(0, most));
+  return front.filter((_, i) => kept.has(i));
 }
 
 interface Ranked {
