@@ -1,8 +1,9 @@
+import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
-import { build, type PreviewServer, preview } from "vite";
+import { type PreviewServer, preview } from "vite";
 import { findBrowser } from "./findBrowser";
 
 /** The production build, served, and a browser for it. */
@@ -16,7 +17,7 @@ export interface Stage {
 export async function openStage(): Promise<Stage> {
   const executablePath = findBrowser();
   const outDir = mkdtempSync(join(tmpdir(), "wakewright-page-"));
-  await build({ logLevel: "error", build: { outDir, emptyOutDir: true } });
+  buildPage(outDir);
   const server: PreviewServer = await preview({
     logLevel: "error",
     build: { outDir },
@@ -46,6 +47,20 @@ export async function openStage(): Promise<Stage> {
       rmSync(outDir, { recursive: true, force: true });
     },
   };
+}
+
+/** Builds in a process of its own: the test runner's environment would make it a development build. */
+function buildPage(outDir: string): void {
+  const vite = join("node_modules", "vite", "bin", "vite.js");
+  const built = spawnSync(
+    process.execPath,
+    [vite, "build", "--outDir", outDir, "--emptyOutDir", "--logLevel", "error"],
+    {
+      encoding: "utf8",
+      env: { ...process.env, NODE_ENV: "production", VITEST: "" },
+    },
+  );
+  if (built.status !== 0) throw new Error(`vite build failed:\n${built.stdout}${built.stderr}`);
 }
 
 /** A page with everything it complained about: console errors, uncaught errors and failed requests. */

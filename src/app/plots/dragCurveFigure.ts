@@ -64,34 +64,43 @@ export function dragCurveFigure({ curves, published, workingPoint }: DragCurveIn
       marker: { color: palette.ink, symbol: "star-diamond", size: 13, line: { color: palette.sheet, width: 1.5 } },
     });
   }
+  const rows: (string | number | null)[][] = [
+    ...shown.flatMap((curve) =>
+      curve.rows.map((row) => [
+        curve.name,
+        row.reynolds,
+        row.dragCoefficient,
+        row.dragCoefficientLow ?? null,
+        row.dragCoefficientHigh ?? null,
+        row.regime,
+      ]),
+    ),
+    ...published.flatMap((curve) =>
+      inRange(curve, shown).map(([reynolds, drag]) => [curve.name, reynolds, drag, null, null, null]),
+    ),
+  ];
   return {
     key: "drag-curve",
     title: "Drag over Reynolds number",
     caption:
-      "Drag coefficient per unit span on the reference width (extent across the stream x span). The published points belong to a smooth round cylinder, whatever section is computed.",
+      "Cd per unit span on the reference area D x span, Re = U D / ν on the same D, the extent across the stream. The published points belong to a smooth round cylinder, whatever section is computed.",
     data,
     layout: figureLayout(
       palette,
-      { title: "Reynolds number on the reference width, Re = U D / ν (–)", logarithmic: true },
-      { title: "drag coefficient on the reference width, Cd (–)", fromZero: true },
+      {
+        title: "Reynolds number Re (–)",
+        logarithmic: true,
+        values: [...rows.map((row) => row[1] as number), workingPoint?.reynolds ?? null],
+      },
+      {
+        title: "drag coefficient Cd (–)",
+        values: rows.flatMap((row) => [row[2], row[4]] as (number | null)[]),
+        fromZero: true,
+      },
     ),
     table: {
       columns: ["curve", "Reynolds number", "drag coefficient", "lower bound", "upper bound", "regime"],
-      rows: [
-        ...shown.flatMap((curve) =>
-          curve.rows.map((row) => [
-            curve.name,
-            row.reynolds,
-            row.dragCoefficient,
-            row.dragCoefficientLow ?? null,
-            row.dragCoefficientHigh ?? null,
-            row.regime,
-          ]),
-        ),
-        ...published.flatMap((curve) =>
-          inRange(curve, shown).map(([reynolds, drag]) => [curve.name, reynolds, drag, null, null, null]),
-        ),
-      ],
+      rows,
     },
   };
 }

@@ -16,19 +16,19 @@ interface QuantityText {
 const quantityTexts: Record<LayerQuantity, QuantityText> = {
   momentumThickness: {
     title: "Momentum thickness",
-    axis: "momentum thickness / reference width, θ / D (–)",
+    axis: "momentum thickness θ / D (–)",
     caption: "Momentum thickness of the boundary layer from the stagnation point to separation.",
     values: (layer) => layer.momentumThickness,
   },
   shapeFactor: {
     title: "Shape factor",
-    axis: "shape factor, H = δ* / θ (–)",
+    axis: "shape factor H (–)",
     caption: "Shape factor: about 2.6 in a laminar layer, 1.4 in a turbulent one, rising towards separation.",
     values: (layer) => layer.shapeFactor,
   },
   skinFriction: {
     title: "Skin friction",
-    axis: "skin-friction coefficient, Cf = τ / (ρ Ue² / 2) (–)",
+    axis: "skin friction Cf (–)",
     caption: "Skin friction on the local edge speed.",
     values: (layer) => layer.skinFriction,
   },
@@ -80,8 +80,8 @@ export function layerFigure(overlaid: readonly OverlaidState[], quantity: LayerQ
     data,
     layout: figureLayout(
       palette,
-      { title: "arc length from the stagnation point / reference width, s / D (–)", fromZero: true },
-      { title: text.axis },
+      { title: "arc from stagnation s / D (–)", values: rows.map((row) => row[2] as number), fromZero: true },
+      { title: text.axis, values: rows.map((row) => row[4] as number | null), fromZero: quantity !== "shapeFactor" },
     ),
     table: { columns: ["curve", "side", "arc / reference width", "layer", text.axis], rows },
   };

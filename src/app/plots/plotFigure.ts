@@ -9,7 +9,7 @@ export interface DataTable {
 
 /** A plot as plain data. Made by pure functions from results; drawn by the plot component. */
 export interface PlotFigure {
-  /** Stable name: the element's id and the stem of exported files. */
+  /** Stable name: the stem of exported files. */
   readonly key: string;
   readonly title: string;
   /** One or two sentences: what is shown, and which area the coefficients are on. */
@@ -22,44 +22,62 @@ export interface PlotFigure {
 export interface AxisChoice {
   readonly title: string;
   readonly logarithmic?: boolean;
-  /** In plot coordinates: exponents of ten on a logarithmic axis. */
-  readonly range?: readonly [number, number];
+  /** All values that must be in sight; the axis spans them with a margin. */
+  readonly values: Iterable<number | null>;
   readonly fromZero?: boolean;
 }
 
-/** The layout that all plots share. */
+/** Margins of every plot, px: fixed, so that nothing is measured while a handle is dragged. */
+export const plotMargin = { l: 66, r: 14, t: 10, b: 50 } as const;
+
+/** The layout that all plots share. The legend is the page's own; it is drawn into exported pictures only. */
 export function figureLayout(palette: Palette, x: AxisChoice, y: AxisChoice): Partial<Layout> {
   return {
-    autosize: true,
-    margin: { l: 64, r: 16, t: 12, b: 52 },
+    margin: { ...plotMargin },
     paper_bgcolor: "rgba(0,0,0,0)",
     plot_bgcolor: "rgba(0,0,0,0)",
-    font: { family: "inherit", size: 13, color: palette.ink },
+    font: { size: 13, color: palette.ink },
     xaxis: axis(palette, x),
     yaxis: axis(palette, y),
     hovermode: "closest",
     hoverlabel: { bgcolor: palette.sheet, bordercolor: palette.softInk, font: { color: palette.ink } },
-    showlegend: true,
-    legend: { orientation: "h", x: 0, y: -0.22, yanchor: "top", font: { size: 12 }, bgcolor: "rgba(0,0,0,0)" },
+    showlegend: false,
     modebar: { bgcolor: "rgba(0,0,0,0)", color: palette.softInk, activecolor: palette.ink },
     uirevision: "keep",
   };
 }
 
 function axis(palette: Palette, choice: AxisChoice): Layout["xaxis"] {
+  const range = axisRange(choice);
+  const isLong = choice.logarithmic && range[1] - range[0] >= 2;
   return {
-    title: { text: choice.title, standoff: 8 },
+    title: { text: choice.title, standoff: 6, font: { size: 13 } },
     type: choice.logarithmic ? "log" : "linear",
-    ...(choice.logarithmic ? { dtick: "D2", exponentformat: "power" as const } : {}),
-    ...(choice.range ? { range: [...choice.range] } : {}),
-    ...(choice.fromZero ? { rangemode: "tozero" as const } : {}),
+    ...(choice.logarithmic ? { dtick: isLong ? 1 : "D2", exponentformat: "power" as const } : { nticks: 7 }),
+    range,
     gridcolor: palette.grid,
     zerolinecolor: palette.grid,
     linecolor: palette.softInk,
     tickcolor: palette.softInk,
+    tickfont: { size: 12 },
     ticks: "outside",
-    automargin: true,
-  };
+    automargin: false,
+  } as Layout["xaxis"];
+}
+
+/** The range of an axis in its own coordinates (exponents of ten when it is logarithmic), 4 % wider than the values. */
+export function axisRange({ values, logarithmic, fromZero }: AxisChoice): [number, number] {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const value of values) {
+    if (value === null || !Number.isFinite(value) || (logarithmic && !(value > 0))) continue;
+    const at = logarithmic ? Math.log10(value) : value;
+    low = Math.min(low, at);
+    high = Math.max(high, at);
+  }
+  if (!(high >= low)) return logarithmic ? [4, 7] : [0, 1];
+  const spread = high - low || Math.abs(high) || 1;
+  return [fromZero ? Math.min(0, low - 0.04 * spread) : low - 0.04 * spread, high + 0.04 * spread];
 }
 
 /** "#rrggbb" with an opacity, for bands. */

@@ -62,7 +62,11 @@ export function pressureFigure(
     title: "Pressure around the section",
     caption: `Pressure coefficient Cp = (p - p∞) / (ρ U² / 2), both sides; an open mark where the layer separates.${lowest(overlaid)}`,
     data,
-    layout: figureLayout(palette, { title: positionAxisTitle[measure] }, { title: "pressure coefficient, Cp (–)" }),
+    layout: figureLayout(
+      palette,
+      { title: positionAxisTitle[measure], values: rows.map((row) => row[1] as number) },
+      { title: "pressure coefficient Cp (–)", values: rows.map((row) => row[2] as number) },
+    ),
     table: {
       columns: ["curve", measure === "angle" ? "angle (degrees)" : "arc / reference width", "pressure coefficient"],
       rows,

@@ -44,8 +44,12 @@ export function separationRoughnessFigure(curves: readonly CurveGroup[], palette
   const decades = wholeDecades(finest, coarsest);
   const layout = figureLayout(
     palette,
-    { title: "relative sand-grain roughness, ks / D (–)", logarithmic: true },
-    { title: "separation angle at the centre from the front, upper side (degrees)" },
+    {
+      title: "relative roughness ks / D (–)",
+      logarithmic: true,
+      values: rows.map((row) => place(row[1] as number)),
+    },
+    { title: "separation, upper side (degrees)", values: rows.map((row) => row[2] as number) },
   );
   return {
     key: "separation-roughness",

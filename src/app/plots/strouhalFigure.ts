@@ -29,8 +29,8 @@ export function strouhalFigure(curves: readonly CurveGroup[], palette: Palette):
     data,
     layout: figureLayout(
       palette,
-      { title: "Reynolds number on the reference width, Re = U D / ν (–)", logarithmic: true },
-      { title: "Strouhal number, f D / U (–)", fromZero: true },
+      { title: "Reynolds number Re (–)", logarithmic: true, values: rows.map((row) => row[1] as number) },
+      { title: "Strouhal number f D / U (–)", values: rows.map((row) => row[2] as number), fromZero: true },
     ),
     table: { columns: ["curve", "Reynolds number", "Strouhal number"], rows },
   };

@@ -2,8 +2,8 @@
 export type PositionMeasure = "angle" | "arc";
 
 export const positionAxisTitle: Record<PositionMeasure, string> = {
-  angle: "angle at the centre from the front, degrees (upper side positive)",
-  arc: "arc length from the nose / reference width (upper side positive)",
+  angle: "angle from the front (degrees), upper side +",
+  arc: "arc from the nose / D (–), upper side +",
 };
 
 export interface SurfacePoints {

@@ -36,6 +36,8 @@ export interface Workbench {
   /** Complete solutions drawn since the page was opened. */
   readonly solveCount: number;
   readonly pins: readonly Pin[];
+  /** True while a handle is held. */
+  readonly dragging: boolean;
 }
 
 export function startWorkbench(design: Design): Workbench {
@@ -48,6 +50,7 @@ export function startWorkbench(design: Design): Workbench {
     curvesStale: true,
     solveCount: 0,
     pins: [],
+    dragging: false,
   };
 }
 
@@ -69,6 +72,7 @@ let dragStart: History<Design> | null = null;
 /** Starts a drag: everything until its end is one step of the history. */
 export function beginDrag(): void {
   dragStart = workbench.value.history;
+  workbench.patch({ dragging: true });
 }
 
 export function dragDesign(change: Partial<Design>): void {
@@ -83,6 +87,7 @@ export function dragDesign(change: Partial<Design>): void {
 
 export function endDrag(): void {
   dragStart = null;
+  workbench.patch({ dragging: false });
 }
 
 export function undoDesign(): void {

@@ -61,11 +61,11 @@ export class PlotBoard extends LitElement {
         }} /> results of the case</label>
       </div>
       <div class="board">
-        <ww-plot id="plot-pressure" .figure=${boardPressure(bench, this.measure.value, palette)} .stale=${stale}></ww-plot>
-        <ww-plot id="plot-drag" .figure=${boardDragCurve(bench, rows, palette)} .stale=${stale}></ww-plot>
-        <ww-plot id="plot-separation" .figure=${boardSeparation(bench, rows, palette)} .stale=${stale}></ww-plot>
-        <ww-plot id="plot-layer" .figure=${boardLayer(bench, this.layerQuantity, palette)} .stale=${stale}></ww-plot>
-        <ww-plot id="plot-strouhal" .figure=${boardStrouhal(bench, rows, palette)} .stale=${stale}></ww-plot>
+        <ww-plot id="plot-pressure" .figure=${boardPressure(bench, this.measure.value, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-drag" .figure=${boardDragCurve(bench, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-separation" .figure=${boardSeparation(bench, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-layer" .figure=${boardLayer(bench, this.layerQuantity, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-strouhal" .figure=${boardStrouhal(bench, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
       </div>`;
   }
 }

@@ -40,10 +40,47 @@ export const plotStyles = css`
   ww-plot .plot-actions button:hover {
     background: var(--wash);
   }
+  ww-plot .plot-stack {
+    position: relative;
+    min-width: 0;
+  }
   ww-plot .plot-area {
     position: relative;
-    height: var(--plot-height, 22rem);
+    height: var(--plot-height);
     min-width: 0;
+  }
+  ww-plot .plot-overlay {
+    position: absolute;
+    inset: 0;
+    pointer-events: none;
+  }
+  ww-plot .is-lively .scatterlayer {
+    opacity: 0.22;
+  }
+  ww-plot .plot-legend {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 0.5rem;
+    list-style: none;
+    margin: 0 0 0.3rem;
+    padding: 0;
+  }
+  ww-plot .plot-legend button {
+    display: flex;
+    align-items: center;
+    gap: 0.35rem;
+    border-color: transparent;
+    background: none;
+    padding: 0.1rem 0.3rem;
+    font-size: 0.8rem;
+    text-align: left;
+  }
+  ww-plot .plot-legend button[aria-pressed="false"] {
+    text-decoration: line-through;
+    color: var(--ink-soft);
+  }
+  ww-plot .plot-legend svg {
+    flex: none;
   }
   ww-plot .plot-area.is-empty {
     display: none;

@@ -1,18 +1,24 @@
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { html, LitElement, nothing, type PropertyValues, svg } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { PlotlyHTMLElement } from "plotly.js-dist-min";
+import type { Data, PlotlyHTMLElement } from "plotly.js-dist-min";
 import { saveFile } from "../../files/saveFile";
-import type { PlotFigure } from "../../plots/plotFigure";
+import { legendEntries } from "../../plots/legendEntries";
+import { linePaths } from "../../plots/linePaths";
+import { type PlotFigure, plotMargin } from "../../plots/plotFigure";
+import { asScatter } from "../../plots/scatterTrace";
 import { tableCsv } from "../../plots/tableCsv";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { DrawQueue } from "./drawQueue";
 import { loadPlotly } from "./loadPlotly";
 import { plotStyles } from "./plot.styles";
+import { plotTable } from "./plotTable";
+import { swatch } from "./swatch";
 
-const mostTableRows = 500;
+const drawings = new DrawQueue();
 
 /**
- * Draws one plot figure, with its table and its exports. The only component that touches the plot library. Renders in
- * the light DOM, because that library puts its styles into the document.
+ * Draws one plot figure, with its legend, its table and its exports. The only component that touches the plot library.
+ * Renders in the light DOM, because that library puts its styles into the document.
  */
 @customElement("ww-plot")
 export class PlotElement extends LitElement {
@@ -22,12 +28,16 @@ export class PlotElement extends LitElement {
   @property() empty = "Nothing computed yet.";
   /** True when the numbers belong to an older input. */
   @property({ type: Boolean }) stale = false;
+  /** True while a handle is dragged: newer lines are laid over the last full drawing, which would take too long. */
+  @property({ type: Boolean }) lively = false;
 
   @state() private tableShown = false;
   @state() private loadFailed = false;
-  private drawing = false;
-  private drawAgain = false;
+  @state() private hiddenNames: ReadonlySet<string> = new Set();
+  private drawn: PlotFigure | null = null;
+  private inSight = false;
   private sizes: ResizeObserver | null = null;
+  private sight: IntersectionObserver | null = null;
 
   constructor() {
     super();
@@ -44,130 +54,179 @@ export class PlotElement extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    if (this.hasUpdated) void this.updateComplete.then(() => this.start());
+    void this.updateComplete.then(() => this.watch());
   }
 
-  protected override firstUpdated(): void {
-    this.start();
-  }
-
-  private start(): void {
-    if (!this.isConnected) return;
-    this.sizes?.disconnect();
-    this.sizes = new ResizeObserver(() => void this.draw());
-    this.sizes.observe(this.area);
-    void this.draw();
+  private watch(): void {
+    if (!this.isConnected || this.sizes !== null) return;
+    this.sizes = new ResizeObserver(() => this.requestDraw());
+    this.sizes.observe(this);
+    this.sight = new IntersectionObserver(
+      (entries) => {
+        this.inSight = entries.at(-1)?.isIntersecting ?? false;
+        if (this.inSight && this.drawn !== this.figure) this.requestDraw();
+      },
+      { rootMargin: "300px" },
+    );
+    this.sight.observe(this);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.sizes?.disconnect();
+    this.sight?.disconnect();
     this.sizes = null;
+    this.sight = null;
+    drawings.withdraw(this);
+    if (this.drawn === null) return;
+    this.drawn = null;
     const { area } = this;
     void loadPlotly().then(
-      (plotly) => {
-        if (!this.isConnected) plotly.purge(area);
-      },
+      (plotly) => plotly.purge(area),
       () => {},
     );
   }
 
   protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has("figure") && changed.get("figure") !== undefined) void this.draw();
+    if (this.lively) return;
+    if (changed.has("figure") || changed.has("lively") || changed.has("hiddenNames" as keyof PlotElement))
+      this.requestDraw();
   }
 
-  /** Draws the newest figure; while one drawing runs, later calls are folded into one more. */
+  /** Draws now or later in full, whether in sight or not; used before printing. */
+  async drawNow(): Promise<void> {
+    await this.draw();
+  }
+
+  private requestDraw(): void {
+    if (this.figure === null || !this.inSight) return;
+    drawings.request(this, () => this.draw());
+  }
+
   private async draw(): Promise<void> {
-    if (this.figure === null || !this.isConnected) return;
-    if (this.drawing) {
-      this.drawAgain = true;
-      return;
-    }
-    this.drawing = true;
     try {
       const plotly = await loadPlotly();
-      do {
-        this.drawAgain = false;
-        const { figure, area } = this;
-        if (figure === null || !this.isConnected || area.clientWidth === 0) break;
-        const layout = { ...figure.layout, width: area.clientWidth, height: area.clientHeight };
-        await plotly.react(area, [...figure.data], layout, {
-          displaylogo: false,
-          responsive: false,
-          modeBarButtonsToRemove: ["lasso2d", "select2d", "toImage"],
-          displayModeBar: "hover" as unknown as boolean,
-        });
-      } while (this.drawAgain);
+      const { figure } = this;
+      if (figure === null || !this.isConnected || this.area.clientWidth === 0) return;
+      const { area } = this;
+      await plotly.react(area, this.shownData(figure), this.sized(figure, area.clientWidth, area.clientHeight), {
+        displaylogo: false,
+        responsive: false,
+        modeBarButtonsToRemove: ["lasso2d", "select2d", "toImage"],
+      });
+      this.drawn = figure;
       this.loadFailed = false;
     } catch {
       this.loadFailed = true;
-    } finally {
-      this.drawing = false;
     }
+  }
+
+  private shownData(figure: PlotFigure): Data[] {
+    return figure.data.filter((trace) => !this.hiddenNames.has(asScatter(trace).name ?? ""));
+  }
+
+  private sized(figure: PlotFigure, width: number, height: number): PlotFigure["layout"] {
+    return { ...figure.layout, width, height };
   }
 
   private async exportImage(format: "png" | "svg"): Promise<void> {
     const { figure } = this;
     if (figure === null) return;
-    const plotly = await loadPlotly();
-    await plotly.downloadImage(this.area as unknown as PlotlyHTMLElement, {
-      format,
-      filename: `wakewright-${figure.key}`,
-      width: 1200,
-      height: 750,
-    });
+    try {
+      const plotly = await loadPlotly();
+      const rows = legendEntries(figure.data).length;
+      const [width, height] = [1200, 760 + 22 * rows];
+      await plotly.downloadImage(
+        {
+          data: this.shownData(figure),
+          layout: {
+            ...this.sized(figure, width, height),
+            title: { text: figure.title },
+            margin: { l: 80, r: 30, t: 60, b: 80 + 22 * rows },
+            paper_bgcolor: getComputedStyle(this).backgroundColor,
+            showlegend: true,
+            legend: { orientation: "v", x: 0, y: -0.16, yanchor: "top" },
+          },
+        } as unknown as PlotlyHTMLElement,
+        { format, filename: `wakewright-${figure.key}`, width, height },
+      );
+    } catch {
+      this.loadFailed = true;
+    }
   }
 
   private exportCsv(): void {
     if (this.figure) saveFile(`wakewright-${this.figure.key}.csv`, "text/csv", tableCsv(this.figure.table));
   }
 
+  private toggle(name: string): void {
+    const hidden = new Set(this.hiddenNames);
+    if (!hidden.delete(name)) hidden.add(name);
+    this.hiddenNames = hidden;
+  }
+
   protected override render() {
     const { figure } = this;
-    const titleId = `${this.id || figure?.key || "plot"}-title`;
-    return html`<figure class=${this.stale ? "is-stale" : ""} aria-labelledby=${titleId}>
+    if (figure === null) {
+      return html`<div class="plot-area is-empty"></div><p class="plot-empty">${this.empty}</p>`;
+    }
+    const titleId = `${this.id || figure.key}-title`;
+    const suffix = html`<span class="unseen"> of ${figure.title}</span>`;
+    return html`<figure class="${this.stale ? "is-stale" : ""} ${this.lively ? "is-lively" : ""}" aria-labelledby=${titleId}>
       <div class="plot-head">
-        <h3 id=${titleId}>${figure?.title ?? this.title}${this.stale ? " (stale)" : ""}</h3>
-        ${
-          figure
-            ? html`<div class="plot-actions">
-              <button type="button" aria-expanded=${this.tableShown} @click=${() => {
-                this.tableShown = !this.tableShown;
-              }}>Table<span class="unseen"> of ${figure.title}</span></button>
-              <button type="button" @click=${this.exportCsv}>CSV<span class="unseen"> of ${figure.title}</span></button>
-              <button type="button" @click=${() => this.exportImage("png")}>PNG<span class="unseen"> of ${figure.title}</span></button>
-              <button type="button" @click=${() => this.exportImage("svg")}>SVG<span class="unseen"> of ${figure.title}</span></button>
-            </div>`
-            : nothing
-        }
+        <h3 id=${titleId}>${figure.title}${this.stale ? " (stale)" : ""}</h3>
+        <div class="plot-actions">
+          <button type="button" aria-expanded=${this.tableShown} @click=${() => {
+            this.tableShown = !this.tableShown;
+          }}>Table${suffix}</button>
+          <button type="button" @click=${this.exportCsv}>CSV${suffix}</button>
+          <button type="button" @click=${() => this.exportImage("png")}>PNG${suffix}</button>
+          <button type="button" @click=${() => this.exportImage("svg")}>SVG${suffix}</button>
+        </div>
       </div>
-      <div class="plot-area ${figure ? "" : "is-empty"}" role="img" aria-label=${figure ? `Plot: ${figure.title}. ${figure.caption} The button Table shows its numbers.` : this.empty}></div>
-      ${figure ? nothing : html`<p class="plot-empty">${this.empty}</p>`}
+      <div class="plot-stack">
+        <div class="plot-area" aria-hidden="true"></div>
+        ${this.lively ? this.renderOverlay(figure) : nothing}
+      </div>
       ${this.loadFailed ? html`<p class="plot-empty" role="status">The plot library could not be loaded. The table still works.</p>` : nothing}
-      ${figure ? html`<figcaption>${figure.caption}</figcaption>` : nothing}
-      ${figure && this.tableShown ? this.renderTable(figure) : nothing}
+      <ul class="plot-legend" aria-label="Curves of ${figure.title}">
+        ${legendEntries(figure.data).map(
+          (entry) =>
+            html`<li><button type="button" aria-pressed=${!this.hiddenNames.has(entry.name)} @click=${() => this.toggle(entry.name)}>${swatch(entry)}${entry.name}</button></li>`,
+        )}
+      </ul>
+      <figcaption>${figure.caption}</figcaption>
+      ${this.tableShown ? plotTable(figure) : nothing}
     </figure>`;
   }
 
-  private renderTable({ title, table }: PlotFigure) {
-    const shown = table.rows.slice(0, mostTableRows);
-    return html`<div class="table-scroll" tabindex="0" role="region" aria-label="Numbers of ${title}">
-      <table>
-        <thead><tr>${table.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
-        <tbody>${shown.map((row) => html`<tr>${row.map((cell) => html`<td>${cellText(cell)}</td>`)}</tr>`)}</tbody>
-      </table>
-      ${
-        table.rows.length > shown.length
-          ? html`<p>The first ${shown.length} of ${table.rows.length} rows; the CSV file has all.</p>`
-          : nothing
-      }
-    </div>`;
+  /** The newest lines over the last full drawing, on the axes that are drawn there. */
+  private renderOverlay(figure: PlotFigure) {
+    const { area } = this;
+    const axes = (area as Partial<PlotlyHTMLElement>).layout ?? figure.layout;
+    const width = area.clientWidth;
+    const height = area.clientHeight;
+    const { xaxis, yaxis } = axes;
+    if (!xaxis?.range || !yaxis?.range) return nothing;
+    const window = {
+      left: plotMargin.l,
+      top: plotMargin.t,
+      width: width - plotMargin.l - plotMargin.r,
+      height: height - plotMargin.t - plotMargin.b,
+      xRange: xaxis.range as [number, number],
+      yRange: yaxis.range as [number, number],
+      xLogarithmic: xaxis.type === "log",
+      yLogarithmic: yaxis.type === "log",
+    };
+    return html`<svg class="plot-overlay" viewBox="0 0 ${width} ${height}" width=${width} height=${height} aria-hidden="true">
+      <svg x=${window.left} y=${window.top} width=${window.width} height=${window.height} viewBox="${window.left} ${window.top} ${window.width} ${window.height}">
+        ${linePaths(this.shownData(figure), window).map(
+          (line) =>
+            svg`<path d=${line.path} fill="none" stroke=${line.color} stroke-width=${line.width} stroke-dasharray=${line.dash || "none"}></path>`,
+        )}
+      </svg>
+    </svg>`;
   }
-}
-
-function cellText(cell: string | number | null): string {
-  if (cell === null) return "–";
-  return typeof cell === "number" ? String(Number(cell.toPrecision(5))) : cell;
 }
 
 declare global {
