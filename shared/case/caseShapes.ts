@@ -6,6 +6,7 @@ import { mostShapes } from "./limits";
 import type { CaseShape } from "./resolvedCase";
 import type { SectionDocument } from "./sectionDocument";
 import { type SweptSpec, sectionSpecs, sweptKeys } from "./sectionSpecs";
+import { sweepText } from "./sweepText";
 
 /** The sections of a case with their contours, for every swept value and incidence; and what cannot be built. */
 export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; problems: Problem[] } {
@@ -61,12 +62,5 @@ function located(problem: Problem, section: SectionDocument, index: number, swee
 
 function shapeName(section: SectionDocument, contourName: string, sweep: SweptSpec["sweep"]): string {
   if (section.name === undefined) return contourName;
-  return sweep === null ? section.name : `${section.name}, ${sweepText(sweep)}`;
-}
-
-/** "edge radius 3 mm" for edgeRadiusMetres 0.003. */
-function sweepText(sweep: { readonly key: string; readonly value: number }): string {
-  const words = sweep.key.replace(/Metres$/, "").replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
-  const isLength = sweep.key.endsWith("Metres");
-  return `${words} ${Number((isLength ? sweep.value * 1000 : sweep.value).toPrecision(6))}${isLength ? " mm" : ""}`;
+  return sweep === null ? section.name : `${section.name}, ${sweepText(sweep.key, sweep.value)}`;
 }

@@ -10,5 +10,5 @@ export const evenPanelCount = z
     { error: rule },
   )
   .describe(
-    `Panels around a section, even, ${fewestPanels} to ${mostPanels}, or "auto" (the default): doubled until the drag coefficient stays within 0.5 %`,
+    `Panels around a section, even, ${fewestPanels} to ${mostPanels}, or "auto" (the default): enough for the bends of the section, doubled at most twice until the drag coefficient stays within 0.5 %`,
   );

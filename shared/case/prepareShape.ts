@@ -1,7 +1,7 @@
 import type { Contour } from "../geometry/contour";
-import { gradeNodes } from "../geometry/gradedNodes";
-import { referenceWidth } from "../geometry/referenceWidth";
-import { problem, type Result, success } from "../result";
+import { gradeNodes, mostPanels } from "../geometry/gradedNodes";
+import { panelCountForSection } from "../geometry/panelCountForSection";
+import { type Result, success } from "../result";
 import type { FlowCondition } from "../solve/condition";
 import { type PreparedSection, prepareSection } from "../solve/prepareSection";
 import { solveCondition } from "../solve/solveCondition";
@@ -14,8 +14,8 @@ export interface PreparedShape {
   readonly panelCount: number;
 }
 
-/** Panel counts that the convergence rule tries, each twice the one before. */
-export const automaticPanelCounts = [100, 200, 400, 800] as const;
+/** How often the convergence rule doubles the panels at most. */
+const mostDoublings = 2;
 
 /** Relative change of the drag coefficient under which doubling the panels has settled it. */
 const settledChange = 5e-3;
@@ -29,12 +29,13 @@ export function prepareShape(contour: Contour, incidence: number, panelCount: nu
   if (!nodes.ok) return nodes;
   const section = prepareSection(nodes.value, incidence);
   if (!section.ok) return section;
-  return success({ section: section.value, referenceWidth: referenceWidth(nodes.value, incidence), panelCount });
+  return success({ section: section.value, referenceWidth: section.value.referenceWidth, panelCount });
 }
 
 /**
- * A contour with as many panels as it needs: doubled until the drag coefficient of one condition changes by less than
- * 0.5 %, or until the largest count is reached.
+ * A contour with as many panels as it needs: from the count that suits its bends, doubled until that changes the drag
+ * coefficient of one condition by less than 0.5 %, at most twice. Where doubling made no difference the smaller count is
+ * returned.
  * @param incidence rad
  * @param conditionOn the condition to judge by, for a reference width in m
  */
@@ -43,23 +44,25 @@ export function prepareSettledShape(
   incidence: number,
   conditionOn: (width: number) => FlowCondition,
 ): Result<PreparedShape> {
-  let coarser: { readonly shape: PreparedShape; readonly drag: number | null } | null = null;
-  let refusal: Result<PreparedShape> = problem("panels", `${contour.name} could not be prepared`);
-  for (const count of automaticPanelCounts) {
-    const shape = prepareShape(contour, incidence, count);
-    if (!shape.ok) {
-      refusal = shape;
-      continue;
-    }
-    const drag = risingDrag(shape.value, conditionOn(shape.value.referenceWidth));
-    const before: number | null = coarser === null ? null : coarser.drag;
-    if (drag !== null && before !== null && Math.abs(drag - before) <= settledChange * Math.abs(drag)) return shape;
-    coarser = { shape: shape.value, drag };
+  let count = panelCountForSection(contour);
+  let coarse = prepareShape(contour, incidence, count);
+  if (!coarse.ok) return coarse;
+  let coarseDrag = risingDrag(coarse.value, conditionOn);
+  for (let doubling = 0; doubling < mostDoublings; doubling++) {
+    count = Math.min(2 * count, mostPanels);
+    const fine = prepareShape(contour, incidence, count);
+    if (!fine.ok) return coarse;
+    const fineDrag = risingDrag(fine.value, conditionOn);
+    const isSettled =
+      coarseDrag !== null && fineDrag !== null && Math.abs(fineDrag - coarseDrag) <= settledChange * Math.abs(fineDrag);
+    if (isSettled) return coarse;
+    coarse = fine;
+    coarseDrag = fineDrag;
   }
-  return coarser === null ? refusal : success(coarser.shape);
+  return coarse;
 }
 
-function risingDrag(shape: PreparedShape, condition: FlowCondition): number | null {
-  const outcome = solveCondition(shape.section, condition);
+function risingDrag(shape: PreparedShape, conditionOn: (width: number) => FlowCondition): number | null {
+  const outcome = solveCondition(shape.section, conditionOn(shape.referenceWidth));
   return outcome.rising === null ? null : outcome.states[outcome.rising].dragCoefficient;
 }

@@ -1,14 +1,23 @@
 import type { CaseResults } from "./caseResults";
 import { type ResultRow, referenceAreaText } from "./resultRow";
+import { sweepNumber, sweepText, sweepUnit, sweepWords } from "./sweepText";
 
 interface Column {
-  readonly title: string;
-  readonly unit: string;
+  readonly title: string | ((row: ResultRow) => string);
+  readonly unit: string | ((row: ResultRow) => string);
   readonly isText?: boolean;
   readonly cell: (row: ResultRow) => string;
 }
 
 const columns: readonly Column[] = [
+  {
+    title: (row) => sweepWords(row.sweepKey ?? ""),
+    unit: (row) => sweepUnit(row.sweepKey ?? ""),
+    cell: (row) =>
+      row.sweepKey === null || row.sweepValue === null
+        ? "-"
+        : significant(sweepNumber(row.sweepKey, row.sweepValue), 4),
+  },
   { title: "Re", unit: "", cell: (row) => significant(row.reynolds, 4) },
   { title: "U", unit: "m/s", cell: (row) => significant(row.speedMetresPerSecond, 4) },
   { title: "branch", unit: "", isText: true, cell: (row) => row.branch },
@@ -30,7 +39,7 @@ const columns: readonly Column[] = [
 
 /**
  * The results as text for people: what the case is, what the coefficients refer to and the cautions, then one aligned
- * table for every section, incidence, roughness and turbulence. Lines end in a line feed.
+ * table for every section (or sweep of one), incidence, roughness and turbulence. Lines end in a line feed.
  */
 export function resultTable(results: CaseResults): string {
   const failures = results.results.filter((row) => !row.converged).length;
@@ -58,7 +67,7 @@ function headerLines(results: CaseResults): string[] {
   ];
 }
 
-/** Neighbouring rows of one section, incidence, roughness and turbulence. */
+/** Neighbouring rows of one section or one sweep of it, incidence, width, roughness and turbulence. */
 function groups(rows: readonly ResultRow[]): ResultRow[][] {
   const found: ResultRow[][] = [];
   for (const row of rows) {
@@ -70,8 +79,9 @@ function groups(rows: readonly ResultRow[]): ResultRow[][] {
 }
 
 function groupTitle(row: ResultRow): string {
+  const swept = row.sweepKey === null || row.sweepValue === null ? "" : `, ${sweepText(row.sweepKey, row.sweepValue)}`;
   return [
-    row.section,
+    swept !== "" && row.section.endsWith(swept) ? row.section.slice(0, -swept.length) : row.section,
     `D ${significant(row.referenceWidth * 1000, 4)} mm`,
     `incidence ${significant(row.incidenceDegrees, 4)}°`,
     `ks/D ${significant(row.sandGrainRoughnessRatio, 3)}`,
@@ -81,7 +91,10 @@ function groupTitle(row: ResultRow): string {
 
 function tableLines(rows: readonly ResultRow[]): string[] {
   const shown = columns
-    .map((column) => ({ column, cells: [column.title, column.unit, ...rows.map(column.cell)] }))
+    .map((column) => ({
+      column,
+      cells: [head(column.title, rows[0]), head(column.unit, rows[0]), ...rows.map(column.cell)],
+    }))
     .filter(({ cells }) => cells.slice(2).some((cell) => cell !== "-" && cell !== ""));
   const widths = shown.map(({ cells }) => Math.max(...cells.map((cell) => cell.length)));
   return Array.from({ length: rows.length + 2 }, (_, line) =>
@@ -92,6 +105,10 @@ function tableLines(rows: readonly ResultRow[]): string[] {
       .join("  ")
       .trimEnd(),
   );
+}
+
+function head(text: Column["title"], row: ResultRow): string {
+  return typeof text === "string" ? text : text(row);
 }
 
 function band(row: ResultRow): string {

@@ -1,5 +1,6 @@
 import { resolve } from "node:path";
 import { setImmediate as nextTurn } from "node:timers/promises";
+import { caseJsonSchema } from "../../shared/case/caseDocument";
 import type { CaseResults } from "../../shared/case/caseResults";
 import { caseSteps } from "../../shared/case/caseSteps";
 import { readCase } from "../../shared/case/readCase";
@@ -28,6 +29,10 @@ async function main(): Promise<number> {
     process.stdout.write(helpText);
     return exitDone;
   }
+  if (args.value.wants === "schema") {
+    process.stdout.write(`${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
+    return exitDone;
+  }
   return runFile(args.value);
 }
 
@@ -39,20 +44,21 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
   if (!theCase.ok) return refuse(theCase.problem.message);
 
   let output: OutputFile | null = null;
-  if (args.out !== null) {
-    const begun = beginOutputFile(resolve(startFolder, args.out), args.out, [path]);
-    if (!begun.ok) return refuse(begun.problem.message);
-    output = begun.value;
-  }
   const progress = new ProgressLine(process.stderr);
   const stop = (status: number) => () => {
     progress.end();
     output?.discard();
     process.exit(status);
   };
+  // Before the output file is begun, so that no moment is left in which a signal would leave it behind.
   process.once("SIGINT", stop(exitInterrupted));
   process.once("SIGTERM", stop(143));
   process.once("SIGHUP", stop(129));
+  if (args.out !== null) {
+    const begun = beginOutputFile(resolve(startFolder, args.out), args.out, [path]);
+    if (!begun.ok) return refuse(begun.problem.message);
+    output = begun.value;
+  }
 
   const results = await runSteps(theCase.value, progress);
   progress.end();

@@ -5,6 +5,7 @@ export type OutputFormat = "table" | "json" | "csv";
 
 export type CaseArguments =
   | { readonly wants: "help" }
+  | { readonly wants: "schema" }
   | { readonly wants: "run"; readonly file: string; readonly format: OutputFormat; readonly out: string | null };
 
 export const helpText = `Runs a case file: drag, base pressure, separation and Strouhal number of its sections.
@@ -15,6 +16,7 @@ export const helpText = `Runs a case file: drag, base pressure, separation and S
   --json      one JSON document with a top-level "results" array, instead of the table
   --csv       comma-separated values, one line per result, instead of the table
   --out PATH  write to PATH instead of standard output; PATH appears only when it is complete
+  --schema    the JSON Schema of case files, and nothing else
   --help      this text
 
 Exit status: 0 done; 1 some results did not converge (they are printed and marked); 2 unusable input; 130 interrupted.
@@ -28,10 +30,11 @@ export function caseArguments(args: readonly string[]): Result<CaseArguments> {
     parsed = parse(args);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split(/[.\n]/)[0] : String(error);
-    return problem("arguments", `${reason}; the options are --json, --csv, --out PATH and --help`);
+    return problem("arguments", `${reason}; the options are --json, --csv, --out PATH, --schema and --help`);
   }
   const { values, positionals } = parsed;
   if (values.help === true) return success({ wants: "help" });
+  if (values.schema === true) return success({ wants: "schema" });
   if (positionals.length !== 1) {
     const found = positionals.length === 0 ? "no case file was named" : `${positionals.length} case files were named`;
     return problem("arguments", `${found}; name one, for instance cases/cylinder-smooth.json (--help tells more)`);
@@ -52,6 +55,7 @@ function parse(args: readonly string[]) {
       json: { type: "boolean" },
       csv: { type: "boolean" },
       out: { type: "string" },
+      schema: { type: "boolean" },
       help: { type: "boolean", short: "h" },
     },
   });

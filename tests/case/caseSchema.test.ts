@@ -12,7 +12,10 @@ function fileText(name: string): string {
 }
 
 const published: unknown = JSON.parse(fileText("case.schema.json"));
-const caseNames = readdirSync(folder).filter((name) => name.endsWith(".json") && name !== "case.schema.json");
+const otherFormat = /"wakewright(?!Case")[A-Z]\w*"\s*:/;
+const caseNames = readdirSync(folder).filter(
+  (name) => name.endsWith(".json") && !name.endsWith(".schema.json") && !otherFormat.test(fileText(name)),
+);
 const ajv = new Ajv2020({ allErrors: true, strict: true, strictTypes: false, strictRequired: false });
 const validate = ajv.compile(caseJsonSchema());
 

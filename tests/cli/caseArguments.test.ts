@@ -17,10 +17,14 @@ describe("caseArguments(args)", () => {
     expect(helpText).toContain("--out PATH");
   });
 
+  it("of --schema asks for the JSON Schema", () => {
+    expect(caseArguments(["--schema"])).toEqual({ ok: true, value: { wants: "schema" } });
+  });
+
   it.each([
     [[], /no case file was named/],
     [["a.json", "b.json"], /2 case files were named/],
-    [["a.json", "--xml"], /--xml.*the options are --json, --csv, --out PATH and --help/],
+    [["a.json", "--xml"], /--xml.*the options are --json, --csv, --out PATH, --schema and --help/],
     [["a.json", "--out"], /the options are/],
     [["a.json", "--out="], /--out is empty/],
     [["a.json", "--json", "--csv"], /exclude each other/],
