@@ -1,0 +1,106 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { sectionFlow } from "../../shared/flow/sectionFlow";
+import { basePressures } from "../../shared/wake/basePressure";
+import { dragTimesStrouhalAt, vortexStreetTable } from "../../shared/wake/vortexStreet";
+import { type Quadratic, quadraticAt, type WakeFlow, wakeFlow } from "../../shared/wake/wakeFlow";
+import { nodesOf, unfolded, unwrap } from "../flow/sections";
+
+const street = vortexStreetTable();
+const panels = 200;
+const circle = nodesOf({ family: "circle", diameter: 1 }, panels);
+const circleFlow = unwrap(sectionFlow(circle, 0));
+
+function circleWake(degrees: number): WakeFlow {
+  const lower = (panels * degrees) / 360;
+  return unwrap(wakeFlow(circleFlow, lower, panels - lower));
+}
+
+/** The quadratic through three points. */
+function throughPoints(points: readonly (readonly [number, number])[]): Quadratic {
+  const result = [0, 0, 0];
+  points.forEach(([xi, yi], i) => {
+    const [a, b] = points.filter((_, j) => j !== i).map(([x]) => x);
+    const scale = yi / ((xi - a) * (xi - b));
+    result[0] += scale * a * b;
+    result[1] -= scale * (a + b);
+    result[2] += scale;
+  });
+  return [result[0], result[1], result[2]];
+}
+
+describe("basePressures", () => {
+  it("every root satisfies Cd(k) S(k) = F(k), symmetric and one-sided, to 1e-10", () => {
+    const full = unwrap(sectionFlow(unfolded(circle), 0));
+    fc.assert(
+      fc.property(
+        fc.double({ min: 65, max: 130, noNaN: true }),
+        fc.double({ min: 65, max: 130, noNaN: true }),
+        (a, b) => {
+          const wake = unwrap(wakeFlow(full, (panels * a) / 360, panels - (panels * b) / 360));
+          const roots = unwrap(basePressures(wake, street));
+          expect(roots.length).toBeGreaterThan(0);
+          for (const { speedRatio, strouhal } of roots) {
+            const left = quadraticAt(wake.pressureDrag, speedRatio) * strouhal;
+            expect(Math.abs(left - dragTimesStrouhalAt(street, speedRatio))).toBeLessThan(1e-10);
+          }
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+
+  it("reports all roots, lowest first: a wake made to meet the street at k = 1.05, 1.25 and 1.45 has those three", () => {
+    // Displacement width and separation width both D, so that d' = D under any mean of the two, and S = 0.16 k.
+    const meeting = [1.05, 1.25, 1.45].map((k) => [k, dragTimesStrouhalAt(street, k) / (0.16 * k)] as const);
+    const made: WakeFlow = {
+      ...circleWake(90),
+      pressureDrag: throughPoints(meeting),
+      wakeWidth: [1, 0],
+      separationWidth: 1,
+    };
+    const roots = unwrap(basePressures(made, street)).map((root) => root.speedRatio);
+    for (const [k] of meeting) expect(Math.min(...roots.map((root) => Math.abs(root - k)))).toBeLessThan(1e-9);
+    expect(roots).toEqual([...roots].sort((a, b) => a - b));
+  });
+
+  it("Strouhal number by Roshko (1954): S d' = 0.16 k with d' the width reported", () => {
+    for (const root of unwrap(basePressures(circleWake(80), street))) {
+      expect(root.strouhal * root.sheddingWidth).toBeCloseTo(0.16 * root.speedRatio, 12);
+    }
+  });
+
+  it("circle separating at 80 degrees: Cpb -1.0 to -1.3, Cd 1.1 to 1.35, S 0.18 to 0.22 (measured -1.2, 1.2, 0.19-0.20)", () => {
+    const wake = circleWake(80);
+    const [root] = unwrap(basePressures(wake, street)).slice(-1);
+    expect(1 - root.speedRatio ** 2).toBeGreaterThan(-1.3);
+    expect(1 - root.speedRatio ** 2).toBeLessThan(-1.0);
+    expect(quadraticAt(wake.pressureDrag, root.speedRatio)).toBeGreaterThan(1.1);
+    expect(quadraticAt(wake.pressureDrag, root.speedRatio)).toBeLessThan(1.35);
+    expect(root.strouhal).toBeGreaterThan(0.18);
+    expect(root.strouhal).toBeLessThan(0.22);
+  });
+
+  it("later separation weakens the suction and the drag and raises the Strouhal number", () => {
+    const along = [85, 95, 105, 115, 125, 135].map((degrees) => {
+      const wake = circleWake(degrees);
+      const [root] = unwrap(basePressures(wake, street)).slice(-1);
+      return { ...root, drag: quadraticAt(wake.pressureDrag, root.speedRatio) };
+    });
+    for (let i = 1; i < along.length; i++) {
+      expect(along[i].speedRatio).toBeLessThan(along[i - 1].speedRatio);
+      expect(along[i].drag).toBeLessThan(along[i - 1].drag);
+      expect(along[i].strouhal).toBeGreaterThan(along[i - 1].strouhal);
+    }
+  });
+
+  it("says so when no base pressure in range closes the wake", () => {
+    const made: WakeFlow = { ...circleWake(80), pressureDrag: [50, 0, 0], wakeWidth: [1, 0], separationWidth: 1 };
+    const none = basePressures(made, street);
+    expect(none.ok).toBe(false);
+    if (!none.ok) {
+      expect(none.problem.code).toBe("no-base-pressure");
+      expect(none.problem.message).toMatch(/no base pressure between Cp -\d/);
+    }
+  });
+});
