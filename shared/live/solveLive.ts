@@ -2,6 +2,7 @@ import type { SectionNodes } from "../geometry/sectionNodes";
 import type { FlowCondition } from "../solve/condition";
 import type { ConditionOutcome } from "../solve/solution";
 import { solveCondition } from "../solve/solveCondition";
+import { type FlowPicture, flowPicture } from "./flowPicture";
 import { liveCondition } from "./liveCondition";
 import type { LiveRequest } from "./liveRequest";
 import type { LiveShape } from "./liveShape";
@@ -15,16 +16,21 @@ export interface LiveSolution {
   readonly referenceWidth: number;
   readonly condition: FlowCondition;
   readonly outcome: ConditionOutcome;
+  /** Of the state on the rising branch; null when nothing converged. */
+  readonly picture: FlowPicture | null;
 }
 
 /** Solves one request on its prepared shape. */
 export function solveLive(shape: LiveShape, request: LiveRequest): LiveSolution {
   const condition = liveCondition(request, shape.width);
+  const outcome = solveCondition(shape.prepared, condition);
+  const state = outcome.rising === null ? null : outcome.states[outcome.rising];
   return {
     nodes: shape.nodes,
     incidence: request.incidence,
     referenceWidth: shape.width,
     condition,
-    outcome: solveCondition(shape.prepared, condition),
+    outcome,
+    picture: state === null ? null : flowPicture(shape.nodes, state, request.incidence),
   };
 }

@@ -1,10 +1,11 @@
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import type { FlowPicture } from "../../../../shared/live/flowPicture";
 import { type Handle, handles, heldValue } from "../../drawing/handles";
 import { localValues } from "../../drawing/localValues";
 import { markShapes } from "../../drawing/markShape";
 import { type StreamFrame, streamFrame } from "../../drawing/streamFrame";
-import { surfaceMarks, surfaceParts } from "../../drawing/surfaceParts";
+import { type SurfacePart, surfaceMarks, surfaceParts } from "../../drawing/surfaceParts";
 import { svgPath } from "../../drawing/svgPath";
 import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
@@ -124,7 +125,7 @@ export class FlowView extends LitElement {
   }
 
   private renderDrawing(solved: Solved) {
-    const { nodes, referenceWidth } = solved.solution;
+    const { nodes, referenceWidth, picture } = solved.solution;
     const section = risingState(solved.solution);
     const frame = this.frameOf(solved);
     const path = (points: ArrayLike<number>, closed = false) => svgPath(inView(points, frame), closed);
@@ -144,6 +145,7 @@ export class FlowView extends LitElement {
         this.localNode = -1;
       }}
     >
+      ${picture ? this.renderPicture(picture, parts, path) : nothing}
       <path class="body" d=${path(outline, true)}></path>
       ${parts.map((part) => svg`<path class="part ${part.kind}" d=${path(part.points)}></path>`)}
       ${marks.map((mark) => {
@@ -157,6 +159,21 @@ export class FlowView extends LitElement {
       </g>
       ${handles(present, nodes).map((handle) => this.renderHandle(handle, frame))}
     </svg>`;
+  }
+
+  /** Streamlines, the wake between the free shear layers and the base, and the shear layers. */
+  private renderPicture(
+    { streamlines, upperShear, lowerShear }: FlowPicture,
+    parts: readonly SurfacePart[],
+    path: (points: ArrayLike<number>, closed?: boolean) => string,
+  ) {
+    const base = parts.find((part) => part.kind === "base")?.points ?? [];
+    const wake = [...reversedPoints(lowerShear), ...base, ...upperShear];
+    return svg`<g aria-hidden="true">
+      <path class="wake" d=${path(wake, true)}></path>
+      <path class="stream" d=${streamlines.map((line) => path(line)).join("")}></path>
+      <path class="shear" d=${path(upperShear) + path(lowerShear)}></path>
+    </g>`;
   }
 
   private renderLocal([x, y]: readonly [number, number]) {
@@ -198,6 +215,12 @@ function interleaved(x: Readonly<Float64Array>, y: Readonly<Float64Array>): Floa
     points[2 * i + 1] = y[i];
   }
   return points;
+}
+
+function reversedPoints(points: ArrayLike<number>): number[] {
+  const reversed: number[] = [];
+  for (let i = points.length - 2; i >= 0; i -= 2) reversed.push(points[i], points[i + 1]);
+  return reversed;
 }
 
 function inView(points: ArrayLike<number>, frame: StreamFrame): Float64Array {

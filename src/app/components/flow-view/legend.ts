@@ -16,6 +16,7 @@ export const legend = html`<ul class="legend">
       <svg viewBox="0 0 34 14" aria-hidden="true">${svg`<path class="part ${kind}" d="M2 7H32"></path>`}</svg>${name}
     </li>`,
   )}
+  <li><svg viewBox="0 0 34 14" aria-hidden="true"><path class="shear" d="M1 7H33"></path></svg>free shear layer, wake between</li>
   ${(Object.keys(markNames) as SurfaceMark["kind"][]).map(
     (kind) => html`<li>
       <svg viewBox="-17 -7 34 14" aria-hidden="true">${svg`<path class="mark" d=${markShapes[kind]}></path>`}</svg>${markNames[kind]}
