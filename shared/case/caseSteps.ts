@@ -49,8 +49,14 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
     fluid: theCase.fluid,
     cautions: cautionsFor(theCase.fluid, results),
     results,
-    problems: [...new Set(results.flatMap((row) => (row.problem === null ? [] : [`${row.section}: ${row.problem}`])))],
+    problems: [...new Set(results.flatMap(problemOf))],
   };
+}
+
+/** What is wrong with a row, with the section's name in it. */
+function problemOf(row: ResultRow): string[] {
+  if (row.problem === null) return [];
+  return [row.problem.startsWith(row.section) ? row.problem : `${row.section}: ${row.problem}`];
 }
 
 /** Runs a whole case at once. */

@@ -129,6 +129,35 @@ describe("the case command", () => {
   });
 });
 
+describe("the case command, when a result does not converge", () => {
+  it("prints every result, marks that one, gives the reason and ends with status 1", async () => {
+    // A thin ellipse at a high incidence has no wake of the kind that is modelled; the circle beside it has.
+    const path = fileOf(
+      caseWith({
+        sections: [
+          { family: "ellipse", lengthMetres: 0.9, heightMetres: 0.05 },
+          { family: "circle", diameterMetres: 0.05 },
+        ],
+        panelCount: 100,
+        incidenceDegrees: 30,
+        speedsMetresPerSecond: [1],
+        branches: "rising",
+      }),
+    );
+    const [json, table] = await Promise.all([runCaseCommand([path, "--json"]), runCaseCommand([path])]);
+    const document = resultsOf(json.stdout);
+    expect(document.results.map(({ converged, dragCoefficient }) => [converged, dragCoefficient])).toEqual([
+      [false, null],
+      [true, expect.any(Number)],
+    ]);
+    expect(document.problems).toEqual([document.results[0].problem]);
+    expect(json.status).toBe(1);
+    expect(table.status).toBe(1);
+    expect(table.stdout).toContain("NOT CONVERGED: ellipse 900 x 50 mm");
+    expect(table.stdout).toContain("2 results, 1 did not converge (marked)");
+  });
+});
+
 describe("the case command, interrupted", () => {
   it.each([
     ["SIGINT", 130],
