@@ -1,0 +1,108 @@
+import { describe, expect, it } from "vitest";
+import { freshWater } from "../../shared/fluid/freshWater";
+import { type CfdBriefInput, cfdBrief, largestFrictionSpeedRatio } from "../../shared/handoff/cfdBrief";
+import { cfdBriefText } from "../../shared/handoff/cfdBriefText";
+import { puckDrawing, withTolerance } from "../../shared/handoff/drawing";
+import { leadCautions } from "../../shared/puck/materials";
+import { puckFigures } from "../../shared/puck/puckFigures";
+import { examplePuck, unwrap } from "../puck/examplePuck";
+
+const input: CfdBriefInput = {
+  title: "Harbour League baseline, plan section",
+  referenceWidth: 0.08,
+  speed: 3,
+  fluid: unwrap(freshWater(27)),
+  turbulenceIntensity: 0.01,
+  sandGrainRoughness: 1e-5,
+  wantedYPlus: 1,
+  friction: { kind: "flatPlate", length: 0.08 },
+  separationAngles: [1.4, 1.4],
+  strouhal: 0.2,
+  expectedDrag: { low: 1.1, best: 1.2, high: 1.3 },
+  dragAreaName: "width times span",
+};
+
+describe("cfdBrief(input)", () => {
+  const brief = unwrap(cfdBrief(input));
+
+  it("Reynolds number 9.4e4 per m/s at 27 degrees, shedding at S U / D, time step a 200th of its period", () => {
+    expect(Math.abs(brief.reynolds / (3 * 9.39e4) - 1)).toBeLessThan(0.005);
+    expect(brief.sheddingHertz).toBeCloseTo((0.2 * 3) / 0.08, 12);
+    expect(brief.timeStepSeconds).toBeCloseTo(0.08 / (0.2 * 3) / 200, 12);
+  });
+
+  it("first cell: y+ nu / u_tau with the plate's Cf, checked against Schultz-Grunow (1940) Cf = 0.370 (log10 Re)^-2.584 within 6 %", () => {
+    const Cf = 0.37 * Math.log10(brief.reynolds) ** -2.584;
+    const height = brief.kinematicViscositySquareMetresPerSecond / (3 * Math.sqrt(Cf / 2));
+    expect(Math.abs(brief.firstCellHeightMetres / height - 1)).toBeLessThan(0.06);
+    const coarse = unwrap(cfdBrief({ ...input, wantedYPlus: 30 }));
+    expect(coarse.firstCellHeightMetres).toBeCloseTo(30 * brief.firstCellHeightMetres, 12);
+  });
+
+  it("takes the friction of a solved layer", () => {
+    const ratio = largestFrictionSpeedRatio(
+      Float64Array.of(0, 1, 1.4, 1.2),
+      Float64Array.of(0.1, 0.008, 0.005, -0.001),
+    );
+    expect(ratio).toBeCloseTo(1.4 * Math.sqrt(0.0025), 12);
+    const solved = unwrap(cfdBrief({ ...input, friction: { kind: "solved", ratio } }));
+    expect(solved.frictionSpeedMetresPerSecond).toBeCloseTo(0.21, 12);
+  });
+
+  it("keeps the blockage below 3 %", () => {
+    expect(brief.blockage).toBeLessThan(0.03);
+    expect(brief.blockage).toBeCloseTo(0.08 / (2 * brief.eachSideMetres), 12);
+  });
+
+  it("as text fits one page and names area, band and cautions", () => {
+    const text = cfdBriefText(brief);
+    expect(text.split("\n").length).toBeLessThan(60);
+    expect(text).toContain("1.2 (1.1 to 1.3) on the width times span");
+    expect(text).toContain("screening");
+  });
+
+  it("refuses a Strouhal number of 0", () => {
+    expect(cfdBrief({ ...input, strouhal: 0 }).ok).toBe(false);
+  });
+});
+
+describe("puckDrawing(input)", () => {
+  const figures = unwrap(puckFigures(examplePuck, { fluidDensity: 996.5 }));
+  const drawing = puckDrawing({
+    spec: { ...examplePuck, name: "Baseline <A>" },
+    figures,
+    tolerances: { diameterMetres: 0.0002, thicknessMetres: 0.0003 },
+    date: "2026-03-01",
+    notes: leadCautions,
+  });
+
+  it("is an A4 sheet with the dimensions, their tolerances and the cautions", () => {
+    expect(drawing).toContain('width="297mm" height="210mm"');
+    expect(drawing).toContain("\u230080 \u00b1 0.2");
+    expect(drawing).toContain("30 \u00b1 0.3");
+    expect(drawing).toContain("R6 all edges");
+    expect(drawing).toContain("Scale 1 : 1");
+    expect(drawing).toContain("Lead is poisonous");
+  });
+
+  it("is well formed: every element is closed, text is escaped, no number is broken", () => {
+    expect(drawing).toContain("Baseline &lt;A&gt;");
+    expect(drawing).not.toMatch(/NaN|undefined|Infinity/);
+    const open = [...drawing.matchAll(/<[a-z]+(?:\s[^>]*[^/])?>/g)].length;
+    const close = [...drawing.matchAll(/<\/[a-z]+>/g)].length;
+    expect(open).toBe(close);
+  });
+
+  it("a larger puck goes to a smaller standard scale", () => {
+    const large = { ...examplePuck, diameterMetres: 0.2 };
+    const text = puckDrawing({ spec: large, figures, tolerances: {}, date: "2026-03-01", notes: [] });
+    expect(text).toContain("Scale 1 : 2");
+  });
+});
+
+describe("withTolerance(millimetres, plusMinus)", () => {
+  it("leaves the tolerance out when there is none", () => {
+    expect(withTolerance(80, undefined)).toBe("80");
+    expect(withTolerance(12.5, 1e-4)).toBe("12.5 \u00b1 0.1");
+  });
+});
