@@ -25,9 +25,9 @@ export interface CalibratedConstants {
 
 export const CALIBRATED: CalibratedConstants = {
   afterbodyInterference: 1.25,
-  detachmentFriction: 0.0011,
-  reattachmentSlope: 0.36,
+  detachmentFriction: 0.00105,
+  reattachmentSlope: 0.31,
   reattachmentStress: 0.11,
-  roughTransition: 210,
-  smoothWallLimit: 60,
+  roughTransition: 235,
+  smoothWallLimit: 40,
 };

@@ -2,13 +2,17 @@ import { arcAtPosition, interpolateAtPosition } from "../geometry/arcPosition";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import type { Side } from "./sideStations";
 
+/** Turbulence intensity below which a separated layer no longer notices the stream, about where the correlation meets Horton's 4e4 to 5e4. */
+const QUIET_STREAM = 0.001;
+
 /**
  * Length of the laminar part of a separated shear layer as a Reynolds number, q U l1 / nu = 2.5e4 log10 coth(17.32 Tu).
- * Source: Roberts (1980), AIAA J. 18, 25-31 (constants from memory); about 5e4 in a quiet stream as Horton (1968) has it.
- * @param turbulenceIntensity velocity fluctuation / edge speed at separation, a fraction; held at 1e-5 from below
+ * Source: Roberts (1980), AIAA J. 18, 25-31 (constants from memory). The formula grows without limit in a quiet stream,
+ * where Horton (1968) has 4e4 to 5e4, so Tu is held at 0.1 % from below, which gives 4.4e4.
+ * @param turbulenceIntensity velocity fluctuation / edge speed at separation, a fraction
  */
 export function shearLayerTransitionReynolds(turbulenceIntensity: number): number {
-  const argument = 17.32 * Math.max(1e-5, turbulenceIntensity);
+  const argument = 17.32 * Math.max(QUIET_STREAM, turbulenceIntensity);
   return 2.5e4 * Math.log10(1 / Math.tanh(argument));
 }
 

@@ -1,7 +1,7 @@
 import type { LayerProfile } from "../solve/solution";
 import type { SideLayer } from "./sideLayer";
 import { type SideStations, stationOfArc, stationValue } from "./sideStations";
-import { LAMINAR_SEPARATION_LAMBDA, laminarShapeFactor, laminarShear } from "./thwaites";
+import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
 
 const LAMINAR = 0;
 const BUBBLE = 1;
@@ -33,14 +33,7 @@ export function layerProfile(
     for (const arc of [separationArc, reattachmentArc]) {
       const station = stationOfArc(stations, arc);
       const theta = turbulent.length > 0 && arc === reattachmentArc ? turbulent[0][1] : rows[rows.length - 1][2];
-      rows.push([
-        arc,
-        stationValue(stations.speed, station),
-        theta,
-        laminarShapeFactor(LAMINAR_SEPARATION_LAMBDA),
-        0,
-        BUBBLE,
-      ]);
+      rows.push([arc, stationValue(stations.speed, station), theta, SEPARATION_SHAPE_FACTOR, 0, BUBBLE]);
     }
   }
   for (const [arc, theta, H, Cf] of turbulent) {
@@ -58,10 +51,17 @@ export function layerProfile(
 }
 
 function laminarRow(stations: SideStations, station: number, root: number): number[] {
+  const { laminar } = stations;
   const speed = stationValue(stations.speed, station);
-  const theta = stationValue(stations.laminarThickness, station) / root;
-  const lambda = stationValue(stations.lambda, station);
+  const theta = stationValue(laminar.thickness, station) / root;
   const ReTheta = speed * theta * root * root;
-  const friction = ReTheta > 0 ? (2 * laminarShear(lambda)) / ReTheta : 0;
-  return [stationValue(stations.arc, station), speed, theta, laminarShapeFactor(lambda), friction, LAMINAR];
+  const friction = ReTheta > 0 ? (2 * stationValue(laminar.shear, station)) / ReTheta : 0;
+  return [
+    stationValue(stations.arc, station),
+    speed,
+    theta,
+    stationValue(laminar.shapeFactor, station),
+    friction,
+    LAMINAR,
+  ];
 }

@@ -5,11 +5,8 @@ import type { SideState, TransitionCause } from "../solve/solution";
 import { reattachmentDistance, shearLayerTransitionReynolds } from "./bubble";
 import { marchTurbulent, type StationSink } from "./lagEntrainmentMarch";
 import { type Side, type SideStations, stationOfArc, stationValue } from "./sideStations";
-import { LAMINAR_SEPARATION_LAMBDA, laminarShapeFactor } from "./thwaites";
+import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
 import { attachedTransition, type StationTrip } from "./transition";
-
-/** Rate of fall of lambda per D below which a laminar layer is taken as far from separation. */
-const SLOWEST_FALL = 0.1;
 
 /** How the layer on one side meets an assumed separation point. */
 export interface SideLayer {
@@ -47,7 +44,7 @@ export function followSide(
   const attached = attachedTransition(stations, condition, trips, constants);
   if (attached !== null) {
     const arc = stationValue(stations.arc, attached.station);
-    const momentumThickness = stationValue(stations.laminarThickness, attached.station) / root;
+    const momentumThickness = stationValue(stations.laminar.thickness, attached.station) / root;
     const start = { arc, momentumThickness, stress: null };
     const march = marchTurbulent(
       stations,
@@ -67,21 +64,21 @@ export function followSide(
       end,
     );
   }
-  if (stations.laminarSeparation === Number.POSITIVE_INFINITY) {
+  if (stations.laminar.separation === Number.POSITIVE_INFINITY) {
     return {
       state: "laminar separation",
-      residual: remainingLaminarArc(stations),
+      residual: stations.laminar.remainingArc,
       separationArc: end,
       transitionCause: null,
       transitionArc: null,
       bubble: null,
     };
   }
-  const separationArc = stationValue(stations.arc, stations.laminarSeparation);
-  const separationSpeed = stationValue(stations.speed, stations.laminarSeparation);
+  const separationArc = stationValue(stations.arc, stations.laminar.separation);
+  const separationSpeed = stationValue(stations.speed, stations.laminar.separation);
   const laminarLength =
     shearLayerTransitionReynolds(turbulenceIntensity / separationSpeed) / (separationSpeed * reynolds);
-  const position = stationValue(stations.position, stations.laminarSeparation);
+  const position = stationValue(stations.position, stations.laminar.separation);
   const distance = reattachmentDistance(
     nodes,
     side,
@@ -115,10 +112,10 @@ export function followSide(
   }
   const reattachmentSpeed = stationValue(stations.speed, stationOfArc(stations, reattachmentArc));
   // Momentum integral without friction: theta grows as Ue^-(H+2), H being that of the laminar profile at separation.
-  const growth = (separationSpeed / reattachmentSpeed) ** (laminarShapeFactor(LAMINAR_SEPARATION_LAMBDA) + 2);
+  const growth = (separationSpeed / reattachmentSpeed) ** (SEPARATION_SHAPE_FACTOR + 2);
   const start = {
     arc: reattachmentArc,
-    momentumThickness: (stationValue(stations.laminarThickness, stations.laminarSeparation) / root) * growth,
+    momentumThickness: (stationValue(stations.laminar.thickness, stations.laminar.separation) / root) * growth,
     stress: constants.reattachmentStress,
   };
   const march = marchTurbulent(stations, reynolds, sandGrainRoughnessRatio, start, constants.detachmentFriction, sink);
@@ -131,14 +128,6 @@ export function followSide(
     march.remainingArc,
     end,
   );
-}
-
-/** Distance / D beyond the last station at which lambda would reach separation at its last rate of fall. */
-function remainingLaminarArc(stations: SideStations): number {
-  const last = stations.count - 1;
-  const { arc, lambda } = stations;
-  const fall = (lambda[last - 1] - lambda[last]) / (arc[last] - arc[last - 1]);
-  return (lambda[last] - LAMINAR_SEPARATION_LAMBDA) / Math.max(fall, SLOWEST_FALL);
 }
 
 function turbulentEnd(

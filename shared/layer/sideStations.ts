@@ -1,6 +1,6 @@
 import { arcAtPosition } from "../geometry/arcPosition";
 import type { SectionNodes } from "../geometry/sectionNodes";
-import { LAMINAR_SEPARATION_LAMBDA, STAGNATION_LAMBDA, thwaitesThickness } from "./thwaites";
+import { type LaminarLayer, laminarLayer } from "./laminarLayer";
 
 /**
  * One side of a section from the front stagnation point to an assumed separation point, with the laminar layer on it.
@@ -16,12 +16,8 @@ export interface SideStations {
   readonly speed: Float64Array;
   /** d(speed)/d(arc), 1/D in units of U. */
   readonly gradient: Float64Array;
-  /** theta sqrt(Re) / D of the laminar layer. */
-  readonly laminarThickness: Float64Array;
-  /** Thwaites' lambda of the laminar layer. */
-  readonly lambda: Float64Array;
-  /** Fractional station of laminar separation; Infinity when the layer stays laminar and attached to the end. */
-  readonly laminarSeparation: number;
+  /** The laminar layer, as far as it stays attached. */
+  readonly laminar: LaminarLayer;
 }
 
 export type Side = "upper" | "lower";
@@ -90,18 +86,8 @@ export function sideStations(
   for (let i = 1; i < size; i++) if (!(speed[i] > 1e-3)) speed[i] = 1e-3;
 
   const gradient = gradientAlong(arc, speed);
-  const thicknessSquared = thwaitesThickness(arc, speed);
-  const laminarThickness = new Float64Array(size);
-  const lambda = new Float64Array(size);
-  let laminarSeparation = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < size; i++) {
-    laminarThickness[i] = Math.sqrt(thicknessSquared[i]);
-    lambda[i] = i === 0 ? STAGNATION_LAMBDA : thicknessSquared[i] * gradient[i];
-    if (lambda[i] < LAMINAR_SEPARATION_LAMBDA && laminarSeparation === Number.POSITIVE_INFINITY) {
-      laminarSeparation = i - 1 + (LAMINAR_SEPARATION_LAMBDA - lambda[i - 1]) / (lambda[i] - lambda[i - 1]);
-    }
-  }
-  return { count: size, arc, position, speed, gradient, laminarThickness, lambda, laminarSeparation };
+  const laminar = laminarLayer(arc, speed, gradient);
+  return { count: size, arc, position, speed, gradient, laminar };
 }
 
 /** Value of a station array at a fractional station. */

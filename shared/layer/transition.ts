@@ -31,17 +31,18 @@ export function attachedTransition(
   constants: CalibratedConstants,
 ): AttachedTransition | null {
   const { reynolds, sandGrainRoughnessRatio: ks, turbulenceIntensity } = condition;
-  const { count, speed, laminarThickness, lambda, laminarSeparation } = stations;
+  const { count, speed, laminar } = stations;
+  const { thickness, lambda, separation } = laminar;
   const root = Math.sqrt(reynolds);
-  const last = Math.min(count - 1, Math.floor(laminarSeparation));
+  const last = Math.min(count - 1, Math.floor(separation));
   let found: AttachedTransition | null = null;
   let previousExcess = -1;
   for (let i = 1; i <= last; i++) {
-    const ReTheta = speed[i] * laminarThickness[i] * root;
+    const ReTheta = speed[i] * thickness[i] * root;
     const natural = abuGhannamShawTransition(lambda[i], turbulenceIntensity / speed[i]);
     const rough =
       ks > 0
-        ? roughTransition((ks * root) / laminarThickness[i], speed[i] * ks * reynolds, constants)
+        ? roughTransition((ks * root) / thickness[i], speed[i] * ks * reynolds, constants)
         : Number.POSITIVE_INFINITY;
     const excess = ReTheta / Math.min(natural, rough) - 1;
     if (excess > 0) {
@@ -52,7 +53,7 @@ export function attachedTransition(
     previousExcess = excess;
   }
   for (const trip of trips) {
-    if (!(trip.station > 0 && trip.station <= Math.min(laminarSeparation, count - 1))) continue;
+    if (!(trip.station > 0 && trip.station <= Math.min(separation, count - 1))) continue;
     const i = Math.min(count - 2, Math.floor(trip.station));
     const edgeSpeed = speed[i] + (trip.station - i) * (speed[i + 1] - speed[i]);
     if (tripFires(edgeSpeed * trip.heightRatio * reynolds) && (found === null || trip.station < found.station)) {

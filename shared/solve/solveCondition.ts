@@ -69,11 +69,11 @@ const ONE_SIDED_REACH = 1.6;
  */
 function mayBeOneSided(section: PreparedSection, condition: FlowCondition, points: readonly FixedPoint[]): boolean {
   const laminar = points.find((point) => point.lower.state === "laminar separation");
-  if (laminar === undefined || laminar.flow.lower.laminarSeparation === Number.POSITIVE_INFINITY) return false;
+  if (laminar === undefined || laminar.flow.lower.laminar.separation === Number.POSITIVE_INFINITY) return false;
   const stations = laminar.flow.lower;
-  const speed = stationValue(stations.speed, stations.laminarSeparation);
+  const speed = stationValue(stations.speed, stations.laminar.separation);
   const length = shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);
-  const position = stationValue(stations.position, stations.laminarSeparation);
+  const position = stationValue(stations.position, stations.laminar.separation);
   const { nodes, constants, referenceWidth } = section;
   const slope = constants.reattachmentSlope;
   return reattachmentDistance(nodes, "lower", position, length / ONE_SIDED_REACH, slope, referenceWidth) !== null;

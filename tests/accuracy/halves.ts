@@ -6,7 +6,12 @@ import { sectionLabel } from "./preparedSections";
 export type Half = "fit" | "held out";
 
 /** Groups that calibrated constants are fitted on. Every other group is held out as a whole. */
-export const calibratedGroups: readonly Group[] = ["smooth cylinder", "rough cylinder"];
+export const calibratedGroups: readonly Group[] = [
+  "smooth cylinder",
+  "rough cylinder",
+  "rectangles over length/height",
+  "rounded rectangles over corner radius",
+];
 
 /** The rule, in words, for the report. */
 export const splittingRule =

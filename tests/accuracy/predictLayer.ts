@@ -1,13 +1,16 @@
 import type { CalibratedConstants } from "../../shared/constants/calibrated";
 import { marchTurbulent } from "../../shared/layer/lagEntrainmentMarch";
+import { type LaminarLayer, laminarLayer, marchLaminar } from "../../shared/layer/laminarLayer";
 import type { SideStations } from "../../shared/layer/sideStations";
-import { LAMINAR_SEPARATION_LAMBDA, thwaitesThickness } from "../../shared/layer/thwaites";
 import { hiemenzSpeedRatio } from "../published/hiemenz-1911";
 import type { GivenEdgeSpeed, LayerQuantity } from "../published/quantity";
 import { notPredicted, type Prediction, predicted } from "./prediction";
 
 const degree = Math.PI / 180;
 const stationCount = 4001;
+/** theta / sqrt(nu x / U) and H32 of Blasius's layer (beta 0 of the similar layers). */
+const blasiusThickness = 0.66411;
+const blasiusEnergyShape = 1.5726;
 
 /** Edge speed over x, the x at which the table's unit of station 1 lies, and the end of the march. */
 const edgeSpeeds: Record<GivenEdgeSpeed, { speed: (x: number) => number; unit: number; end: number }> = {
@@ -20,25 +23,14 @@ const edgeSpeeds: Record<GivenEdgeSpeed, { speed: (x: number) => number; unit: n
 export function predictLayer(quantity: LayerQuantity, constants: CalibratedConstants): Prediction {
   switch (quantity.kind) {
     case "laminarSeparation": {
-      const { x, speed, squared } = laminarLayer(quantity.edgeSpeed);
-      const { unit } = edgeSpeeds[quantity.edgeSpeed];
-      let previous = 0;
-      for (let i = 1; i < x.length - 1; i++) {
-        const lambda = (squared[i] * (speed[i + 1] - speed[i - 1])) / (x[i + 1] - x[i - 1]);
-        if (lambda <= LAMINAR_SEPARATION_LAMBDA) {
-          const share = (previous - LAMINAR_SEPARATION_LAMBDA) / (previous - lambda);
-          return predicted((x[i - 1] + share * (x[i] - x[i - 1])) / unit);
-        }
-        previous = lambda;
-      }
-      return notPredicted("the layer does not separate");
+      const { x, layer } = givenLayer(quantity.edgeSpeed);
+      if (layer.separation === Number.POSITIVE_INFINITY) return notPredicted("the layer does not separate");
+      return predicted(atStation(x, layer.separation) / edgeSpeeds[quantity.edgeSpeed].unit);
     }
     case "laminarMomentumThickness": {
-      const { x, squared } = laminarLayer(quantity.edgeSpeed);
+      const { x, layer } = givenLayer(quantity.edgeSpeed);
       const at = quantity.station * edgeSpeeds[quantity.edgeSpeed].unit;
-      const i = Math.min(x.length - 2, Math.floor(at / x[1]));
-      const share = at / x[1] - i;
-      return predicted(Math.sqrt(squared[i] + share * (squared[i + 1] - squared[i])));
+      return predicted(atStation(layer.thickness, (at - x[0]) / (x[1] - x[0])));
     }
     case "smoothPlateFriction": {
       // Tripped near the leading edge: the laminar run ends at Re_x = 5e4 with Blasius's thickness.
@@ -54,11 +46,20 @@ export function predictLayer(quantity: LayerQuantity, constants: CalibratedConst
   }
 }
 
-function laminarLayer(edgeSpeed: GivenEdgeSpeed) {
+function givenLayer(edgeSpeed: GivenEdgeSpeed): { x: Float64Array; layer: LaminarLayer } {
   const { speed: speedAt, end } = edgeSpeeds[edgeSpeed];
-  const x = Float64Array.from({ length: stationCount }, (_, i) => (i * end) / (stationCount - 1));
+  // Howarth's flow starts at a leading edge: the march begins a little behind it with Blasius's layer.
+  const start = edgeSpeed === "howarth" ? 1e-3 : 0;
+  const x = Float64Array.from({ length: stationCount }, (_, i) => start + (i * (end - start)) / (stationCount - 1));
   const speed = x.map(speedAt);
-  return { x, speed, squared: thwaitesThickness(x, speed) };
+  const gradient = x.map((at) => (speedAt(at + 1e-6) - speedAt(at - 1e-6)) / 2e-6);
+  if (start === 0) return { x, layer: laminarLayer(x, speed, gradient) };
+  return { x, layer: marchLaminar(x, speed, gradient, 0, blasiusThickness ** 2 * start, blasiusEnergyShape) };
+}
+
+function atStation(values: Readonly<Float64Array>, station: number): number {
+  const i = Math.min(values.length - 2, Math.max(0, Math.floor(station)));
+  return values[i] + (station - i) * (values[i + 1] - values[i]);
 }
 
 /** Friction at the end of a flat plate of unit length. */
@@ -75,9 +76,14 @@ function plate(
     position: new Float64Array(2),
     speed: Float64Array.of(1, 1),
     gradient: new Float64Array(2),
-    laminarThickness: new Float64Array(2),
-    lambda: new Float64Array(2),
-    laminarSeparation: Number.POSITIVE_INFINITY,
+    laminar: {
+      thickness: new Float64Array(2),
+      lambda: new Float64Array(2),
+      shapeFactor: new Float64Array(2),
+      shear: new Float64Array(2),
+      separation: Number.POSITIVE_INFINITY,
+      remainingArc: 0,
+    },
   };
   let friction = 0;
   const march = marchTurbulent(

@@ -1,0 +1,119 @@
+import { SEPARATION_ENERGY_SHAPE, STAGNATION_ENERGY_SHAPE, STAGNATION_LAMBDA, similarClosure } from "./similarLayers";
+
+/** A laminar layer along a side, in quantities that do not depend on the Reynolds number. Arrays have shape [n]. */
+export interface LaminarLayer {
+  /** theta sqrt(Re) / D. */
+  readonly thickness: Float64Array;
+  /** lambda = theta^2 (dUe/ds) / nu. */
+  readonly lambda: Float64Array;
+  readonly shapeFactor: Float64Array;
+  /** S = theta tau_w / (mu Ue); the friction coefficient is Cf = 2 S / Re_theta. */
+  readonly shear: Float64Array;
+  /** Fractional station where the wall shear vanishes; Infinity when it does not. */
+  readonly separation: number;
+  /** Distance / D beyond the last station at which H32 would reach separation at its last rate of fall; 0 when separated. */
+  readonly remainingArc: number;
+}
+
+/** Rate of fall of H32 per D below which a layer is taken as far from separation. */
+const SLOWEST_FALL = 0.02;
+/** Substeps per memory length Ue theta^2 / nu of the layer: the closure relaxes about four times in it. */
+const SUBSTEPS_PER_MEMORY = 4;
+
+/**
+ * Laminar layer by the momentum and energy integral equations, closed by the similar layers:
+ *
+ *     dT/ds   = 2 [S - (H + 2) lambda] / Ue                       T = theta^2 Re, lambda = T dUe/ds
+ *     dH32/ds = [D - H32 S + (H - 1) H32 lambda] / (Ue T)
+ *
+ * The two-equation form goes back to Walz (1946) and Tani (1954), J. Aeronaut. Sci. 21, 487; the closure is in
+ * similarLayers.ts. It separates Howarth's and the sine flow within 1 % of the exact solutions, where Thwaites'
+ * single equation is 2.7 % late and 1.4 degrees early.
+ * @param arc arc length from a plane stagnation point / D, shape [n], increasing from 0
+ * @param speed edge speed / U, 0 at index 0 and above 0 after it, taken as linear over each step
+ * @param gradient d(speed)/d(arc) at the stations
+ */
+export function laminarLayer(
+  arc: Readonly<Float64Array>,
+  speed: Readonly<Float64Array>,
+  gradient: Readonly<Float64Array>,
+): LaminarLayer {
+  if (arc.length < 3 || speed.length !== arc.length || gradient.length !== arc.length) {
+    throw new RangeError(
+      `arc has ${arc.length} values, speed ${speed.length} and gradient ${gradient.length}; all need the same number, 3 or more.`,
+    );
+  }
+  const stagnationThickness = STAGNATION_LAMBDA / gradient[0];
+  return marchLaminar(arc, speed, gradient, 1, stagnationThickness, STAGNATION_ENERGY_SHAPE);
+}
+
+/**
+ * The same march from a given start, for instance behind a leading edge.
+ * @param first station to start from; earlier stations take the start's values
+ * @param thicknessSquared theta^2 Re / D^2 there, above 0
+ * @param energyShape H32 there
+ */
+export function marchLaminar(
+  arc: Readonly<Float64Array>,
+  speed: Readonly<Float64Array>,
+  gradient: Readonly<Float64Array>,
+  first: number,
+  thicknessSquared: number,
+  energyShape: number,
+): LaminarLayer {
+  const count = arc.length;
+  const thickness = new Float64Array(count);
+  const lambda = new Float64Array(count);
+  const shapeFactor = new Float64Array(count);
+  const shear = new Float64Array(count);
+  const closure = new Float64Array(3);
+  let T = thicknessSquared;
+  let H32 = energyShape;
+  let separation = Number.POSITIVE_INFINITY;
+  let fall = 0;
+  const record = (station: number): void => {
+    similarClosure(H32, closure);
+    thickness[station] = Math.sqrt(T);
+    lambda[station] = T * gradient[station];
+    shapeFactor[station] = closure[0];
+    shear[station] = Math.max(0, closure[1]);
+  };
+  for (let i = 0; i <= first; i++) record(i);
+  for (let i = first; i < count - 1; i++) {
+    const step = arc[i + 1] - arc[i];
+    if (separation === Number.POSITIVE_INFINITY) {
+      const middleSpeed = (speed[i] + speed[i + 1]) / 2;
+      const substeps = Math.min(400, Math.ceil((SUBSTEPS_PER_MEMORY * step) / (middleSpeed * T)));
+      const h = step / substeps;
+      for (let j = 0; j < substeps; j++) {
+        const startWeight = j / substeps;
+        const middleWeight = (j + 0.5) / substeps;
+        const slope0 = gradient[i] + startWeight * (gradient[i + 1] - gradient[i]);
+        const slopeM = gradient[i] + middleWeight * (gradient[i + 1] - gradient[i]);
+        const Ue0 = speed[i] + startWeight * (speed[i + 1] - speed[i]);
+        const UeM = speed[i] + middleWeight * (speed[i + 1] - speed[i]);
+        similarClosure(H32, closure);
+        const lambda0 = T * slope0;
+        const TM = T + (h * (closure[1] - (closure[0] + 2) * lambda0)) / Ue0;
+        const HM = H32 + (h / 2) * ((closure[2] - H32 * closure[1] + (closure[0] - 1) * H32 * lambda0) / (Ue0 * T));
+        similarClosure(HM, closure);
+        const lambdaM = TM * slopeM;
+        const TNext = T + (2 * h * (closure[1] - (closure[0] + 2) * lambdaM)) / UeM;
+        const change = (h * (closure[2] - HM * closure[1] + (closure[0] - 1) * HM * lambdaM)) / (UeM * TM);
+        if (H32 + change <= SEPARATION_ENERGY_SHAPE) {
+          const share = change < 0 ? (SEPARATION_ENERGY_SHAPE - H32) / change : 0;
+          separation = i + (j + Math.max(0, Math.min(1, share))) / substeps;
+          H32 = SEPARATION_ENERGY_SHAPE;
+          break;
+        }
+        fall = -change / h;
+        T = TNext;
+        H32 += change;
+      }
+    }
+    record(i + 1);
+  }
+  const remainingArc =
+    separation === Number.POSITIVE_INFINITY ? (H32 - SEPARATION_ENERGY_SHAPE) / Math.max(fall, SLOWEST_FALL) : 0;
+  return { thickness, lambda, shapeFactor, shear, separation, remainingArc };
+}
