@@ -1,19 +1,15 @@
-import { type Design, designRequest } from "../../../shared/design/design";
-import type { Problem } from "../../../shared/result";
+import type { Design } from "../../../shared/design/design";
 import type { SolverApi } from "../../../workers/solverApi";
 import { tell } from "../store/notices";
-import { workbench } from "../store/workbench";
-import { curveReynoldsNumbers, curveRoughnessRatios } from "./curveRanges";
+import { type Pin, updatePin, workbench } from "../store/workbench";
 import { NewestOnly } from "./newestOnly";
+import { solveDesign, traceDesign } from "./solveDesign";
 import { spawnSolver } from "./spawnSolver";
 import { WatchedWorker } from "./watchedWorker";
 
-/** Calls that a crash may end before the page stops repeating them. */
-const mostRepeats = 2;
-
 /**
  * Keeps the workbench solved: every change of the design is solved in one worker and its curves are traced in another,
- * newest first, so that the curves never hold up the drawing.
+ * newest first, so that the curves never hold up the drawing. Pins that came without results are solved as well.
  */
 export function startLiveSolving(): void {
   const restarted = (reason: string) =>
@@ -23,65 +19,51 @@ export function startLiveSolving(): void {
   const points = new NewestOnly<Design>((design) => solvePoint(pointWorker, design));
   const curves = new NewestOnly<Design>((design) => traceCurves(curveWorker, design));
   let last: Design | null = null;
+  const begun = new Set<Design>();
   const follow = () => {
-    const { present } = workbench.value.history;
-    if (present === last) return;
-    last = present;
+    const { history, pins } = workbench.value;
+    for (const pin of pins) {
+      if (begun.has(pin.design) || (pin.solved !== null && pin.curves !== null)) continue;
+      begun.add(pin.design);
+      void solvePin(curveWorker, pin);
+    }
+    if (history.present === last) return;
+    last = history.present;
     workbench.patch({ stale: true, curvesStale: true });
-    points.submit(present);
-    curves.submit(present);
+    points.submit(last);
+    curves.submit(last);
   };
   workbench.subscribe(follow);
   follow();
 }
 
 async function solvePoint(worker: WatchedWorker<SolverApi>, design: Design): Promise<void> {
-  const made = designRequest(design);
-  if (!made.ok) return refuse(design, made.problem);
-  const { request, fluid } = made.value;
-  for (let attempt = 0; attempt <= mostRepeats; attempt++) {
-    const outcome = await worker.call((remote) => remote.solveNow(request));
-    if (outcome.kind === "cancelled") return;
-    if (outcome.kind === "crashed") continue;
-    if (!outcome.value.ok) return refuse(design, outcome.value.problem);
-    const solution = outcome.value.value;
-    const missing: Problem | null =
-      solution.outcome.rising === null
-        ? (solution.outcome.problem ?? { code: "no-state", message: "No steady state was found for this condition." })
-        : null;
-    if (missing !== null) return refuse(design, missing);
-    const { solveCount, history } = workbench.value;
+  const answer = await solveDesign(worker, design);
+  if (answer === null) return;
+  const isPresent = workbench.value.history.present === design;
+  if (answer.ok) {
     workbench.patch({
-      solved: { design, fluid, solution },
+      solved: { design, ...answer.value },
       problem: null,
-      stale: history.present !== design,
-      solveCount: solveCount + 1,
+      stale: !isPresent,
+      solveCount: workbench.value.solveCount + 1,
     });
-    return;
+  } else if (isPresent) {
+    workbench.patch({ problem: answer.problem, stale: true });
   }
-  refuse(design, { code: "crash", message: "The solver stopped again and again on this design; change it to go on." });
-}
-
-/** Tells why the newest design has no solution; a refusal of an older one no longer matters. */
-function refuse(design: Design, problem: Problem): void {
-  if (workbench.value.history.present === design) workbench.patch({ problem, stale: true });
 }
 
 async function traceCurves(worker: WatchedWorker<SolverApi>, design: Design): Promise<void> {
-  const made = designRequest(design);
-  if (!made.ok) return;
-  const { request } = made.value;
-  for (let attempt = 0; attempt <= mostRepeats; attempt++) {
-    const outcome = await worker.call((remote) =>
-      remote.traceCurves(request, curveReynoldsNumbers, curveRoughnessRatios),
-    );
-    if (outcome.kind === "cancelled") return;
-    if (outcome.kind === "crashed") continue;
-    if (!outcome.value.ok) return;
-    workbench.patch({
-      curves: outcome.value.value,
-      curvesStale: workbench.value.history.present !== design,
-    });
-    return;
+  const curves = await traceDesign(worker, design);
+  if (curves !== null) workbench.patch({ curves, curvesStale: workbench.value.history.present !== design });
+}
+
+async function solvePin(worker: WatchedWorker<SolverApi>, { id, design, solved }: Pin): Promise<void> {
+  if (solved === null) {
+    const answer = await solveDesign(worker, design);
+    if (answer?.ok) updatePin(id, { solved: { design, ...answer.value } });
+    else if (answer !== null) tell("warning", `A pinned design could not be solved: ${answer.problem.message}`);
   }
+  const curves = await traceDesign(worker, design);
+  if (curves !== null) updatePin(id, { curves });
 }

@@ -1,4 +1,5 @@
 import type { Problem } from "../../../shared/result";
+import { rememberRecent } from "../files/storage";
 import { changeDesign } from "../store/workbench";
 import { cancelCase, readDesign, runCaseFile } from "./caseRunning";
 
@@ -11,6 +12,7 @@ export async function openCase(fileName: string, text: string): Promise<readonly
   const reading = await readDesign(fileName, text);
   if (!reading.ok) return reading.problems;
   changeDesign(reading.value);
+  void rememberRecent({ fileName, title: reading.value.title, text, at: Date.now() });
   void runCaseFile(fileName, reading.value.title, text);
   return [];
 }

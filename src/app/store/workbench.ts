@@ -18,7 +18,9 @@ export interface Solved {
 export interface Pin {
   readonly id: number;
   readonly name: string;
-  readonly solved: Solved;
+  readonly design: Design;
+  /** null until it is solved, after it came from a link or from storage. */
+  readonly solved: Solved | null;
   readonly curves: LiveCurves | null;
 }
 
@@ -104,12 +106,26 @@ export function risingState(solution: LiveSolution): SectionState | null {
   return rising === null ? null : states[rising];
 }
 
+/** Pins beyond this would only hide each other. */
+export const mostPins = 12;
+
+/** Keeps the present design for comparison. */
 export function pinPresent(): void {
-  const { solved, curves, pins, stale } = workbench.value;
-  if (solved === null || stale || risingState(solved.solution) === null) return;
+  const { solved, curves, pins, stale, curvesStale } = workbench.value;
+  if (solved === null || stale || pins.length >= mostPins) return;
+  addPin(solved.design, solved, curvesStale ? null : curves);
+}
+
+/** Adds a candidate, named by the next letter and its section. */
+export function addPin(design: Design, solved: Solved | null, curves: LiveCurves | null): void {
+  const { pins } = workbench.value;
   const id = 1 + Math.max(0, ...pins.map((pin) => pin.id));
-  const name = `${String.fromCharCode(65 + ((id - 1) % 26))}: ${solved.solution.nodes.name}`;
-  workbench.patch({ pins: [...pins, { id, name, solved, curves }] });
+  const letter = String.fromCharCode(65 + ((id - 1) % 26));
+  workbench.patch({ pins: [...pins, { id, name: `pin ${letter}`, design, solved, curves }] });
+}
+
+export function updatePin(id: number, change: Partial<Pin>): void {
+  workbench.patch({ pins: workbench.value.pins.map((pin) => (pin.id === id ? { ...pin, ...change } : pin)) });
 }
 
 export function unpin(id: number): void {

@@ -5,15 +5,20 @@ import { closeDialog, pageState } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
 import "../case-panel/case-panel";
+import "../cases-dialog/cases-dialog";
 import "../conditions-panel/conditions-panel";
 import "../dialog/dialog";
 import "../flow-view/flow-view";
 import "../glossary/glossary";
+import "../guide/guide";
+import "../import-dialog/import-dialog";
 import "../key-figures/key-figures";
 import "../masthead/masthead";
 import "../notice-area/notice-area";
+import "../pin-panel/pin-panel";
 import "../plot-board/plot-board";
 import "../section-panel/section-panel";
+import "../trip-panel/trip-panel";
 import { appStyles } from "./app.styles";
 
 /** The whole page. In the light DOM, because the plots inside it must be. */
@@ -36,11 +41,13 @@ export class App extends LitElement {
         <div class="stream-area">
           <ww-flow-view></ww-flow-view>
           <ww-key-figures></ww-key-figures>
+          <ww-pin-panel></ww-pin-panel>
         </div>
         <div class="bench-area">
           <ww-case-panel></ww-case-panel>
           <ww-section-panel></ww-section-panel>
           <ww-conditions-panel></ww-conditions-panel>
+          <ww-trip-panel></ww-trip-panel>
         </div>
         <div class="plots-area"><ww-plot-board></ww-plot-board></div>
       </main>
@@ -49,6 +56,15 @@ export class App extends LitElement {
         <ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
       </footer>
       <ww-notice-area></ww-notice-area>
+      <ww-dialog heading="Cases" ?open=${this.dialog.value === "cases"} @close=${closeDialog}>
+        <ww-cases-dialog .open=${this.dialog.value === "cases"}></ww-cases-dialog>
+      </ww-dialog>
+      <ww-dialog heading="Import a contour" ?open=${this.dialog.value === "import"} @close=${closeDialog}>
+        <ww-import-dialog></ww-import-dialog>
+      </ww-dialog>
+      <ww-dialog heading="First steps" ?open=${this.dialog.value === "guide"} @close=${closeDialog}>
+        <ww-guide></ww-guide>
+      </ww-dialog>
       <ww-dialog heading="Glossary" ?open=${this.dialog.value === "glossary"} @close=${closeDialog}>
         <ww-glossary></ww-glossary>
       </ww-dialog>`;

@@ -22,7 +22,7 @@ const mostReynoldsNumbers = 6;
 export function overlaidStates({ solved, pins }: Workbench): OverlaidState[] {
   const named: (readonly [string, Solved])[] = [
     ...(solved === null ? [] : [[presentName, solved] as const]),
-    ...pins.map((pin) => [pin.name, pin.solved] as const),
+    ...pins.flatMap((pin) => (pin.solved === null ? [] : [[pin.name, pin.solved] as const])),
   ];
   return named.flatMap(([name, { solution }]) => {
     const state = risingState(solution);

@@ -1,0 +1,68 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement } from "lit/decorators.js";
+import { StoreController } from "../../store/storeController";
+import { changeDesign, mostPins, pinPresent, risingState, unpin, workbench } from "../../store/workbench";
+import { panelStyles } from "../../style/panelStyles";
+import { controlStyles } from "../../style/sharedStyles";
+import { differenceTable } from "./differences";
+import { pinPanelStyles } from "./pin-panel.styles";
+
+/** Candidates kept for comparison, with a table of what differs. */
+@customElement("ww-pin-panel")
+export class PinPanel extends LitElement {
+  static override styles = [controlStyles, panelStyles, pinPanelStyles];
+
+  private readonly bench = new StoreController(this, workbench, (value) => value);
+
+  protected override render() {
+    const { solved, stale, pins } = this.bench.value;
+    const canPin = solved !== null && !stale && pins.length < mostPins;
+    return html`<section aria-labelledby="heading">
+      <div class="heading">
+        <h2 id="heading">Compare</h2>
+        <button type="button" ?disabled=${!canPin} @click=${pinPresent}>Pin this design</button>
+      </div>
+      ${
+        pins.length === 0
+          ? html`<p class="hint">Pin a design, change it, and see both in the plots and in a table of differences.</p>`
+          : this.renderTable()
+      }
+    </section>`;
+  }
+
+  private renderTable() {
+    const { solved, pins } = this.bench.value;
+    if (solved === null || risingState(solved.solution) === null) return nothing;
+    const table = differenceTable(solved, pins);
+    return html`<div class="scroll" tabindex="0" role="region" aria-label="Differences between the designs">
+        <table>
+          <thead>
+            <tr><th scope="col">Figure</th>${table.names.map((name) => html`<th scope="col">${name}</th>`)}</tr>
+          </thead>
+          <tbody>
+            ${table.rows.map(
+              (row) => html`<tr>
+                <th scope="row">${row.figure}</th>
+                ${row.cells.map((cell) => html`<td>${cell.value}${cell.change ? html`<small>this design ${cell.change}</small>` : nothing}</td>`)}
+              </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>
+      <ul class="hint">
+        ${pins.map(
+          (pin) => html`<li>
+            ${pin.name}: ${pin.solved?.solution.nodes.name ?? "being solved"}, ${pin.design.title}
+            <button type="button" class="is-quiet" @click=${() => changeDesign(pin.design)}>Work on it<span class="unseen">, ${pin.name}</span></button>
+            <button type="button" class="is-quiet" @click=${() => unpin(pin.id)}>Remove<span class="unseen"> ${pin.name}</span></button>
+          </li>`,
+        )}
+      </ul>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-pin-panel": PinPanel;
+  }
+}
