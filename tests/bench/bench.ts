@@ -1,0 +1,58 @@
+import { cpus } from "node:os";
+import { parseArgs } from "node:util";
+import { denseSolve } from "./denseSolve";
+import { dragCurve60x4, newShape200 } from "./engineBench";
+
+const { values } = parseArgs({ options: { json: { type: "boolean" } } });
+
+/** Largest resident memory of this process so far, MB; Node and the compiler of the scripts take part of it. */
+function peakMegabytes(): number {
+  return process.resourceUsage().maxRSS / 1024;
+}
+
+const memoryAtStart = peakMegabytes();
+const shape = newShape200();
+const curve = dragCurve60x4();
+const memoryOfEngine = peakMegabytes();
+const solves = {
+  denseSolve200: denseSolve(200),
+  denseSolve400: denseSolve(400),
+  denseSolve800: denseSolve(800),
+  denseSolve1600: denseSolve(1600),
+};
+
+const report = {
+  machine: { node: process.version, processor: cpus()[0]?.model ?? "unknown", cores: cpus().length },
+  newShape200: shape,
+  dragCurve60x4: curve,
+  ...solves,
+  peakMemoryMegabytes: {
+    atStart: memoryAtStart,
+    afterShapeAndDragCurve: memoryOfEngine,
+    withDenseSolvesAndLibrary: peakMegabytes(),
+  },
+};
+
+if (values.json === true) {
+  process.stdout.write(`${JSON.stringify(report, null, 2)}\n`);
+} else {
+  const milliseconds = (time: number) => `${time.toFixed(2)} ms`.padStart(12);
+  const lines = [
+    `Node ${report.machine.node}, ${report.machine.processor}, ${report.machine.cores} cores; one thread; medians`,
+    "",
+    ...[["newShape200", shape] as const, ["dragCurve60x4", curve] as const, ...Object.entries(solves)].map(
+      ([name, timing]) =>
+        `${name.padEnd(15)}${milliseconds(timing.medianMilliseconds)}  (${timing.fastestMilliseconds.toFixed(2)} to ${timing.slowestMilliseconds.toFixed(2)}, ${timing.repeats} runs)  ${timing.what}`,
+    ),
+    `${"".padEnd(15)}${milliseconds(curve.sweepsOnlyMilliseconds)}  of dragCurve60x4 without preparing the circle`,
+    "",
+    ...Object.entries(solves).map(
+      ([name, solve]) =>
+        `${name.padEnd(15)} ${solve.timesFasterThanLibrary.toFixed(1).padStart(6)} times faster than the library's LU (${solve.libraryMilliseconds.toFixed(1)} ms); our own LU ${solve.ownFactorizationMilliseconds.toFixed(1)} ms; difference ${solve.differenceFromLibrary.toExponential(1)}`,
+    ),
+    "",
+    `Peak memory: ${memoryAtStart.toFixed(0)} MB at start, ${memoryOfEngine.toFixed(0)} MB after the shape and the drag curve, ${report.peakMemoryMegabytes.withDenseSolvesAndLibrary.toFixed(0)} MB with the dense solves and the library`,
+    "",
+  ];
+  process.stdout.write(lines.join("\n"));
+}
