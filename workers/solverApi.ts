@@ -4,7 +4,7 @@ import { type CaseStep, caseSteps } from "../shared/case/caseSteps";
 import { type CaseReading, readCase } from "../shared/case/readCase";
 import type { ResultRow } from "../shared/case/resultRow";
 import { caseToDesign, type DesignReading } from "../shared/design/caseToDesign";
-import { liveDragCurve, liveRoughnessCurve } from "../shared/live/liveCurves";
+import { liveDragCurve, liveRoughnessCurve, liveRow } from "../shared/live/liveCurves";
 import type { LiveRequest } from "../shared/live/liveRequest";
 import { type LiveShape, prepareLive } from "../shared/live/liveShape";
 import { type LiveSolution, solveLive } from "../shared/live/solveLive";
@@ -32,6 +32,8 @@ export interface SolverApi extends Lifeline {
    */
   runCase(text: string, fileName: string, onStep: (step: CaseStep) => Promise<void>): Promise<CaseAnswer>;
   solveNow(request: LiveRequest): Promise<Result<LiveSolution>>;
+  /** The figures of the rising branch alone, for sweeps. */
+  solveRow(request: LiveRequest): Promise<Result<ResultRow>>;
   traceCurves(
     request: LiveRequest,
     reynoldsNumbers: readonly number[],
@@ -72,6 +74,10 @@ export function createSolver(): SolverApi {
       // The nodes stay here for the next solve, so the answer carries a copy of them.
       const solution = structuredClone(solveLive(shape.value, request));
       return transfer({ ok: true, value: solution } as const, transferables(solution));
+    },
+    async solveRow(request) {
+      const shape = shapeOf(request);
+      return shape.ok ? { ok: true, value: liveRow(shape.value, request) } : shape;
     },
     async traceCurves(request, reynoldsNumbers, roughnessRatios) {
       const shape = shapeOf(request);

@@ -28,6 +28,12 @@ export function liveRoughnessCurve(shape: LiveShape, request: LiveRequest, ratio
   });
 }
 
+/** The row of the request itself on the rising branch. */
+export function liveRow(shape: LiveShape, request: LiveRequest): ResultRow {
+  const condition = liveCondition(request, shape.width);
+  return rows(shape, request, condition, solveCondition(shape.prepared, condition))[0];
+}
+
 /** The rising branch, and the falling one where it differs. */
 function rows(
   shape: LiveShape,

@@ -18,6 +18,7 @@ import "../notice-area/notice-area";
 import "../pin-panel/pin-panel";
 import "../plot-board/plot-board";
 import "../section-panel/section-panel";
+import "../sweep-panel/sweep-panel";
 import "../trip-panel/trip-panel";
 import { appStyles } from "./app.styles";
 
@@ -49,7 +50,7 @@ export class App extends LitElement {
           <ww-conditions-panel></ww-conditions-panel>
           <ww-trip-panel></ww-trip-panel>
         </div>
-        <div class="plots-area"><ww-plot-board></ww-plot-board></div>
+        <div class="plots-area"><ww-plot-board></ww-plot-board><ww-sweep-panel></ww-sweep-panel></div>
       </main>
       <footer>
         <h2>Cautions</h2>
