@@ -1,7 +1,8 @@
+import { edgeReach } from "../puck/outerShape";
 import type { PuckFigures } from "../puck/puckFigures";
 import type { PuckSpec } from "../puck/puckSpec";
 import type { MakingTolerances } from "../rules/judgePuck";
-import { planOutline, profileOutline } from "./outline";
+import { coreOutlines, type Outline, planOutline, profileOutline } from "./outline";
 import { outlinePath } from "./outlineSvg";
 import { svgNumber as n, svgText } from "./svgText";
 
@@ -32,16 +33,32 @@ export function puckDrawing({ spec, figures, tolerances, date, notes }: DrawingI
   const [w, h] = [scale * d, scale * t];
   const profile = { x: 78, y: 75 };
   const plan = { x: 215, y: 75 };
+  const reach = edgeReach(spec);
+  const inset = { radial: 1000 * scale * reach.radial, axial: 1000 * scale * reach.axial };
+  const edgeAt = { x: profile.x + w / 2 - 0.3 * inset.radial, y: profile.y - h / 2 + 0.3 * inset.axial };
   const body = [
-    view(profile, scale, outlinePath(profileOutline(spec)), "profile"),
-    ...coreView(spec, profile, scale),
-    view(plan, scale, outlinePath(planOutline(spec)), "plan"),
+    ...coreOutlines(spec).map((core) => view(profile, scale, core, 'fill="#ddd" stroke-dasharray="2 1"')),
+    view(profile, scale, profileOutline(spec), 'fill="none"'),
+    view(plan, scale, planOutline(spec), 'fill="none"'),
     centreLine(profile.x, profile.y - h / 2 - 6, profile.x, profile.y + h / 2 + 6),
     centreLine(plan.x - w / 2 - 6, plan.y, plan.x + w / 2 + 6, plan.y),
     centreLine(plan.x, plan.y - w / 2 - 6, plan.x, plan.y + w / 2 + 6),
-    horizontalDimension(profile, w, profile.y + h / 2 + 14, `\u2300${withTolerance(d, tolerances.diameterMetres)}`),
-    verticalDimension(profile, h, profile.x - w / 2 - 12, withTolerance(t, tolerances.thicknessMetres)),
-    label(profile.x + w / 2 - 4, profile.y - h / 2 - 6, edgeText(spec, tolerances), "start"),
+    horizontalDimension(
+      profile,
+      w,
+      profile.y + h / 2 - inset.axial,
+      profile.y + h / 2 + 14,
+      `\u2300${withTolerance(d, tolerances.diameterMetres)}`,
+    ),
+    verticalDimension(
+      profile,
+      h,
+      profile.x - w / 2 + inset.radial,
+      profile.x - w / 2 - 12,
+      withTolerance(t, tolerances.thicknessMetres),
+    ),
+    thinLine(edgeAt.x, edgeAt.y, edgeAt.x + 5, edgeAt.y - 7),
+    label(edgeAt.x + 5, edgeAt.y - 8, edgeText(spec, tolerances), "start"),
     label(profile.x, profile.y - h / 2 - 14, "PROFILE, section through the axis"),
     label(plan.x, plan.y - w / 2 - 14, "PLAN"),
     ...textBlock(12, 142, detailLines(spec, figures, tolerances)),
@@ -70,21 +87,8 @@ interface Place {
   readonly y: number;
 }
 
-function view({ x, y }: Place, scale: number, path: string, name: string): string {
-  return `<path class="${name}" transform="translate(${n(x)} ${n(y)}) scale(${n(scale)})" d="${path}" fill="none" stroke="black" stroke-width="0.5" vector-effect="non-scaling-stroke"/>`;
-}
-
-function coreView({ core }: PuckSpec, { x, y }: Place, scale: number): string[] {
-  const box = (left: number, width: number, thickness: number, height: number) =>
-    `<rect class="core" x="${n(x + 1000 * scale * left)}" y="${n(y - 1000 * scale * (height + thickness / 2))}" width="${n(1000 * scale * width)}" height="${n(1000 * scale * thickness)}" fill="#ddd" stroke="black" stroke-width="0.25" stroke-dasharray="2 1"/>`;
-  if (core.kind === "disc") {
-    return [box(-core.diameterMetres / 2, core.diameterMetres, core.thicknessMetres, core.heightMetres ?? 0)];
-  }
-  if (core.kind !== "ring") return [];
-  const wall = (core.outerDiameterMetres - core.innerDiameterMetres) / 2;
-  return [-core.outerDiameterMetres / 2, core.innerDiameterMetres / 2].map((left) =>
-    box(left, wall, core.thicknessMetres, core.heightMetres ?? 0),
-  );
+function view({ x, y }: Place, scale: number, outline: Outline, style: string): string {
+  return `<path transform="translate(${n(x)} ${n(y)}) scale(${n(scale)})" d="${outlinePath(outline)}" stroke="black" stroke-width="${n(0.5 / scale)}" ${style}/>`;
 }
 
 function centreLine(x1: number, y1: number, x2: number, y2: number): string {
@@ -100,11 +104,12 @@ function arrow(x: number, y: number, dx: number, dy: number): string {
   return `<polygon points="${n(x)},${n(y)} ${tail(1)} ${tail(-1)}"/>`;
 }
 
-function horizontalDimension({ x, y }: Place, width: number, at: number, text: string): string {
+/** Extension lines begin at height `from`, the dimension line is at height `at`. */
+function horizontalDimension({ x }: Place, width: number, from: number, at: number, text: string): string {
   const [left, right] = [x - width / 2, x + width / 2];
   return [
-    thinLine(left, y, left, at + 1.5),
-    thinLine(right, y, right, at + 1.5),
+    thinLine(left, from, left, at + 1.5),
+    thinLine(right, from, right, at + 1.5),
     thinLine(left, at, right, at),
     arrow(left, at, -1, 0),
     arrow(right, at, 1, 0),
@@ -112,11 +117,11 @@ function horizontalDimension({ x, y }: Place, width: number, at: number, text: s
   ].join("");
 }
 
-function verticalDimension({ x, y }: Place, height: number, at: number, text: string): string {
+function verticalDimension({ y }: Place, height: number, from: number, at: number, text: string): string {
   const [top, bottom] = [y - height / 2, y + height / 2];
   return [
-    thinLine(x, top, at - 1.5, top),
-    thinLine(x, bottom, at - 1.5, bottom),
+    thinLine(from, top, at - 1.5, top),
+    thinLine(from, bottom, at - 1.5, bottom),
     thinLine(at, top, at, bottom),
     arrow(at, top, 0, -1),
     arrow(at, bottom, 0, 1),

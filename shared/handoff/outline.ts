@@ -1,4 +1,5 @@
 import type { Contour } from "../geometry/contour";
+import { coreMeridian } from "../puck/coreShape";
 import type { Meridian } from "../puck/meridian";
 import { outerMeridian } from "../puck/outerShape";
 import type { PuckSpec } from "../puck/puckSpec";
@@ -44,14 +45,32 @@ export function contourOutline(contour: Contour, deviation: number): Outline {
 
 /** The whole profile section of a puck with its recess, without grooves: exact arcs, x across, y along the axis. */
 export function profileOutline(spec: PuckSpec): Outline {
-  const right = meridianVertices(outerMeridian(spec));
+  return { name: `${spec.name}, profile`, vertices: mirroredVertices(outerMeridian(spec)) };
+}
+
+/** The core in the profile section: one outline, two for a ring, none without a core or where it is impossible. */
+export function coreOutlines(spec: PuckSpec): Outline[] {
+  const meridian = coreMeridian(spec);
+  if (!meridian.ok || meridian.value.length === 0) return [];
+  const name = `${spec.name}, core`;
+  if (spec.core.kind !== "ring") return [{ name, vertices: mirroredVertices(meridian.value) }];
+  const right = meridianVertices(meridian.value).slice(0, -1);
+  const left = [...right].reverse().map((vertex) => ({ ...vertex, x: -vertex.x }));
+  return [
+    { name, vertices: right },
+    { name, vertices: left },
+  ];
+}
+
+/** Both halves of a meridian that starts and ends on the axis. */
+function mirroredVertices(meridian: Meridian): OutlineVertex[] {
+  const right = meridianVertices(meridian);
   const last = right[right.length - 1];
   // The left half walks back down: vertices mirrored in reverse, each bulge now belonging to the vertex before it.
   const left = [...right]
     .reverse()
     .map(({ x, y }, i, all) => ({ x: -x, y, bulge: i + 1 < all.length ? right[right.length - 2 - i].bulge : 0 }));
-  const closed = [...right.slice(0, -1), { ...last, bulge: left[0].bulge }, ...left.slice(1, -1)];
-  return { name: `${spec.name}, profile`, vertices: closed };
+  return [...right.slice(0, -1), { ...last, bulge: left[0].bulge }, ...left.slice(1, -1)];
 }
 
 /** The plan of a puck: a circle as two half-turn arcs. */

@@ -21,11 +21,6 @@ export function scaleBand(band: DragBand, factor: number): DragBand {
   return { low: band.low * factor, best: band.best * factor, high: band.high * factor };
 }
 
-/** Product of two bands of positive values. */
-export function multiplyBands(a: DragBand, b: DragBand): DragBand {
-  return { low: a.low * b.low, best: a.best * b.best, high: a.high * b.high };
-}
-
 /** From the lowest to the highest of several bands, the best value a weighted mean of theirs. */
 export function spanBands(bands: readonly DragBand[], weights: readonly number[]): DragBand {
   if (bands.length !== weights.length) {

@@ -1,7 +1,7 @@
 import { gaussIntegral } from "../geometry/gaussLegendre";
 import { problem, type Result, success } from "../result";
 import type { Regime } from "../solve/solution";
-import { type DragBand, dragOn, multiplyBands, type PuckDrag, scaleBand, spanBands } from "./dragBand";
+import { type DragBand, dragOn, type PuckDrag, scaleBand, spanBands } from "./dragBand";
 import { endRelief, endReliefCaution, shortestMeasuredRatio } from "./endRelief";
 import type { SectionDrag, SectionDragCurve } from "./sectionDrag";
 
@@ -77,13 +77,11 @@ export function edgeOnDrag(
   const plan = sections.plan(planReynolds);
   // A body standing on a floor is half of itself and its mirror image, which is twice as long and has the free ends.
   const planLength = isTouching ? 2 * slenderness : slenderness;
-  const planEstimate = multiplyBands(plan, endRelief(planLength, regimeOf(plan, planReynolds)));
+  const planEstimate = relieved(plan, planLength, planReynolds);
 
   const profileReynolds = (speed * thickness) / kinematicViscosity;
   const strips = profile.map(({ chordRatio, drag }) => {
-    const section = drag(profileReynolds);
-    const relief = endRelief(1 / slenderness, regimeOf(section, profileReynolds));
-    return { chordRatio, drag: multiplyBands(section, relief) };
+    return { chordRatio, drag: relieved(drag(profileReynolds), 1 / slenderness, profileReynolds) };
   });
   const average = (part: keyof DragBand) =>
     gaussIntegral((psi) => alongChord(strips, Math.cos(psi), part) * Math.cos(psi), 0, Math.PI / 2);
@@ -106,8 +104,15 @@ export function edgeOnDrag(
   });
 }
 
-function regimeOf(section: SectionDrag, reynolds: number): Regime {
-  return section.regime ?? (reynolds < crisisReynolds ? "subcritical" : "supercritical");
+/** Section drag with the end relief of each value's own regime: the states behind low and high may be past the crisis. */
+function relieved(section: SectionDrag, lengthOverWidth: number, reynolds: number): DragBand {
+  const regime = section.regime ?? (reynolds < crisisReynolds ? "subcritical" : "supercritical");
+  const relief = (own: Regime | null | undefined) => endRelief(lengthOverWidth, own ?? regime);
+  return {
+    low: section.low * relief(section.lowRegime).low,
+    best: section.best * relief(regime).best,
+    high: section.high * relief(section.highRegime).high,
+  };
 }
 
 /** Drag coefficient at a chord / diameter; beyond the given chords that of the nearest. */

@@ -5,6 +5,9 @@ import type { DragBand } from "./dragBand";
 export interface SectionDrag extends DragBand {
   /** Regime of the flow, where the solver named it. */
   readonly regime: Regime | null;
+  /** Regimes of the states behind low and high, where the band holds more than one state; regime when left out. */
+  readonly lowRegime?: Regime | null;
+  readonly highRegime?: Regime | null;
 }
 
 /** Section drag over the Reynolds number on the section's width across the stream. */
@@ -17,7 +20,7 @@ export interface SectionDragPoint extends SectionDrag {
 
 /**
  * A drag curve through points: linear in the logarithm of the Reynolds number between them, level beyond the ends, the
- * regime that of the nearer point.
+ * regimes those of the nearer point.
  * @param points one or more, the Reynolds number above 0 and rising
  */
 export function tabulatedSectionDrag(points: readonly SectionDragPoint[]): SectionDragCurve {
@@ -36,11 +39,14 @@ export function tabulatedSectionDrag(points: readonly SectionDragPoint[]): Secti
     const b = points[above];
     const share = Math.log(reynolds / a.reynolds) / Math.log(b.reynolds / a.reynolds);
     const between = (low: number, high: number) => low + (high - low) * share;
+    const { regime, lowRegime, highRegime } = share < 0.5 ? a : b;
     return {
       low: between(a.low, b.low),
       best: between(a.best, b.best),
       high: between(a.high, b.high),
-      regime: share < 0.5 ? a.regime : b.regime,
+      regime,
+      lowRegime,
+      highRegime,
     };
   };
 }

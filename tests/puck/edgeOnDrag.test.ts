@@ -98,6 +98,19 @@ describe("edgeOnDrag(shape, sections, speed, viscosity)", () => {
     expect(floor.planEstimate.best).toBeGreaterThan(open.planEstimate.best);
   });
 
+  it("each end of a band that holds two states has the end relief of its own state's regime", () => {
+    const two: SectionDragCurve = () => ({
+      low: 0.3,
+      best: 1.2,
+      high: 1.2,
+      regime: "subcritical",
+      lowRegime: "supercritical",
+    });
+    const drag = unwrap(edgeOnDrag(shape, { ...sections, plan: two }, 2, nu));
+    expect(drag.planEstimate.low).toBeCloseTo(0.3 * endRelief(0.375, "supercritical").low, 12);
+    expect(drag.planEstimate.best).toBeCloseTo(1.2 * endRelief(0.375, "subcritical").best, 12);
+  });
+
   it("refuses a speed of 0 and chords that do not rise", () => {
     expect(edgeOnDrag(shape, sections, 0, nu).ok).toBe(false);
     const bad = [sections.profile[0], sections.profile[0]];
