@@ -26,7 +26,7 @@ export interface CalibratedConstants {
 export const CALIBRATED: CalibratedConstants = {
   afterbodyInterference: 1.25,
   detachmentFriction: 0.00105,
-  reattachmentSlope: 0.31,
+  reattachmentSlope: 0.62,
   reattachmentStress: 0.11,
   roughTransition: 235,
   smoothWallLimit: 40,

@@ -1,7 +1,3 @@
-import { arcAtPosition, interpolateAtPosition } from "../geometry/arcPosition";
-import type { SectionNodes } from "../geometry/sectionNodes";
-import type { Side } from "./sideStations";
-
 /** Turbulence intensity below which a separated layer no longer notices the stream, about where the correlation meets Horton's 4e4 to 5e4. */
 const QUIET_STREAM = 0.001;
 
@@ -16,48 +12,23 @@ export function shearLayerTransitionReynolds(turbulenceIntensity: number): numbe
   return 2.5e4 * Math.log10(1 / Math.tanh(argument));
 }
 
+/** Curvature * D of the outer stream around a separated body, that of a circle of diameter D. */
+const STREAM_CURVATURE = 2;
+
 /**
- * Where a shear layer that left the wall comes back to it. It leaves along the tangent while the wall curves away
- * beneath it; after transition it spreads as a wedge, and reattaches where the wedge meets the wall.
- * On a circle of radius R the layer comes back only if the laminar length is below slope * R / 2.
- * @param position separation position, node steps from the nose
- * @param laminarLength length of the laminar shear layer / D
- * @param slope slope of the wedge
- * @param referenceWidth D, m
- * @returns arc length along the wall from separation to reattachment / D; null when the layer never comes back
+ * Where a shear layer that left the wall comes back to it. The gap beneath it opens as l^2 / 2 times the wall's own
+ * curvature plus 2/D, the curvature with which the outer stream turns around a body of width D; after transition the
+ * layer spreads as a wedge, and reattaches where the wedge meets the wall. With R = 1/(curvature + 2/D) that is at l = slope R - sqrt((slope R)^2 - 2 slope R l1), and only if l1 is at most slope R / 2.
+ *
+ * Taking the true gap over the wall instead lets the layer come back to the flat side behind every rounded corner, and
+ * puts the drag crisis of rounded squares and slender ellipses a factor of two too low.
+ * @param laminarLength l1, length of the laminar shear layer / D
+ * @param curvature of the wall at separation * D, positive where convex; a concave wall counts as flat
+ * @param slope calibrated slope of the wedge
+ * @returns arc length from separation to reattachment / D; null when the layer never comes back
  */
-export function reattachmentDistance(
-  nodes: SectionNodes,
-  side: Side,
-  position: number,
-  laminarLength: number,
-  slope: number,
-  referenceWidth: number,
-): number | null {
-  const { count, x, y } = nodes;
-  const direction = side === "lower" ? 1 : -1;
-  const x0 = interpolateAtPosition(x, position);
-  const y0 = interpolateAtPosition(y, position);
-  const tangentX = interpolateAtPosition(nodes.tangentX, position);
-  const tangentY = interpolateAtPosition(nodes.tangentY, position);
-  const length = Math.hypot(tangentX, tangentY);
-  const startArc = arcAtPosition(nodes, position);
-  let previousExcess = -slope * laminarLength;
-  let previousArc = 0;
-  const first = direction > 0 ? Math.floor(position) + 1 : Math.ceil(position) - 1;
-  for (let step = 0; step < count / 2; step++) {
-    const node = (((first + direction * step) % count) + count) % count;
-    const dx = (x[node] - x0) / referenceWidth;
-    const dy = (y[node] - y0) / referenceWidth;
-    const along = (direction * (dx * tangentX + dy * tangentY)) / length;
-    if (!(along > 0)) return null;
-    const gap = -(dx * tangentY - dy * tangentX) / length;
-    const excess = slope * (along - laminarLength) - gap;
-    const walked = direction * (nodes.arc[node] - startArc);
-    const arc = (walked < 0 ? walked + nodes.perimeter : walked) / referenceWidth;
-    if (excess >= 0) return previousArc + ((arc - previousArc) * previousExcess) / (previousExcess - excess);
-    previousExcess = excess;
-    previousArc = arc;
-  }
-  return null;
+export function reattachmentDistance(laminarLength: number, curvature: number, slope: number): number | null {
+  const reach = slope / (Math.max(0, curvature) + STREAM_CURVATURE);
+  if (!(laminarLength <= reach / 2)) return null;
+  return reach - Math.sqrt(reach * reach - 2 * reach * laminarLength);
 }

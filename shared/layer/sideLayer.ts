@@ -1,10 +1,9 @@
 import type { CalibratedConstants } from "../constants/calibrated";
-import type { SectionNodes } from "../geometry/sectionNodes";
 import type { FlowCondition } from "../solve/condition";
 import type { SideState, TransitionCause } from "../solve/solution";
 import { reattachmentDistance, shearLayerTransitionReynolds } from "./bubble";
 import { marchTurbulent, type StationSink } from "./lagEntrainmentMarch";
-import { type Side, type SideStations, stationOfArc, stationValue } from "./sideStations";
+import { type SideStations, stationOfArc, stationValue } from "./sideStations";
 import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
 import { attachedTransition, type StationTrip } from "./transition";
 
@@ -29,10 +28,7 @@ export interface SideLayer {
  * @param sink receives the turbulent part step by step, when it is wanted
  */
 export function followSide(
-  nodes: SectionNodes,
-  side: Side,
   stations: SideStations,
-  referenceWidth: number,
   condition: FlowCondition,
   trips: readonly StationTrip[],
   constants: CalibratedConstants,
@@ -78,15 +74,8 @@ export function followSide(
   const separationSpeed = stationValue(stations.speed, stations.laminar.separation);
   const laminarLength =
     shearLayerTransitionReynolds(turbulenceIntensity / separationSpeed) / (separationSpeed * reynolds);
-  const position = stationValue(stations.position, stations.laminar.separation);
-  const distance = reattachmentDistance(
-    nodes,
-    side,
-    position,
-    laminarLength,
-    constants.reattachmentSlope,
-    referenceWidth,
-  );
+  const curvature = stationValue(stations.curvature, stations.laminar.separation);
+  const distance = reattachmentDistance(laminarLength, curvature, constants.reattachmentSlope);
   if (distance === null) {
     return {
       state: "laminar separation",

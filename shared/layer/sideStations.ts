@@ -16,6 +16,8 @@ export interface SideStations {
   readonly speed: Float64Array;
   /** d(speed)/d(arc), 1/D in units of U. */
   readonly gradient: Float64Array;
+  /** Curvature of the wall * D, positive where convex. */
+  readonly curvature: Float64Array;
   /** The laminar layer, as far as it stays attached. */
   readonly laminar: LaminarLayer;
 }
@@ -70,6 +72,7 @@ export function sideStations(
   const position = new Float64Array(size);
   const arc = new Float64Array(size);
   const speed = new Float64Array(size);
+  const curvature = new Float64Array(size);
   const originArc = arcAtPosition(nodes, origin);
   position[0] = origin;
   for (let i = 0; i < inner; i++) {
@@ -78,16 +81,19 @@ export function sideStations(
     position[i + 1] = j;
     arc[i + 1] = distanceAlong(nodes, originArc, nodes.arc[node], direction) / referenceWidth;
     speed[i + 1] = direction * velocity[node];
+    curvature[i + 1] = nodes.curvature[node] * referenceWidth;
   }
   position[size - 1] = end;
   arc[size - 1] = distanceAlong(nodes, originArc, arcAtPosition(nodes, end), direction) / referenceWidth;
   speed[size - 1] = separationSpeed;
+  curvature[0] = curvature[1];
+  curvature[size - 1] = curvature[size - 2];
   // Speeds below this appear only where a contour folds inward; the layer has separated before.
   for (let i = 1; i < size; i++) if (!(speed[i] > 1e-3)) speed[i] = 1e-3;
 
   const gradient = gradientAlong(arc, speed);
   const laminar = laminarLayer(arc, speed, gradient);
-  return { count: size, arc, position, speed, gradient, laminar };
+  return { count: size, arc, position, speed, gradient, curvature, laminar };
 }
 
 /** Value of a station array at a fractional station. */

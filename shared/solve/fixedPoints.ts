@@ -48,15 +48,7 @@ export function symmetricFixedPoints(section: PreparedSection, condition: FlowCo
 
 function probeSymmetric(section: PreparedSection, condition: FlowCondition, flow: SeparatedFlow): Probe {
   const trips = condition.trips?.length ? stationTrips(section, flow, "lower", condition.trips) : noTrips;
-  const layer = followSide(
-    section.nodes,
-    "lower",
-    flow.lower,
-    section.referenceWidth,
-    condition,
-    trips,
-    section.constants,
-  );
+  const layer = followSide(flow.lower, condition, trips, section.constants);
   return { position: flow.wake.lower, flow, layer };
 }
 

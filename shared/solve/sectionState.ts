@@ -50,11 +50,11 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
 }
 
 function sideSolution(section: PreparedSection, condition: FlowCondition, point: FixedPoint, side: Side): SideSolution {
-  const { nodes, referenceWidth, constants } = section;
+  const { nodes } = section;
   const stations = side === "lower" ? point.flow.lower : point.flow.upper;
   const trips = condition.trips?.length ? stationTrips(section, point.flow, side, condition.trips) : [];
   const turbulent: [number, number, number, number][] = [];
-  const layer = followSide(nodes, side, stations, referenceWidth, condition, trips, constants, (arc, theta, H, Cf) => {
+  const layer = followSide(stations, condition, trips, section.constants, (arc, theta, H, Cf) => {
     turbulent.push([arc, theta, H, Cf]);
   });
   const position = side === "lower" ? point.flow.wake.lower : point.flow.wake.upper;

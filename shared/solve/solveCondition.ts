@@ -73,10 +73,8 @@ function mayBeOneSided(section: PreparedSection, condition: FlowCondition, point
   const stations = laminar.flow.lower;
   const speed = stationValue(stations.speed, stations.laminar.separation);
   const length = shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);
-  const position = stationValue(stations.position, stations.laminar.separation);
-  const { nodes, constants, referenceWidth } = section;
-  const slope = constants.reattachmentSlope;
-  return reattachmentDistance(nodes, "lower", position, length / ONE_SIDED_REACH, slope, referenceWidth) !== null;
+  const curvature = stationValue(stations.curvature, stations.laminar.separation);
+  return reattachmentDistance(length / ONE_SIDED_REACH, curvature, section.constants.reattachmentSlope) !== null;
 }
 
 function wettedSteps(section: PreparedSection, point: FixedPoint): number {

@@ -70,7 +70,7 @@ export function twoSidedFixedPoint(
 function sideLayer(section: PreparedSection, condition: FlowCondition, flow: SeparatedFlow, side: Side): SideLayer {
   const trips = condition.trips?.length ? stationTrips(section, flow, side, condition.trips) : [];
   const stations = side === "lower" ? flow.lower : flow.upper;
-  return followSide(section.nodes, side, stations, section.referenceWidth, condition, trips, section.constants);
+  return followSide(stations, condition, trips, section.constants);
 }
 
 /** Separation position of one side with the other side's held; searched near `guess` first when there is one. */

@@ -76,6 +76,7 @@ function plate(
     position: new Float64Array(2),
     speed: Float64Array.of(1, 1),
     gradient: new Float64Array(2),
+    curvature: new Float64Array(2),
     laminar: {
       thickness: new Float64Array(2),
       lambda: new Float64Array(2),
