@@ -16,6 +16,7 @@ import { systemCode } from "./systemReason";
 const exitDone = 0;
 const exitNotConverged = 1;
 const exitUnusableInput = 2;
+const exitFault = 70;
 const exitInterrupted = 130;
 
 /** Paths are meant from where the user stands; `npm run` moves to the package's folder and keeps that place here. */
@@ -60,8 +61,15 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
     output = begun.value;
   }
 
-  const results = await runSteps(theCase.value, progress);
-  progress.end();
+  let results: CaseResults;
+  try {
+    results = await runSteps(theCase.value, progress);
+  } catch (error) {
+    output?.discard();
+    throw error;
+  } finally {
+    progress.end();
+  }
   const rendered = render(results, args.format);
   if (output === null) {
     process.stdout.write(rendered);
@@ -99,4 +107,10 @@ process.stdout.on("error", (error) => {
   throw error;
 });
 
-process.exitCode = await main();
+try {
+  process.exitCode = await main();
+} catch (error) {
+  const reason = error instanceof Error ? error.message : String(error);
+  process.stderr.write(`fault in the program, not in the case: ${reason.replace(/\s+/g, " ")}; please report it\n`);
+  process.exitCode = exitFault;
+}

@@ -19,7 +19,8 @@ export const helpText = `Runs a case file: drag, base pressure, separation and S
   --schema    the JSON Schema of case files, and nothing else
   --help      this text
 
-Exit status: 0 done; 1 some results did not converge (they are printed and marked); 2 unusable input; 130 interrupted.
+Exit status: 0 done; 1 some results did not converge (they are printed and marked); 2 unusable input; 70 fault in
+the program; 130 interrupted.
 Results are screening estimates: shortlist with them, then measure. They prove neither safety nor compliance.
 `;
 
