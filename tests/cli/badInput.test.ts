@@ -1,9 +1,12 @@
 import { mkdirSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { caseWith, goodCase } from "../case/caseDocuments";
 import { runCaseCommand } from "./caseCommand";
+
+// Every test starts processes of its own, which a busy machine starts slowly.
+vi.setConfig({ testTimeout: 90_000 });
 
 let folder: string;
 beforeAll(() => {

@@ -3,10 +3,13 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "n
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Papa from "papaparse";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { CaseResults } from "../../shared/case/caseResults";
 import { caseWith } from "../case/caseDocuments";
 import { projectFolder, runCaseCommand, startCase } from "./caseCommand";
+
+// Every test starts processes of its own, which a busy machine starts slowly.
+vi.setConfig({ testTimeout: 90_000 });
 
 let folder: string;
 beforeEach(() => {
@@ -166,7 +169,7 @@ describe("the case command, interrupted", () => {
     const path = fileOf(longCase);
     const { child, end } = startCase([path, "--out", join(folder, "results.json")]);
     // The temporary file shows that the work has begun.
-    await expect.poll(() => readdirSync(folder).length, { timeout: 20_000, interval: 20 }).toBe(2);
+    await expect.poll(() => readdirSync(folder).length, { timeout: 60_000, interval: 20 }).toBe(2);
     child.kill(signal);
     expect((await end).status).toBe(status);
     expect(readdirSync(folder)).toEqual(["case.json"]);
@@ -176,7 +179,7 @@ describe("the case command, interrupted", () => {
     const path = fileOf(longCase);
     writeFileSync(join(folder, "results.json"), "older");
     const { child, end } = startCase([path, "--out", join(folder, "results.json")]);
-    await expect.poll(() => readdirSync(folder).length, { timeout: 20_000, interval: 20 }).toBe(3);
+    await expect.poll(() => readdirSync(folder).length, { timeout: 60_000, interval: 20 }).toBe(3);
     child.kill("SIGINT");
     await end;
     expect(readdirSync(folder).sort()).toEqual(["case.json", "results.json"]);
@@ -189,7 +192,7 @@ describe("the case command, interrupted", () => {
     child.stderr?.on("data", (text: string) => {
       shown += text;
     });
-    await expect.poll(() => shown, { timeout: 20_000, interval: 50 }).toMatch(/^\d+ of 800 steps, \d+ s: .*rectangle/);
+    await expect.poll(() => shown, { timeout: 60_000, interval: 50 }).toMatch(/^\d+ of 800 steps, \d+ s: .*rectangle/);
     child.kill("SIGINT");
     const { stdout } = await end;
     expect(stdout).toBe("");
