@@ -5,8 +5,8 @@ import { factorInPlace, solveFactored } from "../linalg/lu";
 import { problem, type Result, success } from "../result";
 import { vorticityMatrix } from "./surfaceKernels";
 
-/** Above this many unknowns a few products with the matrix per right side beat factoring it. */
-const LARGEST_FACTORED_SIZE = 640;
+/** Above this many unknowns factoring takes seconds, and a few products with the matrix per right side are the better deal. */
+const LARGEST_FACTORED_SIZE = 1300;
 
 /** Solver of the surface-vorticity equation of one section, ready for any number of right sides. */
 export interface SurfaceOperator {

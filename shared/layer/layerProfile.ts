@@ -7,8 +7,8 @@ const LAMINAR = 0;
 const BUBBLE = 1;
 const TURBULENT = 2;
 
-/** Points of a turbulent layer as its march reported them; [arc, theta, H, Cf] each. */
-export type TurbulentPoints = readonly (readonly [number, number, number, number])[];
+/** Points of a turbulent layer as its march reported them: arc, theta, H, Cf of each in turn, shape [4 n]. */
+export type TurbulentPoints = readonly number[];
 
 /**
  * The layer along a side as one table, laminar stations first, then the bubble's two ends, then the turbulent layer.
@@ -20,48 +20,63 @@ export function layerProfile(
   turbulent: TurbulentPoints,
   reynolds: number,
 ): LayerProfile {
-  const root = Math.sqrt(reynolds);
-  const laminarEnd = layer.bubble?.separationArc ?? layer.transitionArc ?? layer.separationArc;
-  const lastLaminarArc = Math.min(laminarEnd, layer.separationArc);
-  const rows: number[][] = [];
-  for (let i = 0; i < stations.count && stations.arc[i] < lastLaminarArc; i++) {
-    rows.push(laminarRow(stations, i, root));
-  }
-  rows.push(laminarRow(stations, stationOfArc(stations, lastLaminarArc), root));
-  if (layer.bubble !== null && layer.bubble.reattachmentArc < layer.separationArc) {
-    const { separationArc, reattachmentArc } = layer.bubble;
-    for (const arc of [separationArc, reattachmentArc]) {
-      const station = stationOfArc(stations, arc);
-      const theta = turbulent.length > 0 && arc === reattachmentArc ? turbulent[0][1] : rows[rows.length - 1][2];
-      rows.push([arc, stationValue(stations.speed, station), theta, SEPARATION_SHAPE_FACTOR, 0, BUBBLE]);
-    }
-  }
-  for (const [arc, theta, H, Cf] of turbulent) {
-    rows.push([arc, stationValue(stations.speed, stationOfArc(stations, arc)), theta, H, Cf, TURBULENT]);
-  }
-  const column = (index: number) => Float64Array.from(rows, (row) => row[index]);
-  return {
-    arc: column(0),
-    edgeSpeed: column(1),
-    momentumThickness: column(2),
-    shapeFactor: column(3),
-    skinFriction: column(4),
-    layerKind: Uint8Array.from(rows, (row) => row[5]),
+  const laminarEnd = Math.min(
+    layer.bubble?.separationArc ?? layer.transitionArc ?? layer.separationArc,
+    layer.separationArc,
+  );
+  let laminarCount = 0;
+  while (laminarCount < stations.count && stations.arc[laminarCount] < laminarEnd) laminarCount++;
+  const reattached = layer.bubble !== null && layer.bubble.reattachmentArc < layer.separationArc;
+  const turbulentCount = turbulent.length / 4;
+  const count = laminarCount + 1 + (reattached ? 2 : 0) + turbulentCount;
+  const profile = {
+    arc: new Float64Array(count),
+    edgeSpeed: new Float64Array(count),
+    momentumThickness: new Float64Array(count),
+    shapeFactor: new Float64Array(count),
+    skinFriction: new Float64Array(count),
+    layerKind: new Uint8Array(count),
   };
+  let row = 0;
+  const put = (kind: number, arc: number, speed: number, theta: number, H: number, Cf: number): void => {
+    profile.arc[row] = arc;
+    profile.edgeSpeed[row] = speed;
+    profile.momentumThickness[row] = theta;
+    profile.shapeFactor[row] = H;
+    profile.skinFriction[row] = Cf;
+    profile.layerKind[row] = kind;
+    row++;
+  };
+  const putLaminar = (station: number): void => {
+    const { laminar } = stations;
+    const speed = stationValue(stations.speed, station);
+    const theta = stationValue(laminar.thickness, station) / Math.sqrt(reynolds);
+    const ReTheta = speed * theta * reynolds;
+    const friction = ReTheta > 0 ? (2 * stationValue(laminar.shear, station)) / ReTheta : 0;
+    put(
+      LAMINAR,
+      stationValue(stations.arc, station),
+      speed,
+      theta,
+      stationValue(laminar.shapeFactor, station),
+      friction,
+    );
+  };
+  for (let i = 0; i < laminarCount; i++) putLaminar(i);
+  putLaminar(stationOfArc(stations, laminarEnd));
+  if (reattached && layer.bubble !== null) {
+    const { separationArc, reattachmentArc } = layer.bubble;
+    const before = profile.momentumThickness[row - 1];
+    const after = turbulentCount > 0 ? turbulent[1] : before;
+    put(BUBBLE, separationArc, speedAt(stations, separationArc), before, SEPARATION_SHAPE_FACTOR, 0);
+    put(BUBBLE, reattachmentArc, speedAt(stations, reattachmentArc), after, SEPARATION_SHAPE_FACTOR, 0);
+  }
+  for (let i = 0; i < turbulent.length; i += 4) {
+    put(TURBULENT, turbulent[i], speedAt(stations, turbulent[i]), turbulent[i + 1], turbulent[i + 2], turbulent[i + 3]);
+  }
+  return profile;
 }
 
-function laminarRow(stations: SideStations, station: number, root: number): number[] {
-  const { laminar } = stations;
-  const speed = stationValue(stations.speed, station);
-  const theta = stationValue(laminar.thickness, station) / root;
-  const ReTheta = speed * theta * root * root;
-  const friction = ReTheta > 0 ? (2 * stationValue(laminar.shear, station)) / ReTheta : 0;
-  return [
-    stationValue(stations.arc, station),
-    speed,
-    theta,
-    stationValue(laminar.shapeFactor, station),
-    friction,
-    LAMINAR,
-  ];
+function speedAt(stations: SideStations, arc: number): number {
+  return stationValue(stations.speed, stationOfArc(stations, arc));
 }

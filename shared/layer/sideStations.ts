@@ -105,9 +105,14 @@ export function stationValue(values: Readonly<Float64Array>, station: number): n
 /** Fractional station of an arc length / D. */
 export function stationOfArc(stations: SideStations, arcRatio: number): number {
   const { arc, count } = stations;
-  let i = 0;
-  while (i < count - 2 && arc[i + 1] < arcRatio) i++;
-  return i + (arcRatio - arc[i]) / (arc[i + 1] - arc[i]);
+  let low = 0;
+  let high = count - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (arc[middle] < arcRatio) low = middle;
+    else high = middle;
+  }
+  return low + (arcRatio - arc[low]) / (arc[low + 1] - arc[low]);
 }
 
 function distanceAlong(nodes: SectionNodes, from: number, to: number, direction: number): number {

@@ -53,9 +53,9 @@ function sideSolution(section: PreparedSection, condition: FlowCondition, point:
   const { nodes } = section;
   const stations = side === "lower" ? point.flow.lower : point.flow.upper;
   const trips = condition.trips?.length ? stationTrips(section, point.flow, side, condition.trips) : [];
-  const turbulent: [number, number, number, number][] = [];
+  const turbulent: number[] = [];
   const layer = followSide(stations, condition, trips, section.constants, (arc, theta, H, Cf) => {
-    turbulent.push([arc, theta, H, Cf]);
+    turbulent.push(arc, theta, H, Cf);
   });
   const position = side === "lower" ? point.flow.wake.lower : point.flow.wake.upper;
   return {
