@@ -28,7 +28,7 @@ export function flowPicture(nodes: SectionNodes, state: SectionState, incidence:
   const [cosine, sine] = [Math.cos(incidence), Math.sin(incidence)];
   const far = (ahead + behind) * radius;
   const box = [centreX - far, centreY - far, centreX + far, centreY + far] as const;
-  const steps = Math.ceil((ahead + behind) / step);
+  const steps = Math.ceil((1.2 * (ahead + behind)) / step);
   const trace = (start: readonly [number, number], most: number) =>
     traceStreamline(nodes, flow, start, box, step * radius, most);
   const streamlines = Array.from({ length: lineCount }, (_, i) => {
@@ -36,7 +36,7 @@ export function flowPicture(nodes: SectionNodes, state: SectionState, incidence:
     const along = -ahead * radius;
     return trace([centreX + along * cosine - across * sine, centreY + along * sine + across * cosine], steps);
   });
-  const shear = (arc: number) => trace(offSurface(nodes, arc), Math.ceil(behind / step));
+  const shear = (arc: number) => trace(offSurface(nodes, arc), Math.ceil((1.2 * behind) / step));
   return {
     streamlines,
     upperShear: shear(state.upper.separationContourArc),

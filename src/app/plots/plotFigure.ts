@@ -53,7 +53,9 @@ function axis(palette: Palette, choice: AxisChoice): Layout["xaxis"] {
   return {
     title: { text: choice.title, standoff: 6, font: { size: 13 } },
     type: choice.logarithmic ? "log" : "linear",
-    ...(choice.logarithmic ? { dtick: isLong ? 1 : "D2", exponentformat: "power" as const } : { nticks: 7 }),
+    ...(choice.logarithmic
+      ? { dtick: isLong ? 1 : "D2", exponentformat: "power" as const }
+      : { nticks: 7, exponentformat: "power" as const }),
     range,
     gridcolor: palette.grid,
     zerolinecolor: palette.grid,

@@ -43,4 +43,13 @@ export const panelStyles = css`
   .hint {
     margin: 0;
   }
+  @media print {
+    section {
+      padding: 1mm 2mm;
+      border: none;
+    }
+    .heading {
+      margin: 0;
+    }
+  }
 `;

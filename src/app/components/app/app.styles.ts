@@ -12,11 +12,14 @@ export const appStyles = css`
   }
   ww-app .stream-area {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    align-content: start;
     gap: 0.6rem;
     min-width: 0;
   }
   ww-app .bench-area {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.9rem;
     align-content: start;
     min-width: 0;
@@ -31,6 +34,13 @@ export const appStyles = css`
     }
     ww-app .bench-area {
       grid-area: bench;
+      align-self: start;
+      position: sticky;
+      top: 0.9rem;
+      max-height: calc(100vh - 1.8rem);
+      overflow-y: auto;
+      padding: 4px;
+      margin: -4px;
     }
     ww-app .stream-area {
       grid-area: stream;
@@ -64,5 +74,19 @@ export const appStyles = css`
   ww-app footer ul {
     margin: 0;
     padding-left: 1.2rem;
+  }
+  @media print {
+    ww-app .layout {
+      display: block;
+      padding: 0;
+    }
+    ww-app .bench-area,
+    ww-app .plots-area,
+    ww-app footer {
+      display: none;
+    }
+    ww-app .stream-area {
+      display: block;
+    }
   }
 `;

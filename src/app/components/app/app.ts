@@ -17,6 +17,7 @@ import "../masthead/masthead";
 import "../notice-area/notice-area";
 import "../pin-panel/pin-panel";
 import "../plot-board/plot-board";
+import "../report/report";
 import "../section-panel/section-panel";
 import "../sweep-panel/sweep-panel";
 import "../trip-panel/trip-panel";
@@ -37,12 +38,13 @@ export class App extends LitElement {
   }
 
   protected override render() {
-    return html`<ww-masthead></ww-masthead>
+    return html`<ww-masthead @print-report=${() => this.querySelector("ww-report")!.print()}></ww-masthead>
       <main class="layout">
         <div class="stream-area">
           <ww-flow-view></ww-flow-view>
           <ww-key-figures></ww-key-figures>
           <ww-pin-panel></ww-pin-panel>
+          <ww-report></ww-report>
         </div>
         <div class="bench-area">
           <ww-case-panel></ww-case-panel>

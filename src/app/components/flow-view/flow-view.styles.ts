@@ -132,6 +132,12 @@ export const flowViewStyles = css`
     font-variant-numeric: tabular-nums;
   }
   @media print {
+    .frame svg {
+      height: 42mm;
+    }
+    .legend {
+      font-size: 7pt;
+    }
     .handle,
     .local {
       display: none;

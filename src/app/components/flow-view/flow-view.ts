@@ -188,7 +188,7 @@ export class FlowView extends LitElement {
       data-handle=${handle.key}
       role="slider"
       tabindex="0"
-      aria-label=${handle.label}
+      aria-label=${`${handle.label}, handle`}
       aria-valuenow=${handle.value}
       aria-valuemin=${handle.lowest}
       aria-valuemax=${handle.highest}

@@ -58,4 +58,23 @@ export const keyFiguresStyles = css`
   .state b {
     color: var(--alarm);
   }
+  @media print {
+    dl {
+      grid-template-columns: repeat(5, 1fr);
+    }
+    dl > div {
+      padding: 1mm 1.5mm;
+    }
+    dd,
+    .lead dd {
+      font-size: 10pt;
+    }
+    dd small,
+    dt {
+      font-size: 7pt;
+    }
+    ww-info-mark {
+      display: none;
+    }
+  }
 `;

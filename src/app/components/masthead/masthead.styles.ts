@@ -46,6 +46,10 @@ export const mastheadStyles = css`
     padding: 0.3rem 0.6rem;
   }
   @media print {
+    .bar {
+      padding: 0 0 2mm;
+      margin-bottom: 2mm;
+    }
     .actions {
       display: none;
     }

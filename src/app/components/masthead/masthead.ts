@@ -7,7 +7,7 @@ import { redoDesign, undoDesign, workbench } from "../../store/workbench";
 import { controlStyles } from "../../style/sharedStyles";
 import { mastheadStyles } from "./masthead.styles";
 
-/** Name, design title and the page-wide actions. */
+/** Name, design title and the page-wide actions. Sends `print-report` when a person asks for the report. */
 @customElement("ww-masthead")
 export class Masthead extends LitElement {
   static override styles = [controlStyles, mastheadStyles];
@@ -30,7 +30,7 @@ export class Masthead extends LitElement {
         <button type="button" ?disabled=${past.length === 0} @click=${undoDesign}>Undo</button>
         <button type="button" ?disabled=${future.length === 0} @click=${redoDesign}>Redo</button>
         <button type="button" @click=${() => openDialog("cases")}>Cases</button>
-        <button type="button" @click=${() => window.print()}>Print report</button>
+        <button type="button" @click=${() => this.dispatchEvent(new CustomEvent("print-report"))}>Print report</button>
         <button type="button" @click=${() => openDialog("glossary")}>Glossary</button>
         <button type="button" @click=${() => openDialog("guide")}>Guide</button>
         <select aria-label="Theme" @change=${(event: Event) =>

@@ -21,6 +21,7 @@ export const pinPanelStyles = css`
     text-align: left;
     padding-left: 0;
     font-weight: 400;
+    white-space: normal;
   }
   thead th {
     font-weight: 700;
@@ -36,5 +37,25 @@ export const pinPanelStyles = css`
     border-top: 3px solid;
     vertical-align: middle;
     margin-right: 0.3rem;
+  }
+  @media print {
+    :host(:not([has-pins])) {
+      display: none;
+    }
+    button,
+    .hint {
+      display: none;
+    }
+    table {
+      font-size: 7pt;
+    }
+    th,
+    td {
+      padding: 0.2mm 2mm;
+    }
+    td small {
+      display: inline;
+      margin-left: 2mm;
+    }
   }
 `;

@@ -14,6 +14,10 @@ export class PinPanel extends LitElement {
 
   private readonly bench = new StoreController(this, workbench, (value) => value);
 
+  protected override updated(): void {
+    this.toggleAttribute("has-pins", this.bench.value.pins.length > 0);
+  }
+
   protected override render() {
     const { solved, stale, pins } = this.bench.value;
     const canPin = solved !== null && !stale && pins.length < mostPins;

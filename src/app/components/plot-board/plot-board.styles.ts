@@ -15,10 +15,16 @@ export const plotBoardStyles = css`
     ww-plot-board .board {
       grid-template-columns: repeat(2, minmax(0, 1fr));
     }
+    ww-plot-board .board > :last-child:nth-child(odd) {
+      grid-column: 1 / -1;
+    }
   }
   @container (min-width: 95rem) {
     ww-plot-board .board {
       grid-template-columns: repeat(3, minmax(0, 1fr));
+    }
+    ww-plot-board .board > :last-child:nth-child(3n + 2) {
+      grid-column: 2 / -1;
     }
   }
   ww-plot-board .with-choice {
