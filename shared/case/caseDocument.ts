@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { puckBlockDocument } from "../puckcase/puckBlockDocument";
 import { exactlyOneInSchema, flowKeys, requireExactlyOne } from "./flowDocument";
 import { fluidDocument } from "./fluidDocument";
 import { incidenceBounds, mostSections } from "./limits";
@@ -25,7 +26,8 @@ export const caseDocument = strictRecord("a case", {
     .array(sectionDocument, { error: sectionsRule })
     .min(1, sectionsRule)
     .max(mostSections, sectionsRule)
-    .describe("The sections, each of which meets every condition below"),
+    .optional()
+    .describe("The sections, each of which meets every condition below; those of its pucks when a case names none"),
   panelCount: evenPanelCount.optional(),
   incidenceDegrees: sweepable("Incidence, positive nose up", incidenceBounds).optional(),
   fluid: fluidDocument.optional(),
@@ -36,8 +38,18 @@ export const caseDocument = strictRecord("a case", {
     .describe(
       'Where several steady states exist: the one that a slowly rising or falling speed sits on, "both" as two results for every condition, or "whereDifferent" (the default), rising and, where it differs, falling',
     ),
+  puck: puckBlockDocument.optional(),
 })
   .superRefine((document, context) => {
+    if (document.sections === undefined && document.puck === undefined) {
+      context.addIssue({
+        code: "custom",
+        path: ["sections"],
+        message: `it is missing; ${sectionsRule}, or the case must have a puck`,
+        input: document,
+      });
+    }
+    requireForPuck(document, context);
     requireExactlyOne(document, ["reynoldsNumbers", "speedsMetresPerSecond"], context);
     requireExactlyOne(document, ["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"], context);
     if (document.speedsMetresPerSecond !== undefined && document.fluid === undefined) {
@@ -56,10 +68,23 @@ export const caseDocument = strictRecord("a case", {
       exactlyOneInSchema(["reynoldsNumbers", "speedsMetresPerSecond"]),
       exactlyOneInSchema(["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"]),
     ],
-    dependentRequired: { speedsMetresPerSecond: ["fluid"] },
+    anyOf: [{ required: ["sections"] }, { required: ["puck"] }],
+    dependentRequired: {
+      speedsMetresPerSecond: ["fluid"],
+      puck: ["speedsMetresPerSecond", "sandGrainRoughnessMetres"],
+    },
   });
 
 export type CaseDocument = z.infer<typeof caseDocument>;
+
+/** A puck has sizes of its own: its stream goes by speed and its finish in metres. */
+function requireForPuck(document: Readonly<Record<string, unknown>>, context: z.RefinementCtx): void {
+  if (document.puck === undefined) return;
+  for (const key of ["speedsMetresPerSecond", "sandGrainRoughnessMetres"]) {
+    if (document[key] !== undefined) continue;
+    context.addIssue({ code: "custom", path: [key], message: "a case with a puck needs it", input: document });
+  }
+}
 
 /** The published JSON Schema (draft 2020-12) of the case file, as plain data. */
 export function caseJsonSchema(): Record<string, unknown> {

@@ -1,4 +1,5 @@
 import type { FluidProperties } from "../fluid/fluidSpec";
+import type { PuckResult } from "../puckcase/puckResult";
 import type { ResultRow } from "./resultRow";
 
 /** The version of the results document, the value of its key "wakewrightResults". */
@@ -17,6 +18,8 @@ export interface CaseResults {
   /** What to keep in mind before anyone relies on a number. */
   readonly cautions: readonly string[];
   readonly results: readonly ResultRow[];
+  /** One for every puck of the case, baselines first; left out of a case without pucks. */
+  readonly pucks?: readonly PuckResult[];
   /** What did not converge or could not be prepared, each once. */
   readonly problems: readonly string[];
 }

@@ -1,6 +1,7 @@
 import { buildContour } from "../geometry/sectionFamilies";
 import type { Problem } from "../result";
 import type { CaseDocument } from "./caseDocument";
+import { type CaseSection, caseSections } from "./caseSections";
 import { expandSweep } from "./expandSweep";
 import { mostShapes } from "./limits";
 import type { CaseShape } from "./resolvedCase";
@@ -10,26 +11,27 @@ import { sweepText } from "./sweepText";
 
 /** The sections of a case with their contours, for every swept value and incidence; and what cannot be built. */
 export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; problems: Problem[] } {
-  const problems = sweepProblems(document);
+  const sections = caseSections(document);
+  const problems = sweepProblems(sections);
   if (problems.length > 0) return { shapes: [], problems };
   const incidences = incidencesDegrees(document);
-  const swept = document.sections.map(sectionSpecs);
+  const swept = sections.map(({ section }) => sectionSpecs(section));
   const count = swept.reduce((sum, specs) => sum + specs.length, 0) * incidences.length;
   if (count > mostShapes) {
     const message = `the case has ${count} sections (sweeps and incidences written out); it must have at most ${mostShapes}`;
     return { shapes: [], problems: [{ code: "section-count", message, field: "sections" }] };
   }
   const shapes: CaseShape[] = [];
-  document.sections.forEach((section, i) => {
+  sections.forEach(({ section, field, finish }, i) => {
     for (const { spec, sweep } of swept[i]) {
       const contour = buildContour(spec);
       if (!contour.ok) {
-        problems.push(located(contour.problem, section, i, sweep));
+        problems.push(located(contour.problem, section, field, sweep));
         continue;
       }
       const name = shapeName(section, contour.value.name, sweep);
       for (const incidenceDegrees of incidences) {
-        shapes.push({ name, contour: contour.value, incidenceDegrees, sweep });
+        shapes.push({ name, contour: contour.value, incidenceDegrees, sweep, finish });
       }
     }
   });
@@ -41,21 +43,21 @@ function incidencesDegrees(document: CaseDocument): number[] {
   return typeof incidence === "number" ? [incidence] : expandSweep(incidence);
 }
 
-function sweepProblems(document: CaseDocument): Problem[] {
-  return document.sections.flatMap((section, i) => {
+function sweepProblems(sections: readonly CaseSection[]): Problem[] {
+  return sections.flatMap(({ section, field: place }) => {
     const keys = sweptKeys(section);
     if (keys.length <= 1) return [];
-    const field = `sections[${i}].${keys[1]}`;
+    const field = `${place}.${keys[1]}`;
     const message = `${field} is swept as well as ${keys[0]}; at most one key of a section may be a list or a range`;
     return [{ code: "sweep", message, field }];
   });
 }
 
 /** The geometry names its own parameters ("edgeRadius"); the file's key has the unit behind it. */
-function located(problem: Problem, section: SectionDocument, index: number, sweep: SweptSpec["sweep"]): Problem {
+function located(problem: Problem, section: SectionDocument, place: string, sweep: SweptSpec["sweep"]): Problem {
   const parameter = problem.field?.split(".").at(-1);
   const key = Object.keys(section).find((name) => name === parameter || name === `${parameter}Metres`);
-  const field = key === undefined ? `sections[${index}]` : `sections[${index}].${key}`;
+  const field = key === undefined ? place : `${place}.${key}`;
   const where = sweep === null ? field : `${field} (${sweep.key} ${sweep.value})`;
   return { code: problem.code, message: `${where}: ${problem.message}`, field };
 }

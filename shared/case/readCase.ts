@@ -1,4 +1,5 @@
 import { resolveFluid } from "../fluid/resolveFluid";
+import { resolvePuckCase } from "../puckcase/resolvePuckCase";
 import type { Problem } from "../result";
 import { type CaseDocument, caseDocument } from "./caseDocument";
 import { caseShapes } from "./caseShapes";
@@ -45,7 +46,7 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
   problems.push(...shapeProblems);
   const fluid = document.fluid === undefined ? null : resolveFluid(document.fluid);
   if (fluid?.ok === false) problems.push({ ...fluid.problem, field: `fluid.${fluid.problem.field}` });
-  const value: Case = {
+  let value: Case = {
     title: document.title,
     note: document.note ?? null,
     shapes,
@@ -56,7 +57,18 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     turbulencePercents: expandSweep(document.turbulencePercents),
     trips: document.trips ?? [],
     branches: document.branches ?? "whereDifferent",
+    puck: null,
   };
+  if (problems.length === 0 && document.puck !== undefined && value.fluid !== null) {
+    const puck = resolvePuckCase(document.puck, {
+      fluid: value.fluid,
+      speeds: value.stream.values,
+      turbulencePercents: value.turbulencePercents,
+      finish: value.roughness.values[0],
+    });
+    if (!puck.ok) return { value, problems: [...puck.problems] };
+    value = { ...value, puck: puck.value };
+  }
   if (problems.length === 0) problems.push(...crossChecks(value));
   return { value, problems };
 }

@@ -1,5 +1,6 @@
 import type { FluidProperties } from "../fluid/fluidSpec";
 import type { Contour } from "../geometry/contour";
+import type { PuckCase } from "../puckcase/puckCase";
 import type { CaseDocument } from "./caseDocument";
 
 /** A case that has been read and checked: sweeps written out, contours built. */
@@ -16,6 +17,8 @@ export interface Case {
   readonly turbulencePercents: readonly number[];
   readonly trips: readonly CaseTrip[];
   readonly branches: CaseBranches;
+  /** The pucks of the case; null without any. */
+  readonly puck: PuckCase | null;
 }
 
 export interface CaseShape {
@@ -26,6 +29,8 @@ export interface CaseShape {
   readonly incidenceDegrees: number;
   /** The key that the section sweeps, for instance "edgeRadiusMetres", and its value here; null without a sweep. */
   readonly sweep: { readonly key: string; readonly value: number } | null;
+  /** Equivalent sand-grain roughness of its own, m, in place of those of the case; null without one. */
+  readonly finish: number | null;
 }
 
 /** The stream by speed, m/s, or by Reynolds number; values rise. */

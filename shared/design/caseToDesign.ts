@@ -1,4 +1,5 @@
 import { caseDocument } from "../case/caseDocument";
+import { caseSections } from "../case/caseSections";
 import { contourExtent } from "../case/contourExtent";
 import { documentProblems } from "../case/documentProblems";
 import { largestCaseBytes } from "../case/limits";
@@ -39,7 +40,7 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
   const document = parsed.data;
   const { shapes, stream, roughness, turbulencePercents } = reading.value;
   const [shape] = shapes;
-  const [section] = document.sections;
+  const [{ section }] = caseSections(document);
   const incidence = (shape.incidenceDegrees * Math.PI) / 180;
   const width = contourExtent(shape.contour, incidence);
   const fluid = document.fluid ?? standardFluid;

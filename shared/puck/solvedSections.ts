@@ -3,7 +3,7 @@ import { buildContour } from "../geometry/sectionFamilies";
 import type { SectionSpec } from "../geometry/sectionSpec";
 import { problem, type Result, success } from "../result";
 import { traceDragCurve } from "../solve/dragCurve";
-import { prepareSection } from "../solve/prepareSection";
+import { type PreparedSection, prepareSection } from "../solve/prepareSection";
 import type { EdgeOnSections, ProfileStrip } from "./edgeOnDrag";
 import type { PuckSpec } from "./puckSpec";
 import { type SectionDragCurve, type SectionDragPoint, tabulatedSectionDrag } from "./sectionDrag";
@@ -25,6 +25,12 @@ export interface SectionSolving {
   /** Relative error of a solved drag coefficient, 0 or more: the band on top of the spread between steady states. */
   readonly relativeError: number;
 }
+
+/** The stream of one drag curve. */
+export type StripStream = Pick<
+  SectionSolving,
+  "speeds" | "kinematicViscosity" | "turbulenceIntensity" | "relativeError"
+>;
 
 /**
  * Drag curves of a puck's plan (circle) and profile (its edge-on section at each chord, without recess or grooves), as a
@@ -73,12 +79,30 @@ function solveCurve(
   roughness: number,
   solving: SectionSolving,
 ): Result<SectionDragCurve> {
+  const section = prepareStrip(spec, solving.panelCount);
+  return section.ok ? stripDrag(section.value, width, roughness, solving) : section;
+}
+
+/** A section of a puck, ready for every stream; its size does not matter, so that one circle serves every plan. */
+export function prepareStrip(spec: SectionSpec, panelCount: number): Result<PreparedSection> {
   const contour = buildContour(spec);
   if (!contour.ok) return contour;
-  const nodes = gradeNodes(contour.value, solving.panelCount);
-  if (!nodes.ok) return nodes;
-  const section = prepareSection(nodes.value, 0);
-  if (!section.ok) return section;
+  const nodes = gradeNodes(contour.value, panelCount);
+  return nodes.ok ? prepareSection(nodes.value, 0) : nodes;
+}
+
+/**
+ * Drag curve of a prepared section as a slowly rising speed meets it; where several steady states exist the band holds
+ * them all.
+ * @param width     across the stream, m
+ * @param roughness equivalent sand-grain roughness, m
+ */
+export function stripDrag(
+  section: PreparedSection,
+  width: number,
+  roughness: number,
+  solving: StripStream,
+): Result<SectionDragCurve> {
   const conditions = solving.speeds.map((speed) => ({
     reynolds: (speed * width) / solving.kinematicViscosity,
     sandGrainRoughnessRatio: roughness / width,
@@ -86,7 +110,7 @@ function solveCurve(
   }));
   const points: SectionDragPoint[] = [];
   let reason = "no speed was given";
-  traceDragCurve(section.value, conditions).forEach((outcome, i) => {
+  traceDragCurve(section, conditions).forEach((outcome, i) => {
     if (outcome.rising === null) {
       reason = outcome.problem?.message ?? reason;
       return;
@@ -103,6 +127,7 @@ function solveCurve(
       highRegime: highest.regime,
     });
   });
-  if (points.length === 0) return problem("edge-on", `${contour.value.name}: nothing converged: ${reason}`);
+  if (points.length === 0)
+    return problem("edge-on", `nothing converged on a section ${1000 * width} mm across the stream: ${reason}`);
   return success(tabulatedSectionDrag(points));
 }

@@ -16,7 +16,13 @@ const otherFormat = /"wakewright(?!Case")[A-Z]\w*"\s*:/;
 const caseNames = readdirSync(folder).filter(
   (name) => name.endsWith(".json") && !name.endsWith(".schema.json") && !otherFormat.test(fileText(name)),
 );
-const ajv = new Ajv2020({ allErrors: true, strict: true, strictTypes: false, strictRequired: false });
+const ajv = new Ajv2020({
+  allErrors: true,
+  strict: true,
+  strictTypes: false,
+  strictRequired: false,
+  formats: { date: /^\d{4}-\d\d-\d\d$/ },
+});
 const validate = ajv.compile(caseJsonSchema());
 
 describe("cases/case.schema.json", () => {
