@@ -1,4 +1,6 @@
 import type { SectionNodes } from "../geometry/sectionNodes";
+import { mirrored } from "./floorImage";
+import type { FloorPlane } from "./floorPlane";
 
 /** A solved surface flow, as it is needed to evaluate the field: speeds / U at the nodes, shape [count] each. */
 export interface SurfaceFlow {
@@ -8,6 +10,8 @@ export interface SurfaceFlow {
   readonly outflow: Readonly<Float64Array>;
   /** Angle of the stream direction to the x axis, rad. */
   readonly incidence: number;
+  /** The floor, when there is one: the mirror images of the section's vortices and sources are added. */
+  readonly floor?: FloorPlane | null;
 }
 
 /**
@@ -37,14 +41,35 @@ export function fieldVelocity(nodes: SectionNodes, flow: SurfaceFlow, points: Re
     velocity[p] = u;
     velocity[p + 1] = v;
   }
+  if (flow.floor) addImageVelocity(nodes, flow, flow.floor, points, velocity);
   return velocity;
+}
+
+/** The image's vortices turn the other way, its sources blow likewise; adds their velocity to that of the section. */
+function addImageVelocity(
+  nodes: SectionNodes,
+  flow: SurfaceFlow,
+  floor: FloorPlane,
+  points: Readonly<Float64Array>,
+  velocity: Float64Array,
+): void {
+  for (let n = 0; n < nodes.count; n++) {
+    const [imageX, imageY] = mirrored(floor, nodes.x[n], nodes.y[n]);
+    for (let p = 0; p < points.length; p += 2) {
+      const dx = points[p] - imageX;
+      const dy = points[p + 1] - imageY;
+      const factor = nodes.ds[n] / (2 * Math.PI * (dx * dx + dy * dy));
+      velocity[p] += (flow.outflow[n] * dx + flow.surfaceVelocity[n] * dy) * factor;
+      velocity[p + 1] += (flow.outflow[n] * dy - flow.surfaceVelocity[n] * dx) * factor;
+    }
+  }
 }
 
 /**
  * Stream function / U, m, at points off the section; its lines are streamlines, and the flow between two of them is the
  * difference of their values. A source makes it many-valued: the cut of every source runs downstream, into the wake.
  * @param points x0, y0, x1, y1, ..., m, shape [2 n]
- * @returns shape [n]; zero far upstream on the line through the origin
+ * @returns shape [n]; zero far upstream on the line through the origin; constant along a floor, there its level
  */
 export function streamFunction(nodes: SectionNodes, flow: SurfaceFlow, points: Readonly<Float64Array>): Float64Array {
   const { count, x, y, ds } = nodes;
@@ -68,7 +93,30 @@ export function streamFunction(nodes: SectionNodes, flow: SurfaceFlow, points: R
     }
     values[p] = value;
   }
+  if (flow.floor) addImageStream(nodes, flow, flow.floor, points, values);
   return values;
+}
+
+function addImageStream(
+  nodes: SectionNodes,
+  flow: SurfaceFlow,
+  floor: FloorPlane,
+  points: Readonly<Float64Array>,
+  values: Float64Array,
+): void {
+  const cosine = Math.cos(flow.incidence);
+  const sine = Math.sin(flow.incidence);
+  for (let n = 0; n < nodes.count; n++) {
+    const [imageX, imageY] = mirrored(floor, nodes.x[n], nodes.y[n]);
+    for (let p = 0; p < values.length; p++) {
+      const dx = points[2 * p] - imageX;
+      const dy = points[2 * p + 1] - imageY;
+      const angle = Math.atan2(sine * dx - cosine * dy, -cosine * dx - sine * dy);
+      values[p] +=
+        (nodes.ds[n] / (2 * Math.PI)) *
+        (flow.outflow[n] * angle + (flow.surfaceVelocity[n] / 2) * Math.log(dx * dx + dy * dy));
+    }
+  }
 }
 
 /** A streamline as x0, y0, x1, y1, ..., m. */

@@ -23,14 +23,21 @@ export interface SurfaceOperator {
 /**
  * Prepares the equation of a section. The matrix depends on the shape alone, so this is done once per shape.
  * @param symmetricFlow true for a mirror-symmetric section at zero incidence: half of the unknowns remain
+ * @param imageVortices what a mirror image adds to the matrix, see floorImage.ts; null in an unbounded stream
  */
-export function surfaceOperator(nodes: SectionNodes, symmetricFlow: boolean): Result<SurfaceOperator> {
+export function surfaceOperator(
+  nodes: SectionNodes,
+  symmetricFlow: boolean,
+  imageVortices: Readonly<Float64Array> | null = null,
+): Result<SurfaceOperator> {
   if (symmetricFlow && !nodes.mirrorSymmetric)
     return problem("asymmetric-section", "A symmetric flow needs a section that is its own mirror image.");
   const full = vorticityMatrix(nodes);
+  if (imageVortices !== null) for (let i = 0; i < imageVortices.length; i++) full.data[i] += imageVortices[i];
   const matrix = symmetricFlow ? foldAntisymmetric(full) : full.data;
   const size = Math.round(Math.sqrt(matrix.length));
-  const solveSystem = systemSolver(matrix, size);
+  // Near a floor the equation is no longer well conditioned, and iteration would be slow.
+  const solveSystem = systemSolver(matrix, size, imageVortices === null ? LARGEST_FACTORED_SIZE : size);
   const { count, perimeter } = nodes;
   return success({
     folded: symmetricFlow,
@@ -64,8 +71,12 @@ function foldAntisymmetric(full: NdArray<Float64Array>): Float64Array {
   return folded;
 }
 
-function systemSolver(matrix: Float64Array, size: number): (rightSide: Float64Array) => Float64Array {
-  if (size <= LARGEST_FACTORED_SIZE) {
+function systemSolver(
+  matrix: Float64Array,
+  size: number,
+  largestFactored: number,
+): (rightSide: Float64Array) => Float64Array {
+  if (size <= largestFactored) {
     const lu = factorInPlace(matrix, size);
     return (rightSide) => solveFactored(lu, rightSide);
   }

@@ -13,11 +13,11 @@ export function referenceWidth(nodes: SectionNodes, incidence: number): number {
   if (!Number.isFinite(incidence)) throw new RangeError(`incidence is ${incidence}; it must be a finite number.`);
   const acrossX = -Math.sin(incidence);
   const acrossY = Math.cos(incidence);
-  return highest(nodes, acrossX, acrossY) + highest(nodes, -acrossX, -acrossY);
+  return highestAlong(nodes, acrossX, acrossY) + highestAlong(nodes, -acrossX, -acrossY);
 }
 
 /** Largest height of the contour along the unit vector (directionX, directionY), m. */
-function highest(nodes: SectionNodes, directionX: number, directionY: number): number {
+export function highestAlong(nodes: SectionNodes, directionX: number, directionY: number): number {
   const { count, x, y, tangentX, tangentY, arc, perimeter, curvature } = nodes;
   const height = (i: number) => x[i] * directionX + y[i] * directionY;
   const slope = (i: number) => tangentX[i] * directionX + tangentY[i] * directionY;
