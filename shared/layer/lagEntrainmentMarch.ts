@@ -33,6 +33,9 @@ export interface TurbulentMarch {
 export type StationSink = (arc: number, momentumThickness: number, shapeFactor: number, skinFriction: number) => void;
 
 const LARGEST_STEP = 0.01;
+const SHORTEST_STEP = 2e-4;
+/** Largest change of H in a step: near separation H runs away, and the place where it does must not depend on the step. */
+const LARGEST_SHAPE_CHANGE = 0.05;
 const MOST_STEPS = 6000;
 /** Rate of fall of Cf per D below which a layer is taken as far from separation. */
 const SLOWEST_FALL = 1e-3;
@@ -70,50 +73,71 @@ export function marchTurbulent(
       ? equilibriumEntrainment(H, entrainmentFriction(H, H, startFriction))
       : entrainmentOfStress(start.stress, startFriction);
 
-  // Slopes at the current point, kept in scalars: this is the innermost loop of a drag curve.
-  let thetaSlope = 0;
-  let HSlope = 0;
-  let CESlope = 0;
+  // Slopes at the current point, kept in scalars: this is the innermost loop of a drag curve. Each is a part without
+  // pressure gradient plus a part in proportion to dUe/ds.
+  let thetaFree = 0;
+  let thetaPerGradient = 0;
+  let HFree = 0;
+  let HPerGradient = 0;
+  let CEFree = 0;
+  let CEPerGradient = 0;
   let relaxation = 0;
   let Cf = 0;
   let Cf0 = startFriction;
   const roughnessReynolds = roughnessRatio * reynolds;
-  const slopes = (position: number, t: number, h: number, e: number): void => {
-    while (cell < count - 2 && arc[cell + 1] <= position) cell++;
-    weight = (position - arc[cell]) / (arc[cell + 1] - arc[cell]);
-    const Ue = speed[cell] + weight * (speed[cell + 1] - speed[cell]);
+  const evaluate = (Ue: number, t: number, h: number, e: number): void => {
     Cf0 = roughFriction(Ue * t * reynolds, Ue * roughnessReynolds, Cf0);
     Cf = entrainmentFriction(h, plateShapeFactor(Cf0), Cf0);
     const wallFriction = Math.max(0, Cf);
-    const P = (t / Ue) * (gradient[cell] + weight * (gradient[cell + 1] - gradient[cell]));
+    const perSpeed = t / Ue;
     const H1 = entrainmentShapeFactor(h);
     const equilibriumP = equilibriumGradient(h, wallFriction);
     const stress = Math.max(1e-9, maximumStress(e, Cf0));
     const equilibriumStress = Math.max(1e-9, maximumStress(H1 * (wallFriction / 2 - (h + 1) * equilibriumP), Cf0));
+    const HScale = 1 / (entrainmentShapeSlope(h) * t);
     relaxation = (0.02 * e + e * e + (0.8 * Cf0) / 3) / (0.01 + e);
-    thetaSlope = wallFriction / 2 - (h + 2) * P;
-    HSlope = (e - H1 * (wallFriction / 2 - (h + 1) * P)) / (entrainmentShapeSlope(h) * t);
-    CESlope =
-      (relaxation * ((2.8 / (h + H1)) * (Math.sqrt(equilibriumStress) - Math.sqrt(stress)) + equilibriumP - P)) / t;
+    thetaFree = wallFriction / 2;
+    thetaPerGradient = -(h + 2) * perSpeed;
+    HFree = (e - (H1 * wallFriction) / 2) * HScale;
+    HPerGradient = H1 * (h + 1) * perSpeed * HScale;
+    CEFree = (relaxation * ((2.8 / (h + H1)) * (Math.sqrt(equilibriumStress) - Math.sqrt(stress)) + equilibriumP)) / t;
+    CEPerGradient = -relaxation / Ue;
+  };
+  const speedAt = (position: number): number => {
+    while (cell < count - 2 && arc[cell + 1] <= position) cell++;
+    weight = (position - arc[cell]) / (arc[cell + 1] - arc[cell]);
+    return speed[cell] + weight * (speed[cell + 1] - speed[cell]);
   };
 
   let fall = 0;
-  slopes(s, theta, H, CE);
+  let Ue = startSpeed;
+  evaluate(Ue, theta, H, CE);
   sink?.(s, theta, H, Cf);
   for (let step = 0; step < MOST_STEPS && s < end - 1e-12; step++) {
     if (!(Cf > detachmentFriction)) return { separationArc: s, remainingArc: 0 };
-    const h = Math.min(end - s, LARGEST_STEP, Math.max(0.7 * theta, (0.8 * theta) / Math.max(relaxation, 0.004)));
+    const localGradient = gradient[cell] + weight * (gradient[cell + 1] - gradient[cell]);
+    const h = Math.min(
+      end - s,
+      LARGEST_STEP,
+      Math.max(0.7 * theta, (0.8 * theta) / Math.max(relaxation, 0.004)),
+      Math.max(SHORTEST_STEP, LARGEST_SHAPE_CHANGE / Math.abs(HFree + HPerGradient * localGradient)),
+    );
     const previousFriction = Cf;
     const stepStart = s;
-    const halfTheta = theta + 0.5 * h * thetaSlope;
-    const halfH = Math.max(1.05, H + 0.5 * h * HSlope);
-    const halfCE = Math.max(-0.009, CE + 0.5 * h * CESlope);
-    slopes(s + 0.5 * h, halfTheta, halfH, halfCE);
-    theta += h * thetaSlope;
-    H = Math.max(1.05, H + h * HSlope);
-    CE = Math.max(-0.009, CE + h * CESlope);
+    const middleSpeed = speedAt(s + 0.5 * h);
+    const nextSpeed = speedAt(s + h);
+    // The mean gradient of the step keeps theta in step with the edge speed where the gradient itself peaks between stations.
+    const stepGradient = (nextSpeed - Ue) / h;
+    const halfTheta = theta + 0.5 * h * (thetaFree + thetaPerGradient * stepGradient);
+    const halfH = Math.max(1.05, H + 0.5 * h * (HFree + HPerGradient * stepGradient));
+    const halfCE = Math.max(-0.009, CE + 0.5 * h * (CEFree + CEPerGradient * stepGradient));
+    evaluate(middleSpeed, halfTheta, halfH, halfCE);
+    theta += h * (thetaFree + thetaPerGradient * stepGradient);
+    H = Math.max(1.05, H + h * (HFree + HPerGradient * stepGradient));
+    CE = Math.max(-0.009, CE + h * (CEFree + CEPerGradient * stepGradient));
     s += h;
-    slopes(s, theta, H, CE);
+    Ue = nextSpeed;
+    evaluate(Ue, theta, H, CE);
     if (!(Cf > detachmentFriction)) {
       const crossing = (previousFriction - detachmentFriction) / (previousFriction - Cf);
       const separationArc = Number.isFinite(crossing) ? s - h * (1 - crossing) : s;

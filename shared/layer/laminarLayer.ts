@@ -11,6 +11,8 @@ export interface LaminarLayer {
   readonly shear: Float64Array;
   /** Fractional station where the wall shear vanishes; Infinity when it does not. */
   readonly separation: number;
+  /** theta sqrt(Re) / D there; NaN when the wall shear does not vanish. */
+  readonly separationThickness: number;
   /** Distance / D beyond the last station at which H32 would reach separation at its last rate of fall; 0 when separated. */
   readonly remainingArc: number;
 }
@@ -70,6 +72,7 @@ export function marchLaminar(
   let T = thicknessSquared;
   let H32 = energyShape;
   let separation = Number.POSITIVE_INFINITY;
+  let separationThickness = Number.NaN;
   let fall = 0;
   const record = (station: number): void => {
     similarClosure(H32, closure);
@@ -85,11 +88,13 @@ export function marchLaminar(
       const middleSpeed = (speed[i] + speed[i + 1]) / 2;
       const substeps = Math.min(400, Math.ceil((SUBSTEPS_PER_MEMORY * step) / (middleSpeed * T)));
       const h = step / substeps;
+      // Shifts the linear gradient so that it adds up to the change of speed over the step.
+      const shift = (speed[i + 1] - speed[i]) / step - (gradient[i] + gradient[i + 1]) / 2;
       for (let j = 0; j < substeps; j++) {
         const startWeight = j / substeps;
         const middleWeight = (j + 0.5) / substeps;
-        const slope0 = gradient[i] + startWeight * (gradient[i + 1] - gradient[i]);
-        const slopeM = gradient[i] + middleWeight * (gradient[i + 1] - gradient[i]);
+        const slope0 = shift + gradient[i] + startWeight * (gradient[i + 1] - gradient[i]);
+        const slopeM = shift + gradient[i] + middleWeight * (gradient[i + 1] - gradient[i]);
         const Ue0 = speed[i] + startWeight * (speed[i + 1] - speed[i]);
         const UeM = speed[i] + middleWeight * (speed[i + 1] - speed[i]);
         similarClosure(H32, closure);
@@ -101,8 +106,10 @@ export function marchLaminar(
         const TNext = T + (2 * h * (closure[1] - (closure[0] + 2) * lambdaM)) / UeM;
         const change = (h * (closure[2] - HM * closure[1] + (closure[0] - 1) * HM * lambdaM)) / (UeM * TM);
         if (H32 + change <= SEPARATION_ENERGY_SHAPE) {
-          const share = change < 0 ? (SEPARATION_ENERGY_SHAPE - H32) / change : 0;
-          separation = i + (j + Math.max(0, Math.min(1, share))) / substeps;
+          const share = change < 0 ? Math.max(0, Math.min(1, (SEPARATION_ENERGY_SHAPE - H32) / change)) : 0;
+          separation = i + (j + share) / substeps;
+          T += share * (TNext - T);
+          separationThickness = Math.sqrt(T);
           H32 = SEPARATION_ENERGY_SHAPE;
           break;
         }
@@ -115,5 +122,5 @@ export function marchLaminar(
   }
   const remainingArc =
     separation === Number.POSITIVE_INFINITY ? (H32 - SEPARATION_ENERGY_SHAPE) / Math.max(fall, SLOWEST_FALL) : 0;
-  return { thickness, lambda, shapeFactor, shear, separation, remainingArc };
+  return { thickness, lambda, shapeFactor, shear, separation, separationThickness, remainingArc };
 }

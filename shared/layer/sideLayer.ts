@@ -104,7 +104,7 @@ export function followSide(
   const growth = (separationSpeed / reattachmentSpeed) ** (SEPARATION_SHAPE_FACTOR + 2);
   const start = {
     arc: reattachmentArc,
-    momentumThickness: (stationValue(stations.laminar.thickness, stations.laminar.separation) / root) * growth,
+    momentumThickness: (stations.laminar.separationThickness / root) * growth,
     stress: constants.reattachmentStress,
   };
   const march = marchTurbulent(stations, reynolds, sandGrainRoughnessRatio, start, constants.detachmentFriction, sink);
