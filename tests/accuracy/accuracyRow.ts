@@ -32,6 +32,19 @@ export interface AccuracyRow {
   /** Which half of a calibrated group the value is in; null in groups that no constant was fitted on. */
   readonly half: Half | null;
   readonly note: string | null;
+  /** The 90 % band stated for a drag coefficient of a section. */
+  readonly band: StatedBand | null;
+}
+
+export interface StatedBand {
+  readonly low: number;
+  readonly high: number;
+  /** True when the band holds the states on both sides of a drag crisis. */
+  readonly spansCrisis: boolean;
+  /** Which half of the values for the bands this one is in. */
+  readonly half: Half;
+  /** Whether the published value lies in the band. */
+  readonly covers: boolean;
 }
 
 export function accuracyRow(
@@ -39,6 +52,7 @@ export function accuracyRow(
   value: PublishedValue,
   half: Half | null,
   prediction: Prediction,
+  band: StatedBand | null = null,
 ): AccuracyRow {
   const { error: errorMeasure } = kindTexts[value.quantity.kind];
   const scatter = scatterHalfWidth(value);
@@ -60,5 +74,6 @@ export function accuracyRow(
     insideScatter: difference === null ? null : Math.abs(difference) <= scatter,
     half,
     note: prediction.note ?? value.remark ?? null,
+    band,
   };
 }

@@ -1,13 +1,18 @@
+import type { BandTable } from "../../shared/uncertainty/bandTable";
 import type { PublishedSource } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
 import { type AccuracyRow, accuracyRow } from "./accuracyRow";
+import { bandPoints, crisisErrors } from "./bandPoints";
+import { type Coverage, coverages, statedBand } from "./coverage";
 import { type Disagreement, disagreements } from "./disagreement";
+import { fitBands } from "./fitBands";
 import { splitIntoHalves } from "./halves";
 import { type LeftOutBand, leaveOneSourceOut } from "./leaveOneSourceOut";
 import { predictAll } from "./predictAll";
 import type { Prediction } from "./prediction";
 import { type ErrorSummary, summarise } from "./summary";
-import { allTargets, type JudgedTarget, judgeTarget } from "./targets";
+import { type JudgedTarget, judgeTarget } from "./target";
+import { allTargets } from "./targets";
 
 /** Everything that the accuracy report says. */
 export interface AccuracyTable {
@@ -15,6 +20,9 @@ export interface AccuracyTable {
   readonly summaries: readonly ErrorSummary[];
   readonly disagreements: readonly Disagreement[];
   readonly leftOutBands: readonly LeftOutBand[];
+  /** The stated bands, fitted here; shared/uncertainty/checkedBands.ts holds the ones in use. */
+  readonly bands: BandTable;
+  readonly coverage: readonly Coverage[];
   readonly rows: readonly AccuracyRow[];
 }
 
@@ -26,8 +34,12 @@ export function accuracyTable(sources: readonly PublishedSource[], progress?: (t
   const predictions = predictAll(quantities, { progress });
   const byQuantity = new Map<Quantity, Prediction>(quantities.map((quantity, i) => [quantity, predictions[i]]));
   const halves = splitIntoHalves(sources);
+  const predictionOf = (quantity: Quantity) => byQuantity.get(quantity);
+  const points = bandPoints(sources, predictionOf);
+  const bands = fitBands(points, crisisErrors(sources, predictionOf));
+  const stated = new Map(points.map((point) => [point.value, statedBand(point, bands)]));
   const rows = entries.map(({ source, value }, i) =>
-    accuracyRow(source, value, halves.get(value) ?? null, predictions[i]),
+    accuracyRow(source, value, halves.get(value) ?? null, predictions[i], stated.get(value) ?? null),
   );
   return {
     targets: targets.map((target) =>
@@ -37,8 +49,10 @@ export function accuracyTable(sources: readonly PublishedSource[], progress?: (t
       ),
     ),
     summaries: summarise(rows),
-    disagreements: disagreements(sources, (quantity) => byQuantity.get(quantity)),
+    disagreements: disagreements(sources, predictionOf),
     leftOutBands: leaveOneSourceOut(rows),
+    bands,
+    coverage: coverages(rows),
     rows,
   };
 }

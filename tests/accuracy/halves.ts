@@ -19,8 +19,20 @@ export const splittingRule =
 
 /** The half of every value of the calibrated groups, by the rule above. */
 export function splitIntoHalves(sources: readonly PublishedSource[]): Map<PublishedValue, Half> {
+  return splitGroups(sources, calibratedGroups);
+}
+
+/**
+ * The half of every value for the stated bands, which one half gives and the other judges: every group is split by the
+ * rule above, the calibrated ones as for the constants.
+ */
+export function splitForBands(sources: readonly PublishedSource[]): Map<PublishedValue, Half> {
+  return splitGroups(sources, new Set(sources.flatMap(({ values }) => values.map(({ group }) => group))));
+}
+
+function splitGroups(sources: readonly PublishedSource[], groups: Iterable<Group>): Map<PublishedValue, Half> {
   const halves = new Map<PublishedValue, Half>();
-  for (const group of calibratedGroups) {
+  for (const group of groups) {
     const members = sources.flatMap(({ name, values }) =>
       values
         .filter((value) => value.group === group)

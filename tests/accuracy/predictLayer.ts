@@ -83,6 +83,7 @@ function plate(
       shapeFactor: new Float64Array(2),
       shear: new Float64Array(2),
       separation: Number.POSITIVE_INFINITY,
+      separationThickness: Number.NaN,
       remainingArc: 0,
     },
   };

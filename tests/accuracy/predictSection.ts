@@ -1,5 +1,5 @@
 import { interpolateAtPosition, positionAtArc } from "../../shared/geometry/arcPosition";
-import type { SectionState } from "../../shared/solve/solution";
+import type { Regime, SectionState } from "../../shared/solve/solution";
 import type { SectionQuantity } from "../published/quantity";
 import { notPredicted, type Prediction, predicted } from "./prediction";
 import type { CurvePoint, StreamCurve } from "./streamCurve";
@@ -10,10 +10,13 @@ const neededShare = 0.9;
 /** The engine's value of a quantity, read off the curve of its stream. */
 export function predictSection(quantity: SectionQuantity, curve: StreamCurve): Prediction {
   if ("reynolds" in quantity) {
-    const point = curve.points.find(({ reynolds }) => reynolds === quantity.reynolds);
-    if (point === undefined) throw new RangeError(`the curve has no point at Re ${quantity.reynolds}.`);
-    if (point.state === null) return notPredicted(point.reason ?? "no state");
-    return predicted(pointValue(quantity, point.state, curve), point.state.regime);
+    const index = curve.points.findIndex(({ reynolds }) => reynolds === quantity.reynolds);
+    if (index < 0) throw new RangeError(`the curve has no point at Re ${quantity.reynolds}.`);
+    const { state, reason } = curve.points[index];
+    if (state === null) return notPredicted(reason ?? "no state");
+    const answer = predicted(pointValue(quantity, state, curve), state.regime);
+    if (quantity.kind !== "dragCoefficient") return answer;
+    return { ...answer, drag: { curve, condition: curve.conditions[index], state, index } };
   }
   const inRange = curve.points.filter((p) => p.reynolds >= quantity.reynoldsFrom && p.reynolds <= quantity.reynoldsTo);
   const found = inRange.flatMap(({ reynolds, state }) => (state === null ? [] : [{ reynolds, state }]));
@@ -22,11 +25,10 @@ export function predictSection(quantity: SectionQuantity, curve: StreamCurve): P
   }
   const lowest = found.reduce((a, b) => (b.state.dragCoefficient < a.state.dragCoefficient ? b : a));
   switch (quantity.kind) {
-    case "meanDragCoefficient":
-      return predicted(
-        logarithmicMean(found, (state) => state.dragCoefficient),
-        commonRegime(found),
-      );
+    case "meanDragCoefficient": {
+      const dragCoefficient = logarithmicMean(found, (state) => state.dragCoefficient);
+      return rangeDrag(dragCoefficient, commonRegime(found), found[found.length >> 1].reynolds, curve);
+    }
     case "meanStrouhal":
       return predicted(
         logarithmicMean(found, (state) => state.strouhal),
@@ -38,7 +40,7 @@ export function predictSection(quantity: SectionQuantity, curve: StreamCurve): P
         commonRegime(found),
       );
     case "lowestDragCoefficient":
-      return predicted(lowest.state.dragCoefficient, lowest.state.regime);
+      return rangeDrag(lowest.state.dragCoefficient, lowest.state.regime, lowest.reynolds, curve);
     case "reynoldsAtLowestDrag":
       return lowest.reynolds === found[0].reynolds || lowest.reynolds === found[found.length - 1].reynolds
         ? notPredicted("the drag has no minimum in the range")
@@ -55,6 +57,14 @@ export function predictSection(quantity: SectionQuantity, curve: StreamCurve): P
         : predicted(crossing);
     }
   }
+}
+
+/** A drag coefficient of a range, with the condition that stands for it. */
+function rangeDrag(dragCoefficient: number, regime: Regime | null, reynolds: number, curve: StreamCurve): Prediction {
+  const answer = predicted(dragCoefficient, regime);
+  const condition = curve.conditions.find((each) => each.reynolds === reynolds);
+  if (regime === null || condition === undefined) return answer;
+  return { ...answer, drag: { curve, condition, state: { regime, dragCoefficient }, index: null } };
 }
 
 type Converged = CurvePoint & { readonly state: SectionState };
@@ -75,9 +85,9 @@ function pointValue(
       return ((state.upper.separationAngle + state.lower.separationAngle) * 90) / Math.PI;
     case "pressureCoefficient": {
       // Both sides of the circle, whose arc from the nose is proportional to the angle.
-      const arc = (curve.nodes.perimeter * quantity.angleDegrees) / 360;
-      const at = (s: number) => interpolateAtPosition(state.pressureCoefficient, positionAtArc(curve.nodes, s));
-      return (at(arc) + at(curve.nodes.perimeter - arc)) / 2;
+      const arc = (curve.section.nodes.perimeter * quantity.angleDegrees) / 360;
+      const at = (s: number) => interpolateAtPosition(state.pressureCoefficient, positionAtArc(curve.section.nodes, s));
+      return (at(arc) + at(curve.section.nodes.perimeter - arc)) / 2;
     }
   }
 }

@@ -1,6 +1,13 @@
+import {
+  regimes as bandRegimes,
+  checkedFamilies,
+  crisisKinds,
+  smallDragCoefficient,
+} from "../../shared/uncertainty/bandTable";
 import type { Group } from "../published/publishedValue";
 import type { AccuracyRow } from "./accuracyRow";
 import type { AccuracyTable } from "./accuracyTable";
+import { bandRule } from "./fitBands";
 import { splittingRule } from "./halves";
 import { markdownTable } from "./markdownTable";
 import { compact, kindTexts } from "./quantityText";
@@ -41,6 +48,12 @@ export function accuracyReport(table: AccuracyTable): string {
     "## Drag errors of sources left out",
     "For every shape group and regime: the RMS of the relative drag errors, the largest RMS when one source is left out, and how many points of the source left out lie within 1.645 times the RMS of the others (90 % for normal errors).",
     leftOutTable(table),
+    "## Stated 90 % bands of the drag coefficient",
+    `Every drag coefficient that the program gives carries a band. Half-widths come from one half of the values of every group (by the rule of the halves above, applied to every group), and are judged on the other. ${bandRule}`,
+    halfWidthTable(table),
+    `A crisis counts as near when a state of another regime lies within a factor of Reynolds number: ${crisisKinds.map((kind) => `${kind} ${table.bands.crisisReynoldsFactor[kind]}`).join(", ")}.`,
+    "Share of the published values that lie in the band stated for them; the held-out half is the judgement.",
+    coverageTable(table),
     ...groups.flatMap((group) => {
       const rows = table.rows.filter((row) => row.group === group);
       return rows.length === 0 ? [] : [`## ${group[0].toUpperCase()}${group.slice(1)}`, rowsTable(rows)];
@@ -118,6 +131,31 @@ function leftOutTable({ leftOutBands }: AccuracyTable): string {
   );
 }
 
+function halfWidthTable({ bands }: AccuracyTable): string {
+  return markdownTable(
+    [`Half-width over max(Cd, ${smallDragCoefficient})`, ...bandRegimes],
+    [...checkedFamilies, "other" as const].map((family) => [
+      family,
+      ...bandRegimes.map((regime) => percent(bands.halfWidths[family][regime])),
+    ]),
+  );
+}
+
+function coverageTable({ coverage }: AccuracyTable): string {
+  return markdownTable(
+    ["Half", "Group", "Values", "Covered", "Share", "Near a crisis", "Covered near a crisis"],
+    coverage.map((part) => [
+      part.half,
+      part.group,
+      String(part.count),
+      String(part.covered),
+      percent(part.covered / part.count),
+      String(part.nearCrisis),
+      String(part.coveredNearCrisis),
+    ]),
+  );
+}
+
 function rowsTable(rows: readonly AccuracyRow[]): string {
   return markdownTable(
     [
@@ -128,6 +166,7 @@ function rowsTable(rows: readonly AccuracyRow[]): string {
       "Scatter",
       "Grade",
       "Engine",
+      "90 % band",
       "Error",
       "Inside",
       "Half",
@@ -142,6 +181,9 @@ function rowsTable(rows: readonly AccuracyRow[]): string {
       compact(row.scatter),
       row.grade,
       numberText(row.predicted),
+      row.band === null
+        ? "-"
+        : `${row.band.low.toFixed(2)} to ${row.band.high.toFixed(2)}${row.band.covers ? "" : " misses"}`,
       errorText(row.error, row.quantity),
       row.insideScatter === null ? "-" : row.insideScatter ? "yes" : "no",
       row.half ?? "-",

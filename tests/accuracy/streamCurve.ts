@@ -1,14 +1,17 @@
 import type { CalibratedConstants } from "../../shared/constants/calibrated";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
+import type { FlowCondition } from "../../shared/solve/condition";
 import { traceDragCurve } from "../../shared/solve/dragCurve";
-import { prepareSection } from "../../shared/solve/prepareSection";
-import type { SectionState } from "../../shared/solve/solution";
+import { type PreparedSection, prepareSection } from "../../shared/solve/prepareSection";
+import type { ConditionOutcome, SectionState } from "../../shared/solve/solution";
 import type { PublishedStream, SectionQuantity } from "../published/quantity";
 import { sectionLabel, sectionNodesOf } from "./preparedSections";
 
 /** A drag curve of a slowly rising speed in one stream. */
 export interface StreamCurve {
-  readonly nodes: SectionNodes;
+  readonly section: PreparedSection;
+  /** Rising in Reynolds number; the outcomes are theirs. */
+  readonly conditions: readonly FlowCondition[];
+  readonly outcomes: readonly ConditionOutcome[];
   readonly points: readonly CurvePoint[];
 }
 
@@ -65,12 +68,12 @@ export function traceStream(
   const section = prepareSection(nodes.value, 0, constants);
   if (!section.ok) return section.problem.message;
   const { sandGrainRoughnessRatio, turbulenceIntensity } = stream;
-  const outcomes = traceDragCurve(
-    section.value,
-    reynoldsNumbers.map((reynolds) => ({ reynolds, sandGrainRoughnessRatio, turbulenceIntensity })),
-  );
+  const conditions = reynoldsNumbers.map((reynolds) => ({ reynolds, sandGrainRoughnessRatio, turbulenceIntensity }));
+  const outcomes = traceDragCurve(section.value, conditions);
   return {
-    nodes: nodes.value,
+    section: section.value,
+    conditions,
+    outcomes,
     points: outcomes.map((outcome, i) => ({
       reynolds: reynoldsNumbers[i],
       state: outcome.rising === null ? null : outcome.states[outcome.rising],

@@ -1,94 +1,38 @@
 import { roughCriticalReynolds } from "../published/achenbach-1977";
+import { blevins1984 } from "../published/blevins-1984";
+import { delanySorensen1953 } from "../published/delany-sorensen-1953";
 import { offshoreTranscriticalDrag } from "../published/dnv-rp-c205";
-import { codeCylinderDrag } from "../published/en-1991-1-4";
-import { prandtlSchlichting1934 } from "../published/prandtl-schlichting-1934";
-import type { PublishedSource } from "../published/publishedValue";
+import { codeCornerFactor, codeCylinderDrag } from "../published/en-1991-1-4";
+import { millsHangFriction, millsHangLeast } from "../published/mills-hang-1983";
+import { munsonDragFigures } from "../published/munson-drag-figures";
+import { roughPlate } from "../published/prandtl-schlichting-1934";
 import type { PublishedSection, Quantity } from "../published/quantity";
 import { schultzGrunow1940 } from "../published/schultz-grunow-1940";
 import { rectangle, roughStream, sectionStream, smoothStream } from "../published/streams";
-import type { Prediction } from "./prediction";
-import { compact, conditionText, kindTexts } from "./quantityText";
+import { compact } from "./quantityText";
+import { band, ordered, type Target, wholeSource, within } from "./target";
 
-/** What the engine is asked to reach: a statement, the quantities that decide it, and the judgement. */
-export interface Target {
-  readonly area: string;
-  readonly statement: string;
-  /** What is allowed, for the table. */
-  readonly allowed: string;
-  readonly quantities: readonly Quantity[];
-  readonly judge: (predictions: readonly Prediction[]) => boolean | null;
+/** Within a fraction of the band that the published values of a rounded square span. */
+function withinSquares(area: string, quantity: Quantity, cornerRadiusToHeight: number, fraction: number): Target {
+  const measured = [blevins1984, delanySorensen1953, munsonDragFigures].flatMap(({ values }) =>
+    values.flatMap(({ quantity: other, value }) =>
+      other.kind === "dragCoefficient" &&
+      other.reynolds === 1e5 &&
+      other.section.shape === "rectangle" &&
+      other.section.lengthToHeight === 1 &&
+      Math.abs(other.section.cornerRadiusToHeight - cornerRadiusToHeight) <= sameCorner
+        ? [value]
+        : [],
+    ),
+  );
+  const values = [...measured, codeSquareDrag * codeCornerFactor(cornerRadiusToHeight)];
+  return within(area, quantity, fraction, Math.min(...values), Math.max(...values));
 }
 
-export interface JudgedTarget {
-  readonly area: string;
-  readonly statement: string;
-  readonly allowed: string;
-  readonly predicted: readonly (number | null)[];
-  /** Null when the engine gives no answer; then the target counts as missed. */
-  readonly met: boolean | null;
-  /** Why there is no answer. */
-  readonly note: string | null;
-}
-
-export function judgeTarget(target: Target, predictions: readonly Prediction[]): JudgedTarget {
-  const missing = predictions.find(({ value }) => value === null);
-  return {
-    area: target.area,
-    statement: target.statement,
-    allowed: target.allowed,
-    predicted: predictions.map(({ value }) => value),
-    met: missing === undefined ? target.judge(predictions) : null,
-    note: missing?.note ?? null,
-  };
-}
-
-/** The quantity must lie in a band. */
-function band(area: string, quantity: Quantity, low: number, high: number): Target {
-  return {
-    area,
-    statement: `${kindTexts[quantity.kind].label}: ${conditionText(quantity)}`,
-    allowed: `${compact(low)} to ${compact(high)}`,
-    quantities: [quantity],
-    judge: ([{ value }]) => value! >= low && value! <= high,
-  };
-}
-
-/** Within a fraction of a value, or of the band that several sources span. */
-function within(area: string, quantity: Quantity, fraction: number, low: number, high = low): Target {
-  return band(area, quantity, low * (1 - fraction), high * (1 + fraction));
-}
-
-/** Every value must be below, or above, the one before it. */
-function ordered(
-  area: string,
-  statement: string,
-  quantities: readonly Quantity[],
-  direction: "rising" | "falling",
-): Target {
-  return {
-    area,
-    statement,
-    allowed: direction,
-    quantities,
-    judge: (predictions) =>
-      predictions.every(
-        ({ value }, i) =>
-          i === 0 || Math.sign(value! - predictions[i - 1].value!) === (direction === "rising" ? 1 : -1),
-      ),
-  };
-}
-
-/** Every published value of one source must be met to a fraction. */
-function wholeSource(area: string, statement: string, source: PublishedSource, fraction: number): Target {
-  return {
-    area,
-    statement,
-    allowed: `each within ${compact(fraction * 100)} %`,
-    quantities: source.values.map(({ quantity }) => quantity),
-    judge: (predictions) =>
-      predictions.every(({ value }, i) => Math.abs(value! / source.values[i].value - 1) <= fraction),
-  };
-}
+/** Corner radii / height that sources round to different digits. */
+const sameCorner = 0.005;
+/** Drag of the sharp square in EN 1991-1-4, figure 7.23. */
+const codeSquareDrag = 2.1;
 
 const smooth = smoothStream();
 
@@ -210,8 +154,8 @@ function shapes(): Target[] {
     within(area, drag(ellipse, 5e4), 0.2, 0.6),
     within(area, drag(ellipse, 1e6), 0.2, 0.2),
     within(area, drag(rectangle(1)), 0.12, 2.1),
-    within(area, drag(rectangle(1, 0.17)), 0.12, 1.2),
-    within(area, drag(rectangle(1, 0.33)), 0.12, 1.0),
+    withinSquares(area, drag(rectangle(1, 0.17)), 0.17, 0.12),
+    withinSquares(area, drag(rectangle(1, 0.33)), 0.33, 0.12),
     within(area, drag(rectangle(0.5)), 0.15, 2.5),
     within(area, drag(rectangle(0.62)), 0.15, 2.4, 2.9),
     within(area, drag(rectangle(2)), 0.15, 1.6, 1.8),
@@ -255,7 +199,12 @@ function layers(): Target[] {
     band(area, { kind: "laminarSeparation", edgeSpeed: "sine" }, 103, 106),
     band(area, { kind: "laminarSeparation", edgeSpeed: "hiemenz" }, 78.5, 81.5),
     wholeSource(area, "measured friction of a smooth plate (Schultz-Grunow 1940)", schultzGrunow1940, 0.03),
-    wholeSource(area, "friction of a rough plate (Prandtl and Schlichting 1934)", prandtlSchlichting1934, 0.05),
+    ...roughPlate.map(({ lengthToRoughness, localFriction }) => {
+      const sources = [localFriction];
+      if (lengthToRoughness >= millsHangLeast) sources.push(millsHangFriction(lengthToRoughness));
+      const quantity = { kind: "roughPlateFriction", lengthToRoughness } as const;
+      return within(area, quantity, 0.05, Math.min(...sources), Math.max(...sources));
+    }),
   ];
 }
 

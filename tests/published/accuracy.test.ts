@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { type AccuracyTable, accuracyTable } from "../accuracy/accuracyTable";
+import { bandsFile } from "../accuracy/bandsFile";
 import { accuracyReport } from "../accuracy/report";
 import { allSources } from "./allSources";
 import { knownMisses } from "./knownMisses";
@@ -33,6 +34,27 @@ describe("grade A values", () => {
 describe("README.md of the published values", () => {
   it("is what `npm run accuracy` writes now", () => {
     expect(readFileSync(new URL("README.md", import.meta.url), "utf8")).toBe(accuracyReport(table));
+  });
+});
+
+describe("the stated 90 % bands", () => {
+  it("are in shared/uncertainty/checkedBands.ts as `npm run accuracy` writes them now", () => {
+    const file = new URL("../../shared/uncertainty/checkedBands.ts", import.meta.url);
+    expect(readFileSync(file, "utf8")).toBe(bandsFile(table.bands));
+  });
+
+  it("cover 80 to 97 % of the held-out drag coefficients", () => {
+    const all = table.coverage.find(({ group, half }) => group === "all" && half === "held out")!;
+    expect(all.count).toBeGreaterThan(60);
+    expect(all.covered / all.count).toBeGreaterThanOrEqual(0.8);
+    expect(all.covered / all.count).toBeLessThanOrEqual(0.97);
+  });
+
+  it("stand beside every drag coefficient of a section that is in one regime, and beside nothing else", () => {
+    for (const row of table.rows) {
+      const isDrag = ["dragCoefficient", "meanDragCoefficient", "lowestDragCoefficient"].includes(row.quantity);
+      expect(row.band !== null, label(row)).toBe(isDrag && row.regime !== null);
+    }
   });
 });
 

@@ -12,6 +12,7 @@ import { flachsbart1932 } from "./flachsbart-1932";
 import { hiemenz1911 } from "./hiemenz-1911";
 import { howarth1938 } from "./howarth-1938";
 import { jiang2020 } from "./jiang-2020";
+import { millsHang1983 } from "./mills-hang-1983";
 import { munsonDragFigures } from "./munson-drag-figures";
 import { norberg1994, norberg2003 } from "./norberg";
 import { parkinsonJandali1970 } from "./parkinson-jandali-1970";
@@ -60,6 +61,7 @@ export const allSources: readonly PublishedSource[] = [
   kell1975,
   korson1969,
   kritzinger2004,
+  millsHang1983,
   munsonDragFigures,
   nakaguchi1968,
   norberg1994,

@@ -1,7 +1,4 @@
 import { compact } from "../accuracy/quantityText";
-import { hiemenzStations } from "./hiemenz-1911";
-import { roughPlate } from "./prandtl-schlichting-1934";
-import { sineStations } from "./terrill-1960";
 
 /**
  * Grade A values that the engine misses, with the reason as far as it is known. A test fails when another one is missed,
@@ -11,25 +8,9 @@ import { sineStations } from "./terrill-1960";
 export const knownMisses: readonly { readonly reason: string; readonly values: readonly string[] }[] = [
   {
     reason:
-      "Thwaites's integral is 5 to 6 % thin behind a plane stagnation point, where its constant 0.075 stands for the exact 0.0855.",
-    values: [
-      ...sineStations.map(
-        ({ degrees }) => `Terrill 1960 | laminarMomentumThickness | sine edge speed, station ${degrees}`,
-      ),
-      ...hiemenzStations.map(
-        ({ degrees }) => `Hiemenz 1911 | laminarMomentumThickness | hiemenz edge speed, station ${degrees}`,
-      ),
-    ],
-  },
-  {
-    reason: "Thwaites's method itself separates at 0.1231 under a linearly falling speed, 2.7 % late.",
-    values: ["Howarth 1938 | laminarSeparation | howarth edge speed"],
-  },
-  {
-    reason: "The rough layer starts and grows with 7 to 11 % too little friction on a fully rough plate.",
-    values: roughPlate.map(
-      ({ lengthToRoughness }) =>
-        `Prandtl and Schlichting 1934 | roughPlateFriction | x/ks ${compact(lengthToRoughness)}`,
+      "A fully rough plate with 6 to 7 % less friction than Prandtl and Schlichting: between their formula, which rests on pipes, and the one fitted to plates by Mills and Hang (1983).",
+    values: [1e4, 1e5].map(
+      (lengthToRoughness) => `Prandtl and Schlichting 1934 | roughPlateFriction | x/ks ${compact(lengthToRoughness)}`,
     ),
   },
   {
@@ -47,7 +28,14 @@ export const knownMisses: readonly { readonly reason: string; readonly values: r
     ],
   },
   {
-    reason: "Long rectangles, where the shear layers meet the sides again: 16 % too much drag at length/height 5.",
+    reason:
+      "The textbook's 2.2 for the sharp square lies above the 2.0 to 2.1 of the measurements and of EN 1991-1-4; the engine is 10 % below it.",
+    values: [
+      "Munson et al., figures 9.19 and 9.20 | dragCoefficient | rectangle 1:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %",
+    ],
+  },
+  {
+    reason: "Long rectangles, where the shear layers meet the sides again: 19 % too much drag at length/height 5.",
     values: ["EN 1991-1-4 | dragCoefficient | rectangle 5:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %"],
   },
   {
@@ -57,7 +45,7 @@ export const knownMisses: readonly { readonly reason: string; readonly values: r
   },
   {
     reason:
-      "The shortest cylinder measured lies 6 % below the mean of the published end reliefs times the engine's 1.2.",
+      "The shortest cylinder measured lies 8 to 9 % below the mean of the published end reliefs times the engine's 1.2.",
     values: ["Wieselsberger 1922 | crossFlowCylinderDrag | L/D 1, Re 8.8e4"],
   },
   {

@@ -10,6 +10,7 @@ import { hiemenzPressure, hiemenzSpeedRatio } from "./hiemenz-1911";
 import { howarthStations } from "./howarth-1938";
 import { kronauerStreets } from "./kronauer-1964";
 import { ludwiegTillmannCheckValues } from "./ludwieg-tillmann-1949";
+import { millsHangFriction } from "./mills-hang-1983";
 import { norbergStrouhal } from "./norberg";
 import { wakeSourceCircles } from "./parkinson-jandali-1970";
 import { roughPlate } from "./prandtl-schlichting-1934";
@@ -102,6 +103,14 @@ describe("tables against their own formulas", () => {
       const decades = Math.log10(lengthToRoughness);
       expect(localFriction).toBeCloseTo((2.87 + 1.58 * decades) ** -2.5, 4);
       expect(meanFriction).toBeCloseTo((1.89 + 1.62 * decades) ** -2.5, 4);
+    }
+  });
+
+  it("Mills and Hang 1983: 8 to 18 % below Prandtl and Schlichting 1934 from x/ks 1e3 to 1e5", () => {
+    for (const { lengthToRoughness, localFriction } of roughPlate.filter((row) => row.lengthToRoughness >= 1e3)) {
+      const ratio = millsHangFriction(lengthToRoughness) / localFriction;
+      expect(ratio).toBeGreaterThan(0.82);
+      expect(ratio).toBeLessThan(0.92);
     }
   });
 

@@ -1,0 +1,74 @@
+import type { BandTable, CheckedFamily, CrisisKind } from "../../shared/uncertainty/bandTable";
+import { crisisFactor, crisisKind } from "../../shared/uncertainty/dragBand";
+import { type DragState, statesNearby } from "../../shared/uncertainty/nearbyStates";
+import { describeSection, type SectionDescription } from "../../shared/uncertainty/sectionDescription";
+import { shapeFamily } from "../../shared/uncertainty/shapeFamily";
+import type { PublishedSource, PublishedValue } from "../published/publishedValue";
+import type { Quantity } from "../published/quantity";
+import { type Half, splitForBands } from "./halves";
+import type { DragReading, Prediction } from "./prediction";
+
+/** A published drag coefficient beside the state that answers it. */
+export interface BandPoint extends DragReading {
+  readonly source: string;
+  readonly value: PublishedValue;
+  readonly half: Half;
+  readonly section: SectionDescription;
+  readonly family: CheckedFamily;
+}
+
+/** Error of a published Reynolds number of a drag crisis: |ln(predicted / published)|. */
+export interface CrisisError {
+  readonly source: string;
+  readonly half: Half;
+  readonly kind: CrisisKind;
+  readonly error: number;
+}
+
+/** All published drag coefficients of sections that the engine answers with one state. */
+export function bandPoints(
+  sources: readonly PublishedSource[],
+  predictionOf: (quantity: Quantity) => Prediction | undefined,
+): BandPoint[] {
+  const halves = splitForBands(sources);
+  return sources.flatMap(({ name, values }) =>
+    values.flatMap((value) => {
+      const drag = predictionOf(value.quantity)?.drag;
+      if (drag === undefined) return [];
+      const { nodes, incidence } = drag.curve.section;
+      const section = describeSection(nodes, incidence);
+      const family = shapeFamily(section, drag.condition);
+      if (family === "other") throw new RangeError(`${nodes.name} is not recognised as a published shape.`);
+      return [{ ...drag, source: name, value, half: halves.get(value)!, section, family }];
+    }),
+  );
+}
+
+/** States near a point that may stand for it; none for values of a range. */
+export function pointNearby(
+  { curve, index, section, condition }: BandPoint,
+  table: Pick<BandTable, "crisisReynoldsFactor">,
+): DragState[] {
+  if (index === null) return [];
+  const factor = crisisFactor(section, condition, table);
+  return statesNearby(curve.section, curve.conditions, curve.outcomes, index, factor);
+}
+
+/** All published Reynolds numbers of drag crises that the engine answers; ratios of two of them included. */
+export function crisisErrors(
+  sources: readonly PublishedSource[],
+  predictionOf: (quantity: Quantity) => Prediction | undefined,
+): CrisisError[] {
+  const halves = splitForBands(sources);
+  return sources.flatMap(({ name, values }) =>
+    values.flatMap((value): CrisisError[] => {
+      const { quantity } = value;
+      const kinds = ["reynoldsAtDrag", "reynoldsAtLowestDrag", "criticalReynoldsRatio"];
+      const predicted = predictionOf(quantity)?.value ?? null;
+      if (!kinds.includes(quantity.kind) || !("section" in quantity) || predicted === null) return [];
+      const shape = quantity.section.shape === "circle" ? "circle" : "other";
+      const kind = crisisKind(shape, quantity.turbulenceIntensity);
+      return [{ source: name, half: halves.get(value)!, kind, error: Math.abs(Math.log(predicted / value.value)) }];
+    }),
+  );
+}
