@@ -1,7 +1,10 @@
+import type { PuckResult } from "../puckcase/puckResult";
+import { puckSteps } from "../puckcase/puckSteps";
 import type { Problem, Result } from "../result";
 import type { FlowCondition } from "../solve/condition";
 import { traceDragCurve } from "../solve/dragCurve";
 import type { ConditionOutcome } from "../solve/solution";
+import { curveBands } from "../uncertainty/curveBands";
 import { type CaseResults, generatedBy, resultsVersion } from "./caseResults";
 import { cautionsFor } from "./cautions";
 import { contourExtent } from "./contourExtent";
@@ -26,19 +29,27 @@ export interface CaseStep {
  * Reynolds number.
  */
 export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
-  const sweeps = theCase.roughness.values.length * theCase.turbulencePercents.length;
-  const total = theCase.shapes.length * (1 + sweeps);
+  const roughnesses = (shape: CaseShape) => (shape.finish === null ? theCase.roughness.values : [shape.finish]);
+  const sweeps = (shape: CaseShape) => roughnesses(shape).length * theCase.turbulencePercents.length;
+  const total = theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) + (theCase.puck?.pucks.length ?? 0);
   const results: ResultRow[] = [];
   let done = 0;
   for (const shape of theCase.shapes) {
     const prepared = prepare(theCase, shape);
     yield { done: ++done, total, label: `prepared ${shape.name}`, rows: [] };
-    for (const roughness of theCase.roughness.values) {
+    for (const roughness of roughnesses(shape)) {
       for (const turbulencePercent of theCase.turbulencePercents) {
         const rows = sweepRows(theCase, shape, prepared, roughness, turbulencePercent);
         results.push(...rows);
         yield { done: ++done, total, label: `solved ${shape.name}`, rows };
       }
+    }
+  }
+  const pucks: PuckResult[] = [];
+  if (theCase.puck !== null) {
+    for (const { result } of puckSteps(theCase.puck)) {
+      pucks.push(result);
+      yield { done: ++done, total, label: `judged ${result.name}`, rows: [] };
     }
   }
   return {
@@ -47,9 +58,10 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
     note: theCase.note,
     generatedBy,
     fluid: theCase.fluid,
-    cautions: cautionsFor(theCase.fluid, results),
+    cautions: [...new Set([...cautionsFor(theCase.fluid, results), ...pucks.flatMap(({ cautions }) => cautions)])],
     results,
-    problems: [...new Set(results.flatMap(problemOf))],
+    ...(theCase.puck === null ? {} : { pucks }),
+    problems: [...new Set([...results.flatMap(problemOf), ...pucks.flatMap(puckProblem)])],
   };
 }
 
@@ -57,6 +69,10 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
 function problemOf(row: ResultRow): string[] {
   if (row.problem === null) return [];
   return [row.problem.startsWith(row.section) ? row.problem : `${row.section}: ${row.problem}`];
+}
+
+function puckProblem({ name, problem }: PuckResult): string[] {
+  return problem === null ? [] : [`${name}: ${problem}`];
 }
 
 /** Runs a whole case at once. */
@@ -98,11 +114,11 @@ function sweepRows(
   const outcomes = prepared.ok
     ? traceDragCurve(prepared.value.section, flows)
     : flows.map(() => nothing(prepared.problem));
-  return conditions.flatMap(({ flow, speed }, i) =>
-    branchesOf(theCase, outcomes[i]).map((branch) =>
-      branchRow(rowCondition(theCase, shape, prepared, width, flow, speed, turbulencePercent), outcomes[i], branch),
-    ),
-  );
+  const bands = prepared.ok ? curveBands(prepared.value.section, flows, outcomes) : flows.map(() => []);
+  return conditions.flatMap(({ flow, speed }, i) => {
+    const about = rowCondition(theCase, shape, prepared, width, flow, speed, turbulencePercent);
+    return branchesOf(theCase, outcomes[i]).map((branch) => branchRow(about, outcomes[i], branch, bands[i]));
+  });
 }
 
 function nothing(reason: Problem): ConditionOutcome {

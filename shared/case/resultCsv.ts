@@ -34,6 +34,7 @@ export const csvColumns = [
   "dragCoefficientLow",
   "dragCoefficientHigh",
   "applicability",
+  "applicabilityReason",
   "liftCoefficient",
   "dragPerSpanNewtonsPerMetre",
   "referenceWidth",

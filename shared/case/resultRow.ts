@@ -1,4 +1,6 @@
 import type { ConditionOutcome, Regime, SectionState, SideState, TransitionCause } from "../solve/solution";
+import type { Applicability } from "../uncertainty/applicability";
+import type { JudgedDragBand } from "../uncertainty/dragBand";
 
 export type Branch = "rising" | "falling";
 
@@ -44,10 +46,13 @@ export interface ResultRow {
   readonly pressureDragCoefficient: number | null;
   readonly frictionDragCoefficient: number | null;
   readonly dragCoefficient: number | null;
-  /** Band and applicability of the drag coefficient, where they are known. */
-  readonly dragCoefficientLow?: number | null;
-  readonly dragCoefficientHigh?: number | null;
-  readonly applicability?: string | null;
+  /** 90 % band of the drag coefficient by the errors against published values; null where none was worked out. */
+  readonly dragCoefficientLow: number | null;
+  readonly dragCoefficientHigh: number | null;
+  /** Whether the engine was compared with published values at such a section and condition. */
+  readonly applicability: Applicability | null;
+  /** What was not compared, in one sentence; null inside the checked range. */
+  readonly applicabilityReason: string | null;
   readonly liftCoefficient: number | null;
   readonly dragPerSpanNewtonsPerMetre: number | null;
   /** D, the section's extent across the stream, m. */
@@ -79,14 +84,23 @@ export interface RowCondition {
 
 const degreesPerRadian = 180 / Math.PI;
 
-/** The row of one branch of an outcome. */
-export function branchRow(condition: RowCondition, outcome: ConditionOutcome, branch: Branch): ResultRow {
+/**
+ * The row of one branch of an outcome.
+ * @param bands of the outcome's states, in their order; none leaves the band's keys null
+ */
+export function branchRow(
+  condition: RowCondition,
+  outcome: ConditionOutcome,
+  branch: Branch,
+  bands: readonly JudgedDragBand[] = [],
+): ResultRow {
   const index = outcome[branch];
   const state = index === null ? null : outcome.states[index];
   const reason = outcome.problem?.message ?? (state === null ? "no steady state was found" : null);
   return {
     ...conditionKeys(condition, branch),
     ...(state === null ? emptyKeys : stateKeys(condition, state)),
+    ...bandKeys(index === null ? undefined : bands[index]),
     referenceWidth: condition.referenceWidth,
     referenceArea: referenceAreaText,
     panelCount: condition.panelCount,
@@ -131,6 +145,15 @@ const emptyKeys = {
   liftCoefficient: null,
   dragPerSpanNewtonsPerMetre: null,
 } as const;
+
+function bandKeys(band: JudgedDragBand | undefined) {
+  return {
+    dragCoefficientLow: band?.low ?? null,
+    dragCoefficientHigh: band?.high ?? null,
+    applicability: band?.applicability ?? null,
+    applicabilityReason: band?.reason ?? null,
+  };
+}
 
 function stateKeys(condition: RowCondition, state: SectionState) {
   const { speed, density, referenceWidth } = condition;

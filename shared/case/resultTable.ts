@@ -62,7 +62,7 @@ function headerLines(results: CaseResults): string[] {
       : [
           `Fluid: ${fluid.name}, density ${significant(fluid.density, 5)} kg/m³, kinematic viscosity ${significant(fluid.kinematicViscosity, 4)} m²/s (${fluid.source})`,
         ]),
-    `Coefficients refer to ${referenceAreaText}; Re, ks/D and S to the reference width D, the section's extent across the stream; drag is per metre of span.`,
+    `Coefficients refer to ${referenceAreaText}; Re, ks/D and S to the reference width D, the section's extent across the stream; drag is per metre of span. "Cd band" holds nine in ten published values at such conditions.`,
     ...results.cautions.map((caution) => `Caution: ${caution}`),
   ];
 }
@@ -104,7 +104,17 @@ function tableLines(rows: readonly ResultRow[]): string[] {
       )
       .join("  ")
       .trimEnd(),
+  ).concat(reasonLines(rows));
+}
+
+/** Why rows are not inside the checked range, each reason once. */
+function reasonLines(rows: readonly ResultRow[]): string[] {
+  const reasons = new Set(
+    rows.flatMap(({ applicability, applicabilityReason }) =>
+      applicabilityReason === null ? [] : [`${applicability}. ${applicabilityReason}`],
+    ),
   );
+  return [...reasons].map((reason) => reason[0].toUpperCase() + reason.slice(1));
 }
 
 function head(text: Column["title"], row: ResultRow): string {
@@ -112,13 +122,13 @@ function head(text: Column["title"], row: ResultRow): string {
 }
 
 function band(row: ResultRow): string {
-  if (row.dragCoefficientLow == null || row.dragCoefficientHigh == null) return "-";
+  if (row.dragCoefficientLow === null || row.dragCoefficientHigh === null) return "-";
   return `${row.dragCoefficientLow.toFixed(2)}-${row.dragCoefficientHigh.toFixed(2)}`;
 }
 
 function remark(row: ResultRow): string {
   const parts = [row.converged ? "" : "NOT CONVERGED", row.oneSided === true ? "one-sided" : "", row.problem ?? ""];
-  if (row.applicability != null) parts.push(row.applicability);
+  if (row.applicability !== null) parts.push(row.applicability);
   return parts.filter((part) => part !== "").join(": ");
 }
 

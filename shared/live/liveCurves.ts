@@ -3,6 +3,8 @@ import type { FlowCondition } from "../solve/condition";
 import { traceDragCurve } from "../solve/dragCurve";
 import type { ConditionOutcome } from "../solve/solution";
 import { solveCondition } from "../solve/solveCondition";
+import { curveBands } from "../uncertainty/curveBands";
+import type { JudgedDragBand } from "../uncertainty/dragBand";
 import { liveCondition } from "./liveCondition";
 import type { LiveRequest } from "./liveRequest";
 import type { LiveShape } from "./liveShape";
@@ -14,24 +16,29 @@ import type { LiveShape } from "./liveShape";
 export function liveDragCurve(shape: LiveShape, request: LiveRequest, reynoldsNumbers: readonly number[]): ResultRow[] {
   const base = liveCondition(request, shape.width);
   const conditions = reynoldsNumbers.map((reynolds): FlowCondition => ({ ...base, reynolds }));
-  return traceDragCurve(shape.prepared, conditions).flatMap((outcome, i) =>
-    rows(shape, request, conditions[i], outcome),
-  );
+  const outcomes = traceDragCurve(shape.prepared, conditions);
+  const bands = curveBands(shape.prepared, conditions, outcomes);
+  return outcomes.flatMap((outcome, i) => rows(shape, request, conditions[i], outcome, bands[i]));
 }
 
-/** Rows of the request's section over relative roughness, everything else as in the request. */
+/**
+ * Rows of the request's section over relative roughness, everything else as in the request. Without bands, which would
+ * take two more solutions for every row.
+ */
 export function liveRoughnessCurve(shape: LiveShape, request: LiveRequest, ratios: readonly number[]): ResultRow[] {
   const base = liveCondition(request, shape.width);
   return ratios.flatMap((sandGrainRoughnessRatio) => {
     const condition = { ...base, sandGrainRoughnessRatio };
-    return rows(shape, request, condition, solveCondition(shape.prepared, condition)).slice(0, 1);
+    return rows(shape, request, condition, solveCondition(shape.prepared, condition), []).slice(0, 1);
   });
 }
 
 /** The row of the request itself on the rising branch. */
 export function liveRow(shape: LiveShape, request: LiveRequest): ResultRow {
   const condition = liveCondition(request, shape.width);
-  return rows(shape, request, condition, solveCondition(shape.prepared, condition))[0];
+  const outcome = solveCondition(shape.prepared, condition);
+  const [bands] = curveBands(shape.prepared, [condition], [outcome]);
+  return rows(shape, request, condition, outcome, bands)[0];
 }
 
 /** The rising branch, and the falling one where it differs. */
@@ -40,6 +47,7 @@ function rows(
   request: LiveRequest,
   condition: FlowCondition,
   outcome: ConditionOutcome,
+  bands: readonly JudgedDragBand[],
 ): ResultRow[] {
   const about = {
     section: shape.nodes.name,
@@ -53,6 +61,6 @@ function rows(
     referenceWidth: shape.width,
     panelCount: shape.nodes.count,
   };
-  const rising = branchRow(about, outcome, "rising");
-  return outcome.rising === outcome.falling ? [rising] : [rising, branchRow(about, outcome, "falling")];
+  const rising = branchRow(about, outcome, "rising", bands);
+  return outcome.rising === outcome.falling ? [rising] : [rising, branchRow(about, outcome, "falling", bands)];
 }

@@ -69,9 +69,12 @@ describe("resultTable(results)", () => {
       ...sampleRow(),
       dragCoefficientLow: 1.1,
       dragCoefficientHigh: 1.3,
-      applicability: "inside the checked range",
+      applicability: "between checked shapes" as const,
+      applicabilityReason: "Only ellipses were checked.",
     };
-    expect(resultTable(sampleResults([row]))).toMatch(/1\.10-1\.30.*inside the checked range/);
+    const table = resultTable(sampleResults([row, row]));
+    expect(table).toMatch(/1\.10-1\.30.*between checked shapes/);
+    expect(table.match(/^Between checked shapes\. Only ellipses were checked\.$/gm)).toHaveLength(1);
   });
 
   it("never prints a negative zero", () => {

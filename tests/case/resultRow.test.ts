@@ -19,6 +19,10 @@ const promisedKeys = [
   "pressureDragCoefficient",
   "frictionDragCoefficient",
   "dragCoefficient",
+  "dragCoefficientLow",
+  "dragCoefficientHigh",
+  "applicability",
+  "applicabilityReason",
   "liftCoefficient",
   "converged",
   "referenceWidth",
@@ -59,6 +63,29 @@ describe("branchRow(condition, outcome, branch)", () => {
       expect(row[key]).toBe(null);
     }
     expect(row.reynolds).toBe(187000);
+  });
+
+  it("takes the band of its branch's state, and null without one", () => {
+    const states = [sampleState(), sampleState({ regime: "supercritical", dragCoefficient: 0.25 })];
+    const outcome = { states, rising: 0, falling: 1, problem: null };
+    const band = { spansCrisis: true, applicability: "between checked shapes", reason: "Not checked." } as const;
+    const bands = [
+      { ...band, low: 1, high: 1.4 },
+      { ...band, low: 0.1, high: 0.4 },
+    ];
+    expect(branchRow(sampleCondition, outcome, "falling", bands)).toMatchObject({
+      dragCoefficientLow: 0.1,
+      dragCoefficientHigh: 0.4,
+      applicability: "between checked shapes",
+      applicabilityReason: "Not checked.",
+    });
+    expect(branchRow(sampleCondition, outcome, "rising")).toMatchObject({
+      dragCoefficientLow: null,
+      dragCoefficientHigh: null,
+      applicability: null,
+      applicabilityReason: null,
+    });
+    expect(branchRow(sampleCondition, nothingFound, "rising", [])).toMatchObject({ dragCoefficientLow: null });
   });
 
   it("picks the state of its branch", () => {
