@@ -1,0 +1,15 @@
+import { css } from "lit";
+
+export const puckFiguresStyles = css`
+  .verdict {
+    white-space: nowrap;
+  }
+  .verdict[data-verdict="fail"] {
+    color: var(--alarm);
+    font-weight: 700;
+  }
+  .verdict[data-verdict="onlyIfMadeBetter"] {
+    color: var(--ember);
+    font-weight: 700;
+  }
+`;

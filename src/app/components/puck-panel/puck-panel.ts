@@ -1,0 +1,216 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import { standardMaterials } from "../../../../shared/puck/materials";
+import type { FaceSide, PuckSpec } from "../../../../shared/puck/puckSpec";
+import { edgeProfileText, readEdgeProfile } from "../../puck/edgeProfileText";
+import { changeCandidate, puckBench } from "../../puck/puckBench";
+import {
+  coreKinds,
+  edgeKinds,
+  faceKinds,
+  faceSides,
+  fieldOf,
+  ofKind,
+  type PartKind,
+  type PuckField,
+  type PuckPart,
+  rimKinds,
+  wholeFields,
+  withField,
+} from "../../puck/puckFields";
+import { finishPresets, presetOf } from "../../reference/presets";
+import { StoreController } from "../../store/storeController";
+import { panelStyles } from "../../style/panelStyles";
+import { controlStyles } from "../../style/sharedStyles";
+import type { QuantityChange } from "../quantity-field/quantity-field";
+import "../quantity-field/quantity-field";
+import "../puck-materials/puck-materials";
+import { puckPanelStyles } from "./puck-panel.styles";
+
+/** Dimensions, edge, faces, rim, core, coat and finish of the candidate puck. */
+@customElement("ww-puck-panel")
+export class PuckPanel extends LitElement {
+  static override styles = [controlStyles, panelStyles, puckPanelStyles];
+
+  private readonly inputs = new StoreController(this, puckBench, (value) => value.history.present);
+  private readonly problem = new StoreController(this, puckBench, (value) => value.problem);
+  @state() private profileProblem = "";
+
+  private get spec(): PuckSpec {
+    return this.inputs.value.candidate.spec;
+  }
+
+  private change(spec: PuckSpec): void {
+    changeCandidate({ spec });
+  }
+
+  /** The engine's message where it is about this field. */
+  private problemOf(field: PuckField): string {
+    const problem = this.problem.value;
+    return problem !== null && partOf(problem.field) === field.part && problem.message.includes(field.mention)
+      ? problem.message
+      : "";
+  }
+
+  /** The engine's message about a part, where none of its fields tells it already. */
+  private problemOfPart(part: PuckPart, fields: readonly PuckField[]): string {
+    const problem = this.problem.value;
+    if (problem === null || partOf(problem.field) !== part) return "";
+    return fields.some((field) => this.problemOf(field) !== "") ? "" : problem.message;
+  }
+
+  protected override render() {
+    const { spec } = this;
+    const { finish } = this.inputs.value.candidate;
+    const preset = presetOf(finishPresets, finish);
+    return html`<section aria-labelledby="heading">
+      <div class="heading"><h2 id="heading">Puck</h2></div>
+      <div class="stack">
+        <div class="row">
+          <label for="name">Name</label>
+          <input
+            id="name"
+            type="text"
+            maxlength="100"
+            .value=${spec.name}
+            @change=${(event: Event) => this.change({ ...spec, name: (event.target as HTMLInputElement).value.trim() || "Candidate" })}
+          />
+        </div>
+        ${wholeFields.map((field) => this.renderField(field))}
+        ${this.renderPart("edge", "Edge", edgeKinds, spec.edge.kind, this.renderProfile())}
+        ${this.renderPart("face", "Faces", faceKinds, spec.face.kind, this.renderSide())}
+        ${this.renderPart("rim", "Rim", rimKinds, spec.rim.kind)}
+        ${this.renderPart("core", "Core", coreKinds, spec.core.kind, this.renderCoreMaterial())}
+        <fieldset>
+          <legend>Coat and finish</legend>
+          ${this.renderMaterial("coat-material", "Coat material", spec.coatMaterial, (coatMaterial) => this.change({ ...spec, coatMaterial }))}
+          <div class="row">
+            <label for="finish">Finish</label>
+            <select
+              id="finish"
+              @change=${(event: Event) => {
+                const chosen = finishPresets.find(({ key }) => key === (event.target as HTMLSelectElement).value);
+                if (chosen) changeCandidate({ finish: chosen.value });
+              }}
+            >
+              <option value="" ?selected=${preset === undefined}>own value</option>
+              ${finishPresets.map((one) => html`<option value=${one.key} ?selected=${one === preset}>${one.label}</option>`)}
+            </select>
+          </div>
+          <ww-quantity-field
+            label="Finish, ks"
+            kind="length"
+            .value=${finish}
+            .lowest=${0}
+            .highest=${0.005}
+            .hint=${preset?.source ?? ""}
+            @quantity-change=${(event: QuantityChange) => changeCandidate({ finish: event.detail.value })}
+          ></ww-quantity-field>
+        </fieldset>
+        <ww-puck-materials></ww-puck-materials>
+      </div>
+    </section>`;
+  }
+
+  private renderField(field: PuckField) {
+    return html`<ww-quantity-field
+      label=${field.label}
+      kind=${field.kind}
+      data-key="${field.part}.${field.key}"
+      .value=${fieldOf(this.spec, field)}
+      .lowest=${field.lowest}
+      .highest=${field.highest}
+      .aboveLowest=${field.aboveLowest}
+      .problem=${this.problemOf(field)}
+      @quantity-change=${(event: QuantityChange) => this.change(withField(this.spec, field, event.detail.value))}
+    ></ww-quantity-field>`;
+  }
+
+  private renderPart(
+    part: PuckPart,
+    label: string,
+    kinds: Readonly<Record<string, PartKind>>,
+    kind: string,
+    more: unknown = nothing,
+  ) {
+    const { fields } = kinds[kind];
+    const message = this.problemOfPart(part, fields);
+    return html`<fieldset>
+      <legend>${label}</legend>
+      <div class="row">
+        <label for=${part}>Kind of ${label.toLowerCase()}</label>
+        <select id=${part} @change=${(event: Event) => this.change(ofKind(this.spec, part, (event.target as HTMLSelectElement).value))}>
+          ${Object.entries(kinds).map(([key, one]) => html`<option value=${key} ?selected=${key === kind}>${one.label}</option>`)}
+        </select>
+      </div>
+      ${more}
+      ${fields.map((field) => this.renderField(field))}
+      ${message ? html`<p class="error" role="alert">${message}</p>` : nothing}
+    </fieldset>`;
+  }
+
+  private renderProfile() {
+    const { edge } = this.spec;
+    if (edge.kind !== "profile") return nothing;
+    return html`<label class="hint" for="profile">Inset from the rim; inset from the face, mm, one point a line, from the face (second number 0) to the rim (first number 0).</label>
+      <textarea
+        id="profile"
+        aria-invalid=${this.profileProblem ? "true" : "false"}
+        .value=${edgeProfileText(edge.points)}
+        @change=${(event: Event) => {
+          const read = readEdgeProfile((event.target as HTMLTextAreaElement).value);
+          this.profileProblem = read.ok ? "" : read.problem.message;
+          if (read.ok) this.change({ ...this.spec, edge: { kind: "profile", points: read.value } });
+        }}
+      ></textarea>
+      ${this.profileProblem ? html`<p class="error" role="alert">${this.profileProblem}</p>` : nothing}`;
+  }
+
+  private renderSide() {
+    const { face } = this.spec;
+    if (face.kind === "flat") return nothing;
+    return html`<div class="row">
+      <label for="side">On the</label>
+      <select id="side" @change=${(event: Event) => this.change({ ...this.spec, face: { ...face, side: (event.target as HTMLSelectElement).value as FaceSide } })}>
+        ${faceSides.map((side) => html`<option value=${side} ?selected=${side === face.side}>${side === "both" ? "both faces" : `${side} face`}</option>`)}
+      </select>
+    </div>`;
+  }
+
+  private renderCoreMaterial() {
+    const { core } = this.spec;
+    if (core.kind === "none") return nothing;
+    return this.renderMaterial("core-material", "Core material", core.material, (material) =>
+      this.change({ ...this.spec, core: { ...core, material } }),
+    );
+  }
+
+  private renderMaterial(id: string, label: string, name: string, choose: (name: string) => void) {
+    const all = [...this.inputs.value.userMaterials, ...standardMaterials];
+    const names = [...new Set([...all.map((material) => material.name), name])];
+    const chosen = all.find((material) => material.name === name);
+    const problem = this.problem.value;
+    const isOwn = problem !== null && problem.field === (id === "core-material" ? "core.material" : "coatMaterial");
+    return html`<div class="row">
+        <label for=${id}>${label}</label>
+        <select id=${id} @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}>
+          ${names.map((one) => html`<option value=${one} ?selected=${one === name}>${one}</option>`)}
+        </select>
+      </div>
+      ${isOwn ? html`<p class="error" role="alert">${problem.message}</p>` : nothing}
+      <p class="hint">${chosen ? `${chosen.density} kg/m³ (${chosen.lowestDensity} to ${chosen.highestDensity}); ${chosen.source}` : ""}</p>`;
+  }
+}
+
+/** The part of a puck that a problem's field names. */
+function partOf(field: string | undefined): PuckField["part"] | null {
+  const [first] = (field ?? "").split(".");
+  if (first === "diameterMetres" || first === "thicknessMetres") return "whole";
+  return first === "edge" || first === "face" || first === "rim" || first === "core" ? first : null;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-puck-panel": PuckPanel;
+  }
+}

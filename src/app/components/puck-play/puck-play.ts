@@ -1,0 +1,144 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement } from "lit/decorators.js";
+import type { FluidSpec } from "../../../../shared/fluid/fluidSpec";
+import type { Orientation } from "../../../../shared/puck/orientationIndex";
+import { changePuck, puckBench } from "../../puck/puckBench";
+import type { PlayInputs } from "../../puck/puckInputs";
+import { StoreController } from "../../store/storeController";
+import { panelStyles } from "../../style/panelStyles";
+import { controlStyles } from "../../style/sharedStyles";
+import { fluidFields, fluidLabels, fluidOfKind } from "../conditions-panel/fluidFields";
+import type { ListChange } from "../puck-list-field/puck-list-field";
+import "../puck-list-field/puck-list-field";
+import type { QuantityChange } from "../quantity-field/quantity-field";
+import "../quantity-field/quantity-field";
+import { puckPlayStyles } from "./puck-play.styles";
+
+const shareLabels: Readonly<Record<Orientation, string>> = {
+  upright: "Upright, edge-on",
+  flat: "Flat, edge-on",
+  faceOn: "Face-on",
+};
+
+/** The water, the speeds and how the puck is used: what drag, index and motions rest on. */
+@customElement("ww-puck-play")
+export class PuckPlayPanel extends LitElement {
+  static override styles = [controlStyles, panelStyles, puckPlayStyles];
+
+  private readonly play = new StoreController(this, puckBench, (value) => value.history.present.play);
+  private readonly problem = new StoreController(this, puckBench, (value) => value.problem ?? value.solveProblem);
+
+  private set(change: Partial<PlayInputs>): void {
+    changePuck({ play: { ...this.play.value, ...change } });
+  }
+
+  private problemOf(...mentions: readonly string[]): string {
+    const problem = this.problem.value;
+    return problem !== null && mentions.some((mention) => problem.field?.includes(mention)) ? problem.message : "";
+  }
+
+  protected override render() {
+    const play = this.play.value;
+    const total = play.shares.upright + play.shares.flat + play.shares.faceOn;
+    return html`<section aria-labelledby="heading">
+      <div class="heading"><h2 id="heading">Play</h2></div>
+      <div class="stack">
+        <div class="row">
+          <label for="fluid">Fluid</label>
+          <select id="fluid" @change=${(event: Event) => this.set({ fluid: fluidOfKind((event.target as HTMLSelectElement).value as FluidSpec["kind"]) })}>
+            ${Object.entries(fluidLabels).map(([kind, label]) => html`<option value=${kind} ?selected=${kind === play.fluid.kind}>${label}</option>`)}
+          </select>
+        </div>
+        ${fluidFields(play.fluid).map(
+          (field) => html`<ww-quantity-field
+            label=${field.label}
+            kind=${field.kind}
+            .value=${field.value}
+            .lowest=${field.range.lowest}
+            .highest=${field.range.highest}
+            .hint=${field.hint}
+            .problem=${this.problemOf(`fluid.${field.key}`)}
+            @quantity-change=${(event: QuantityChange) => this.set({ fluid: { ...play.fluid, [field.key]: event.detail.value } as FluidSpec })}
+          ></ww-quantity-field>`,
+        )}
+        <ww-puck-list-field
+          label="Speeds"
+          kind="speed"
+          .values=${play.speeds}
+          .lowest=${0}
+          above-lowest
+          .highest=${100}
+          .most=${20}
+          hint="Drag is solved at these; the index is their average."
+          .problem=${this.problemOf("puck.candidates", "puck.baselines", "speeds")}
+          @list-change=${(event: ListChange) => this.set({ speeds: event.detail.values })}
+        ></ww-puck-list-field>
+        <ww-puck-list-field
+          label="Turbulence intensities"
+          kind="fraction"
+          .values=${play.turbulences}
+          .lowest=${0}
+          .highest=${0.2}
+          .most=${4}
+          hint="About 1 % in a calm pool, 5 % in play: estimates, no published value was found."
+          @list-change=${(event: ListChange) => this.set({ turbulences: event.detail.values })}
+        ></ww-puck-list-field>
+        <fieldset>
+          <legend>Shares of play</legend>
+          ${(Object.keys(shareLabels) as Orientation[]).map(
+            (orientation) => html`<ww-quantity-field
+              label=${shareLabels[orientation]}
+              data-key=${`share.${orientation}`}
+              .value=${play.shares[orientation]}
+              .lowest=${0}
+              .highest=${1000}
+              .hint=${total > 0 ? `${((100 * play.shares[orientation]) / total).toFixed(0)} % of play` : ""}
+              .problem=${total > 0 ? "" : "Shares must not all be 0."}
+              @quantity-change=${(event: QuantityChange) => this.set({ shares: { ...play.shares, [orientation]: event.detail.value } })}
+            ></ww-quantity-field>`,
+          )}
+          <div class="row">
+            <label for="flat-place">Lies flat</label>
+            <select id="flat-place" @change=${(event: Event) => this.set({ flatPlace: (event.target as HTMLSelectElement).value as PlayInputs["flatPlace"] })}>
+              <option value="floor" ?selected=${play.flatPlace === "floor"}>on the pool floor</option>
+              <option value="openWater" ?selected=${play.flatPlace === "openWater"}>in open water</option>
+            </select>
+          </div>
+        </fieldset>
+        <fieldset>
+          <legend>Attitude, friction, trust</legend>
+          <ww-quantity-field label="Tilt" kind="angle" .value=${play.tilt} .lowest=${0} .highest=${Math.PI / 2} hint="0° edge-on, 90° face-on." @quantity-change=${(
+            event: QuantityChange,
+          ) => this.set({ tilt: event.detail.value })}></ww-quantity-field>
+          <ww-quantity-field label="Sliding friction" .value=${play.frictionCoefficient} .lowest=${0} .highest=${2} hint="Over the weight in water. 0.22 for hard plastic on wet tile is from memory: measure yours." @quantity-change=${(
+            event: QuantityChange,
+          ) =>
+            this.set({
+              frictionCoefficient: event.detail.value,
+              frictionSpread: Math.min(play.frictionSpread, event.detail.value),
+            })}></ww-quantity-field>
+          <ww-quantity-field label="Its plus and minus" .value=${play.frictionSpread} .lowest=${0} .highest=${play.frictionCoefficient} @quantity-change=${(
+            event: QuantityChange,
+          ) => this.set({ frictionSpread: event.detail.value })}></ww-quantity-field>
+          <ww-quantity-field label="Error of solved sections" kind="fraction" .value=${play.sectionError} .lowest=${0} .highest=${0.9} @quantity-change=${(
+            event: QuantityChange,
+          ) => this.set({ sectionError: event.detail.value })}></ww-quantity-field>
+        </fieldset>
+        ${this.renderOther()}
+      </div>
+    </section>`;
+  }
+
+  /** A problem of the solution that no field above has told. */
+  private renderOther() {
+    const problem = this.problem.value;
+    if (problem === null || !problem.field?.startsWith("puck.play")) return nothing;
+    return html`<p class="error" role="alert">${problem.message}</p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-puck-play": PuckPlayPanel;
+  }
+}

@@ -1,0 +1,57 @@
+import { css } from "lit";
+
+export const puckRulesStyles = css`
+  fieldset {
+    border: none;
+    border-top: 1px solid var(--rule);
+    margin: 0;
+    padding: 0.5rem 0 0;
+    display: grid;
+    gap: 0.4rem;
+    min-width: 0;
+  }
+  legend {
+    font-weight: 700;
+    font-size: 0.9rem;
+    padding: 0 0.4rem 0 0;
+  }
+  .overall {
+    margin: 0;
+    font-size: 1.1rem;
+    font-weight: 700;
+  }
+  .overall[data-verdict="fail"] {
+    color: var(--alarm);
+  }
+  .overall[data-verdict="onlyIfMadeBetter"] {
+    color: var(--ember);
+  }
+  ul.messages {
+    margin: 0;
+    padding-left: 1.1rem;
+    font-size: 0.86rem;
+    display: grid;
+    gap: 0.25rem;
+  }
+  .file {
+    display: inline-block;
+    position: relative;
+  }
+  .file span.button {
+    display: inline-block;
+    border: 1px solid var(--edge);
+    border-radius: 2px 9px 2px 2px;
+    background: var(--sheet);
+    padding: 0.35rem 0.8rem;
+    font-size: 0.9rem;
+    cursor: pointer;
+  }
+  .file input:focus-visible + span.button {
+    outline: 3px solid var(--focus);
+    outline-offset: 2px;
+  }
+  .row input[type="text"] {
+    width: 100%;
+    text-align: right;
+  }
+`;

@@ -1,0 +1,74 @@
+import type { PuckSpec } from "../../../shared/puck/puckSpec";
+import { wetTileFriction } from "../../../shared/puck/slidingFriction";
+import type { PuckInputs } from "./puckInputs";
+
+/** The baseline of the invented Harbour League: 80 x 30 mm, edge radius 6 mm, lead disc in polyurethane. */
+const demoBaseline: PuckSpec = {
+  name: "Harbour League baseline",
+  diameterMetres: 0.08,
+  thicknessMetres: 0.03,
+  edge: { kind: "radius", radiusMetres: 0.006 },
+  face: { kind: "flat" },
+  rim: { kind: "plain" },
+  core: { kind: "disc", material: "lead", diameterMetres: 0.075, thicknessMetres: 0.0235, edgeRadiusMetres: 0.004 },
+  coatMaterial: "polyurethane",
+};
+
+/** What the view starts from until a case is opened. */
+export const demoPuck: PuckInputs = {
+  title: "Harbour League candidate puck",
+  candidate: {
+    spec: {
+      ...demoBaseline,
+      name: "Candidate",
+      diameterMetres: 0.082,
+      thicknessMetres: 0.028,
+      edge: { kind: "radius", radiusMetres: 0.009 },
+      core: { kind: "disc", material: "lead", diameterMetres: 0.076, thicknessMetres: 0.0225, edgeRadiusMetres: 0.006 },
+    },
+    finish: 20e-6,
+  },
+  baseline: { spec: demoBaseline, finish: 20e-6 },
+  userMaterials: [],
+  play: {
+    fluid: { kind: "freshWater", temperatureCelsius: 27 },
+    speeds: [1, 1.5, 2, 2.5, 3, 3.5, 4, 5, 6],
+    turbulences: [0.01],
+    shares: { upright: 1, flat: 1, faceOn: 1 },
+    flatPlace: "floor",
+    tilt: Math.PI / 6,
+    frictionCoefficient: wetTileFriction.best,
+    frictionSpread: wetTileFriction.best - wetTileFriction.low,
+    sectionError: 0.2,
+  },
+  rules: null,
+  tolerances: { diameterMetres: 3e-4, thicknessMetres: 3e-4, edgeRadiusMetres: 5e-4 },
+  sampling: { sizes: "uniform", samples: 2000, seed: 1 },
+  massTarget: { massKilograms: 1.25, freeDimension: "thickness", leastCoverMetres: 0.002 },
+  motion: {
+    slideSpeed: 3,
+    flickSpeed: 4,
+    elevation: (25 * Math.PI) / 180,
+    startHeight: 0.02,
+    waterDepth: 2,
+    flickAttitude: "edgeAlongPath",
+    pitch: 0,
+    sinkAttitude: "faceOn",
+    markDistance: 1,
+  },
+  tradeoff: {
+    variables: [
+      { key: "diameterMetres", lowest: 0.077, highest: 0.083 },
+      { key: "thicknessMetres", lowest: 0.027, highest: 0.033 },
+      { key: "edgeRadiusMetres", lowest: 0.004, highest: 0.012 },
+    ],
+    goals: [
+      { key: "dragIndex", sense: "least" },
+      { key: "momentOfInertiaAxisKilogramSquareMetres", sense: "most" },
+    ],
+    populationSize: 16,
+    generations: 6,
+    seed: 1,
+    madeOff: 5e-4,
+  },
+};

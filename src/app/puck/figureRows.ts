@@ -1,0 +1,70 @@
+import { type FigureKey, figureCatalogue, figureKeys, figureText } from "../../../shared/puck/figureCatalogue";
+import type { PuckFigures } from "../../../shared/puck/puckFigures";
+import type { PuckJudgement, RuleVerdict } from "../../../shared/rules/judgePuck";
+
+/** One figure of the candidate as the table prints it. */
+export interface FigureRow {
+  readonly figure: FigureKey;
+  readonly label: string;
+  readonly candidate: string;
+  readonly baseline: string;
+  /** Candidate over baseline less 1, as text; empty where that says nothing. */
+  readonly change: string;
+  /** The rule about it; null where the rules have none. */
+  readonly rule: { readonly allowed: string; readonly verdict: RuleVerdict; readonly message: string } | null;
+}
+
+/** A verdict in words, with a mark that does not depend on colour. */
+export const verdictTexts: Readonly<Record<RuleVerdict, string>> = {
+  pass: "✓ pass",
+  fail: "✗ fail",
+  onlyIfMadeBetter: "△ only if made better",
+  notDetermined: "? not determined",
+};
+
+export function figureRows(
+  candidate: PuckFigures,
+  baseline: PuckFigures,
+  judgement: PuckJudgement | null,
+): FigureRow[] {
+  return figureKeys.flatMap((figure): FigureRow[] => {
+    const own = candidate[figure];
+    const other = baseline[figure];
+    const rule = judgement?.rules.find((one) => one.figure === figure);
+    if (own === null && other === null && rule === undefined) return [];
+    return [
+      {
+        figure,
+        label: figureCatalogue[figure].label,
+        candidate: own === null ? "–" : figureText(figure, own),
+        baseline: other === null ? "–" : figureText(figure, other),
+        change: own === null || other === null ? "" : changeText(own, other),
+        rule:
+          rule === undefined
+            ? null
+            : {
+                allowed: allowedText(figure, rule.from, rule.to),
+                verdict: rule.verdict,
+                message: sentence(rule.message),
+              },
+      },
+    ];
+  });
+}
+
+/** "+3.2 %", "-0.5 %", "equal". */
+export function changeText(value: number, base: number): string {
+  if (base === 0) return value === 0 ? "equal" : "";
+  const percent = 100 * (value / base - 1);
+  if (Math.abs(percent) < 0.05) return "equal";
+  return `${percent > 0 ? "+" : "−"}${Math.abs(percent).toPrecision(Math.abs(percent) < 1 ? 1 : 3)} %`;
+}
+
+function allowedText(figure: FigureKey, from: number | null, to: number | null): string {
+  if (from === null) return `up to ${figureText(figure, to ?? 0)}`;
+  return to === null ? `from ${figureText(figure, from)}` : `${figureText(figure, from)} to ${figureText(figure, to)}`;
+}
+
+function sentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}

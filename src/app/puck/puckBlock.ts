@@ -1,0 +1,97 @@
+import { resolveFluid } from "../../../shared/fluid/resolveFluid";
+import type { MotionDocument } from "../../../shared/puckcase/motionDocument";
+import type { PuckBlockDocument } from "../../../shared/puckcase/puckBlockDocument";
+import type { PuckCase } from "../../../shared/puckcase/puckCase";
+import { resolvePuckCase } from "../../../shared/puckcase/resolvePuckCase";
+import type { TradeoffDocument } from "../../../shared/puckcase/tradeoffDocument";
+import { problem, type Result, success } from "../../../shared/result";
+import type { MotionInputs, PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
+
+const degrees = (radians: number) => (radians * 180) / Math.PI;
+
+/** Points of each motion over time. */
+const curveSamples = 121;
+
+/** The inputs as the puck block of a case file: candidate first among the candidates, then the others. */
+export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): PuckBlockDocument {
+  const entry = ({ spec, finish }: PuckMake) => ({ puck: spec, sandGrainRoughnessMetres: finish, keepCore: true });
+  const { play, massTarget } = inputs;
+  return {
+    baselines: [entry(inputs.baseline)],
+    candidates: [inputs.candidate, ...others].map(entry),
+    play: {
+      orientationShares: play.shares,
+      flatPlace: play.flatPlace,
+      tiltDegrees: [degrees(play.tilt)],
+      frictionCoefficient: play.frictionCoefficient,
+      frictionSpread: play.frictionSpread,
+    },
+    ...(inputs.userMaterials.length > 0 ? { materials: inputs.userMaterials.map(asWritten) } : {}),
+    ...(inputs.rules === null ? {} : { rules: inputs.rules }),
+    making: { tolerances: inputs.tolerances, ...inputs.sampling },
+    wantedMass: { ...massTarget },
+    motions: motionDocuments(inputs.motion),
+    solving: { sectionErrorPercent: 100 * play.sectionError },
+    tradeoff: tradeoffDocumentOf(inputs.tradeoff, inputs.candidate.spec.name),
+  };
+}
+
+function asWritten<T extends { readonly cautions: readonly string[] }>(material: T) {
+  return { ...material, cautions: [...material.cautions] };
+}
+
+/** The slide, the flick and the sink that the inputs ask for, in this order. */
+export function motionDocuments(motion: MotionInputs): [MotionDocument, MotionDocument, MotionDocument] {
+  const common = { markDistancesMetres: [motion.markDistance], curveSamples };
+  const attitude =
+    motion.flickAttitude === "fixed"
+      ? ({ kind: "fixed", pitchDegrees: degrees(motion.pitch) } as const)
+      : ({ kind: "edgeAlongPath" } as const);
+  return [
+    { kind: "slide", name: "slide", ...common, startSpeedMetresPerSecond: motion.slideSpeed },
+    {
+      kind: "flick",
+      name: "flick",
+      ...common,
+      startSpeedMetresPerSecond: motion.flickSpeed,
+      elevationDegrees: degrees(motion.elevation),
+      startHeightMetres: motion.startHeight,
+      waterDepthMetres: motion.waterDepth,
+      attitude,
+    },
+    { kind: "sink", name: "sink", curveSamples, attitude: motion.sinkAttitude, depthMetres: motion.waterDepth },
+  ];
+}
+
+function tradeoffDocumentOf(tradeoff: TradeoffInputs, template: string): TradeoffDocument {
+  return {
+    template,
+    variables: tradeoff.variables.map(({ key, lowest, highest }) => ({ dimension: key, from: lowest, to: highest })),
+    goals: tradeoff.goals.map(({ key, sense }) => ({ figure: key, sense })),
+    method: {
+      kind: "paretoSearch",
+      populationSize: tradeoff.populationSize,
+      generations: tradeoff.generations,
+      seed: tradeoff.seed,
+    },
+    madeOffMetres: tradeoff.madeOff,
+  };
+}
+
+/**
+ * The inputs checked and made ready to run: baseline, candidate, then the others. Motions that are slower than every
+ * speed of the drag curves are covered by slower speeds at which sections are solved as well.
+ */
+export function puckCaseOf(inputs: PuckInputs, others: readonly PuckMake[]): Result<PuckCase> {
+  const fluid = resolveFluid(inputs.play.fluid);
+  if (!fluid.ok) return problem(fluid.problem.code, fluid.problem.message, `fluid.${fluid.problem.field ?? ""}`);
+  const resolved = resolvePuckCase(puckBlock(inputs, others), {
+    fluid: fluid.value,
+    speeds: inputs.play.speeds,
+    turbulencePercents: inputs.play.turbulences.map((share) => 100 * share),
+    finish: inputs.candidate.finish,
+  });
+  if (resolved.ok) return success(resolved.value);
+  const [first] = resolved.problems;
+  return { ok: false, problem: first };
+}

@@ -1,0 +1,84 @@
+import type { FluidSpec } from "../../../shared/fluid/fluidSpec";
+import type { Material } from "../../../shared/puck/materials";
+import type { OrientationShares } from "../../../shared/puck/orientationIndex";
+import type { DimensionKey } from "../../../shared/puck/puckDimension";
+import type { PuckSpec } from "../../../shared/puck/puckSpec";
+import type { MadeSampling, MakingTolerances } from "../../../shared/rules/judgePuck";
+import type { RuleSet } from "../../../shared/rules/ruleSet";
+import type { MassTarget, PuckGoal } from "../../../shared/tradeoff/puckEvaluation";
+
+/** A puck with its finish. */
+export interface PuckMake {
+  readonly spec: PuckSpec;
+  /** Equivalent sand-grain roughness of the faces and of a plain rim, m. */
+  readonly finish: number;
+}
+
+/** The water that pucks meet and how they are used in it. */
+export interface PlayInputs {
+  readonly fluid: FluidSpec;
+  /** Speeds at which drag is given and over which the index is averaged, m/s, rising. */
+  readonly speeds: readonly number[];
+  /** Fractions, rising; the index is averaged over them as well. */
+  readonly turbulences: readonly number[];
+  readonly shares: OrientationShares;
+  /** Where a puck lies flat. */
+  readonly flatPlace: "floor" | "openWater";
+  /** Between edge-on (0) and face-on (pi/2), rad. */
+  readonly tilt: number;
+  /** Sliding friction / weight in water, and half the width of its band. */
+  readonly frictionCoefficient: number;
+  readonly frictionSpread: number;
+  /** Relative error of a solved section's drag. */
+  readonly sectionError: number;
+}
+
+export interface MotionInputs {
+  /** m/s, of the slide and of the flick. */
+  readonly slideSpeed: number;
+  readonly flickSpeed: number;
+  /** Over the horizontal, rad. */
+  readonly elevation: number;
+  /** Height over the floor at the start of the flick, m. */
+  readonly startHeight: number;
+  /** m; also the way of a sinking puck. */
+  readonly waterDepth: number;
+  readonly flickAttitude: "edgeAlongPath" | "fixed";
+  /** Of the mid-plane while spin holds it, front up positive, rad. */
+  readonly pitch: number;
+  readonly sinkAttitude: "faceOn" | "edgeOn";
+  /** Distance at which time and speed are told, m. */
+  readonly markDistance: number;
+}
+
+export interface FreeDimension {
+  readonly key: DimensionKey;
+  /** m. */
+  readonly lowest: number;
+  readonly highest: number;
+}
+
+export interface TradeoffInputs {
+  readonly variables: readonly FreeDimension[];
+  readonly goals: readonly PuckGoal[];
+  readonly populationSize: number;
+  readonly generations: number;
+  readonly seed: number;
+  /** How far each dimension is taken to be made wrong, m. */
+  readonly madeOff: number;
+}
+
+/** Everything that a person enters in the puck view. SI units and radians; plain data, so that it can be kept. */
+export interface PuckInputs {
+  readonly title: string;
+  readonly candidate: PuckMake;
+  readonly baseline: PuckMake;
+  readonly userMaterials: readonly Material[];
+  readonly play: PlayInputs;
+  readonly rules: RuleSet | null;
+  readonly tolerances: MakingTolerances;
+  readonly sampling: MadeSampling;
+  readonly massTarget: MassTarget;
+  readonly motion: MotionInputs;
+  readonly tradeoff: TradeoffInputs;
+}

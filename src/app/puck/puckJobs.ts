@@ -1,0 +1,53 @@
+import type { SizedPuck } from "../../../shared/puck/coreSizing";
+import { problem, type Result, success } from "../../../shared/result";
+import type { MadeShare } from "../../../shared/rules/monteCarlo";
+import type { PuckApi } from "../../../workers/puckApi";
+import { type CallOutcome, WatchedWorker } from "../engine/watchedWorker";
+import { ownTolerances } from "./ownTolerances";
+import { puckBench } from "./puckBench";
+import { spawnPuckSolver } from "./spawnPuckSolver";
+
+/** Work that a person asks for by a button, each in the same worker; a newer request does not wait for an older one. */
+
+let worker: WatchedWorker<PuckApi> | null = null;
+let busy = false;
+
+function jobWorker(): WatchedWorker<PuckApi> {
+  worker ??= new WatchedWorker<PuckApi>(spawnPuckSolver, () => {});
+  if (busy) worker.cancel();
+  return worker;
+}
+
+async function run<T>(call: () => Promise<CallOutcome<Result<T>>>): Promise<Result<T> | null> {
+  busy = true;
+  const outcome = await call();
+  if (outcome.kind === "cancelled") return null;
+  busy = false;
+  return outcome.kind === "done" ? outcome.value : problem("crash", `The solver stopped: ${outcome.reason}.`);
+}
+
+/** The candidate with its core sized for the wanted mass; null when a newer request came. */
+export async function sizeCandidateCore(): Promise<Result<SizedPuck> | null> {
+  const { measured, history } = puckBench.value;
+  if (measured === null) return problem("no-puck", "The puck cannot be made yet.");
+  const { candidate, massTarget } = history.present;
+  const design = { spec: candidate.spec, setting: measured.setting };
+  const owner = jobWorker();
+  return run(() => owner.call((remote) => remote.sizeCore(design, massTarget)));
+}
+
+/** Share of made candidates inside the rules, by random making; null when a newer request came. */
+export async function countMadePucks(): Promise<Result<MadeShare> | null> {
+  const { measured, history } = puckBench.value;
+  const { candidate, rules, tolerances, sampling } = history.present;
+  if (measured === null) return problem("no-puck", "The puck cannot be made yet.");
+  if (rules === null) return problem("no-rules", "There are no rules to count by.");
+  const design = { spec: candidate.spec, setting: measured.setting };
+  const owner = jobWorker();
+  const judged = await run(() =>
+    owner.call((remote) => remote.judge(design, rules, ownTolerances(candidate.spec, tolerances), sampling)),
+  );
+  if (judged === null || !judged.ok) return judged;
+  const { made } = judged.value;
+  return made === null ? problem("no-count", "No pucks were counted.") : success(made);
+}

@@ -1,0 +1,50 @@
+import { css } from "lit";
+
+/** Tables of results in the puck view. */
+export const puckTableStyles = css`
+  .scroll {
+    overflow-x: auto;
+  }
+  table {
+    border-collapse: collapse;
+    font-size: 0.86rem;
+    font-variant-numeric: tabular-nums;
+    min-width: 100%;
+  }
+  th,
+  td {
+    text-align: left;
+    padding: 0.25rem 0.9rem 0.25rem 0;
+    border-bottom: 1px solid var(--rule);
+    vertical-align: top;
+  }
+  th[scope="row"] {
+    font-weight: 400;
+  }
+  td.number,
+  th.number {
+    text-align: right;
+    white-space: nowrap;
+  }
+  td small {
+    display: block;
+    color: var(--ink-soft);
+    white-space: normal;
+  }
+  .is-stale {
+    opacity: 0.65;
+  }
+  .state {
+    margin: 0;
+    font-size: 0.88rem;
+  }
+  .state b {
+    color: var(--alarm);
+  }
+  .notes {
+    margin: 0.5rem 0 0;
+    padding-left: 1.1rem;
+    font-size: 0.84rem;
+    color: var(--ink-soft);
+  }
+`;

@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { createPuckSolver } from "./puckApi";
+
+expose(createPuckSolver());
