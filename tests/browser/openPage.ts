@@ -69,16 +69,26 @@ export interface WatchedPage {
   readonly complaints: string[];
 }
 
+export interface PageChoice {
+  readonly hash?: string;
+  /** False leaves the plot library out, as when it cannot be loaded: the rest of the page must work, and it is quicker. */
+  readonly plots?: boolean;
+}
+
 /** A fresh browser profile, so nothing is stored from another test. */
-export async function openPage(stage: Stage, hash = "", size = { width: 1280, height: 900 }): Promise<WatchedPage> {
-  const context = await stage.browser.newContext({ viewport: size, reducedMotion: "reduce" });
+export async function openPage(stage: Stage, { hash = "", plots = true }: PageChoice = {}): Promise<WatchedPage> {
+  const context = await stage.browser.newContext({ viewport: { width: 1280, height: 900 }, reducedMotion: "reduce" });
+  if (!plots) await context.route("**/plotly*", (route) => route.abort());
   const page = await context.newPage();
   const complaints: string[] = [];
+  const complain = (text: string) => {
+    if (plots || !/plotly|ERR_FAILED/.test(text)) complaints.push(text);
+  };
   page.on("console", (message) => {
-    if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+    if (message.type() === "error" || message.type() === "warning") complain(message.text());
   });
-  page.on("pageerror", (error) => complaints.push(error.message));
-  page.on("requestfailed", (request) => complaints.push(`${request.url()}: ${request.failure()?.errorText}`));
+  page.on("pageerror", (error) => complain(error.message));
+  page.on("requestfailed", (request) => complain(`${request.url()}: ${request.failure()?.errorText}`));
   await page.goto(stage.address + hash, { waitUntil: "load" });
   return { page, complaints };
 }

@@ -1,7 +1,14 @@
 import { afterAll, beforeAll, describe } from "vitest";
 import { openStage, type Stage } from "./openPage";
+import { accessibilityScenarios } from "./scenarios/accessibility";
 import { cancelScenarios } from "./scenarios/cancel";
+import { handleScenarios } from "./scenarios/handles";
+import { importScenarios } from "./scenarios/imports";
+import { keepingScenarios } from "./scenarios/keeping";
 import { loadingScenarios } from "./scenarios/loading";
+import { reportScenarios } from "./scenarios/reportPage";
+import { robustnessScenarios } from "./scenarios/robustness";
+import { sweepScenarios } from "./scenarios/sweeping";
 
 /** All browser tests share one production build and one browser; each opens a page of its own. */
 describe("the page in a real browser", { timeout: 120_000 }, () => {
@@ -21,4 +28,11 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
 
   loadingScenarios(onStage);
   cancelScenarios(onStage);
+  handleScenarios(onStage);
+  importScenarios(onStage);
+  keepingScenarios(onStage);
+  sweepScenarios(onStage);
+  robustnessScenarios(onStage);
+  reportScenarios(onStage);
+  accessibilityScenarios(onStage);
 });

@@ -3,16 +3,19 @@ import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
 import { readCase } from "../../../shared/case/readCase";
 import { openPage, type Stage } from "../openPage";
-import { waitForCase, waitForFigures } from "./pageParts";
+import { waitForCase } from "./pageParts";
 
 const demoFile = "harbour-league-puck.json";
 
 export function loadingScenarios(stage: () => Stage): void {
-  test("the first visit runs the demo case in the worker; every plot is drawn and names its axes with units", async () => {
+  test("the first visit runs the demo case; every plot names its axes with units; drag coefficients equal the engine's in Node to five digits", async () => {
+    const reading = readCase(readFileSync(`cases/${demoFile}`, "utf8"), demoFile);
+    if (!reading.ok) throw new Error(reading.problem.message);
+    const expected = runCase(reading.value).results.map((row) => row.dragCoefficient);
     const { page, complaints } = await openPage(stage());
-    await waitForFigures(page);
     await waitForCase(page);
-    const plots = page.locator("ww-plot");
+
+    const plots = page.locator("ww-plot-board ww-plot");
     expect(await plots.count()).toBeGreaterThanOrEqual(5);
     for (const plot of await plots.all()) {
       await plot.scrollIntoViewIfNeeded();
@@ -20,24 +23,16 @@ export function loadingScenarios(stage: () => Stage): void {
       expect(await plot.locator(".xtitle").textContent()).toMatch(/\((–|degrees)\)/);
       expect(await plot.locator(".ytitle").textContent()).toMatch(/\((–|degrees)\)/);
     }
-    expect(complaints).toEqual([]);
-    await page.context().close();
-  });
 
-  test("the demo case's drag coefficients on the screen are those of the engine in Node, to the five digits shown", async () => {
-    const reading = readCase(readFileSync(`cases/${demoFile}`, "utf8"), demoFile);
-    if (!reading.ok) throw new Error(reading.problem.message);
-    const expected = runCase(reading.value).results.map((row) => row.dragCoefficient);
-    const { page } = await openPage(stage());
-    await waitForCase(page);
-    const plot = page.locator("#plot-drag");
-    await plot.getByRole("button", { name: "Table of" }).click();
-    const rows = await plot.locator("tbody tr").allInnerTexts();
+    const dragPlot = page.locator("#plot-drag");
+    await dragPlot.getByRole("button", { name: "Table of" }).click();
+    const rows = await dragPlot.locator("tbody tr").allInnerTexts();
     const shown = rows.map((row) => row.split("\t")).filter(([curve]) => curve.startsWith("case:"));
     expect(shown).toHaveLength(expected.length);
     const sorted = (values: readonly (number | null)[]) => values.map(Number).sort((a, b) => a - b);
     const onScreen = sorted(shown.map((cells) => Number(cells[2])));
     for (const [i, drag] of sorted(expected).entries()) expect(Math.abs(onScreen[i] / drag - 1)).toBeLessThan(5.1e-5);
+    expect(complaints).toEqual([]);
     await page.context().close();
   });
 }

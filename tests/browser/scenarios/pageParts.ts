@@ -1,5 +1,8 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
+import { demoDesign } from "../../../shared/design/design";
+import { caseText } from "../../../src/app/files/caseText";
+import { screenHash } from "../../../src/app/files/screenLink";
 
 /** Waits until the open case has been run to its end. */
 export async function waitForCase(page: Page): Promise<void> {
@@ -15,6 +18,17 @@ export async function waitForFigures(page: Page): Promise<void> {
 export async function shownDrag(page: Page): Promise<number> {
   const text = await page.locator("ww-key-figures .lead dd").first().textContent();
   return Number.parseFloat(text ?? "");
+}
+
+/** What a quantity field shows. */
+export function fieldValue(page: Page, label: string): Promise<string> {
+  return page.getByLabel(label, { exact: true }).first().inputValue();
+}
+
+/** The part of an address that opens the page on a profile section of 80 x 30 mm, edge radius 6 mm, without any case. */
+export function profileHash(): Promise<string> {
+  const section = { family: "roundedRectangle", length: 0.08, height: 0.03, edgeRadius: 0.006 } as const;
+  return screenHash({ version: 1, design: caseText({ ...demoDesign, section }), pins: [], positionMeasure: "angle" });
 }
 
 /** Enters a value in a quantity field, as a person would. */

@@ -14,7 +14,7 @@ export const dialogStyles = css`
   dialog::backdrop {
     background: rgb(10 20 26 / 0.55);
   }
-  header {
+  .head {
     position: sticky;
     top: 0;
     z-index: 1;

@@ -24,10 +24,10 @@ export class DialogElement extends LitElement {
 
   protected override render() {
     return html`<dialog aria-labelledby="heading" @close=${this.closed}>
-      <header>
+      <div class="head">
         <h2 id="heading">${this.heading}</h2>
         <button type="button" @click=${() => this.renderRoot.querySelector("dialog")!.close()}>Close</button>
-      </header>
+      </div>
       <div class="content" tabindex="-1"><slot></slot></div>
     </dialog>`;
   }

@@ -185,7 +185,7 @@ export class PlotElement extends LitElement {
         </div>
       </div>
       <div class="plot-stack">
-        <div class="plot-area" aria-hidden="true"></div>
+        <div class="plot-area" role="group" aria-label="Picture of ${figure.title}; the button Table shows its numbers"></div>
         ${this.lively ? this.renderOverlay(figure) : nothing}
       </div>
       ${this.loadFailed ? html`<p class="plot-empty" role="status">The plot library could not be loaded. The table still works.</p>` : nothing}
@@ -207,7 +207,8 @@ export class PlotElement extends LitElement {
     const width = area.clientWidth;
     const height = area.clientHeight;
     const { xaxis, yaxis } = axes;
-    if (!xaxis?.range || !yaxis?.range) return nothing;
+    const isDrawn = width > plotMargin.l + plotMargin.r && height > plotMargin.t + plotMargin.b;
+    if (!isDrawn || !xaxis?.range || !yaxis?.range) return nothing;
     const window = {
       left: plotMargin.l,
       top: plotMargin.t,

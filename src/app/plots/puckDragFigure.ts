@@ -1,0 +1,108 @@
+import type { Data } from "plotly.js-dist-min";
+import type { DragBand } from "../../../shared/puck/dragBand";
+import type { PuckDragRow, PuckResult } from "../../../shared/puckcase/puckResult";
+import { type Palette, seriesStyle } from "../style/palette";
+import type { UnitChoice } from "../units/units";
+import { figureLayout, type PlotFigure } from "./plotFigure";
+import { bandTrace } from "./puckBand";
+
+/** What the drag plot can show; the coefficient is on the area that its rows name. */
+export const puckDragQuantities = {
+  area: {
+    label: "drag area",
+    unit: "cm²",
+    of: (row: PuckDragRow): DragBand => scaled(row.dragAreaSquareMetres, 1e4),
+  },
+  coefficient: { label: "drag coefficient Cd", unit: "–", of: (row: PuckDragRow): DragBand => row.dragCoefficient },
+  force: { label: "drag", unit: "N", of: (row: PuckDragRow): DragBand => row.dragNewtons },
+} as const;
+
+export type PuckDragQuantity = keyof typeof puckDragQuantities;
+
+export const attitudeTexts: Readonly<Record<PuckDragRow["orientation"], string>> = {
+  upright: "edge-on, upright in open water",
+  flat: "edge-on, lying flat",
+  faceOn: "face-on",
+  tilted: "tilted",
+};
+
+export interface PuckDragInput {
+  readonly pucks: readonly Pick<PuckResult, "name" | "drag">[];
+  readonly orientation: PuckDragRow["orientation"];
+  readonly turbulencePercent: number;
+  readonly quantity: PuckDragQuantity;
+  readonly speedUnit: UnitChoice;
+}
+
+/** Drag of several pucks over speed in one attitude, best values with their bands. */
+export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigure {
+  const { orientation, turbulencePercent, speedUnit } = input;
+  const quantity = puckDragQuantities[input.quantity];
+  const data: Data[] = [];
+  const rows: (string | number | null)[][] = [];
+  const areas = new Set<string>();
+  const highest: number[] = [];
+  input.pucks.forEach((puck, i) => {
+    const style = seriesStyle(palette, i);
+    const own = puck.drag.filter(
+      (row) => row.orientation === orientation && row.turbulencePercent === turbulencePercent,
+    );
+    const x = own.map((row) => speedUnit.fromSi(row.speedMetresPerSecond));
+    const bands = own.map(quantity.of);
+    if (own.length > 1) {
+      data.push(
+        bandTrace(
+          puck.name,
+          { x, y: bands.map(({ low }) => low) },
+          { x, y: bands.map(({ high }) => high) },
+          style.color,
+        ),
+      );
+    }
+    data.push({
+      type: "scatter",
+      mode: "lines+markers",
+      name: puck.name,
+      x,
+      y: bands.map(({ best }) => best),
+      hovertemplate: `%{x:.3g} ${speedUnit.symbol}<br>%{y:.3g} ${quantity.unit}<extra>%{fullData.name}</extra>`,
+      line: { color: style.color, dash: style.dash, width: 2.5 },
+      marker: { color: style.color, symbol: style.symbol, size: 7 },
+    });
+    own.forEach((row, k) => {
+      const { low, best, high } = bands[k];
+      areas.add(row.referenceArea);
+      highest.push(high);
+      rows.push([puck.name, x[k], row.reynoldsOnDiameter, best, low, high, row.referenceArea, row.applicability]);
+    });
+  });
+  const onArea = [...areas].join(", ");
+  return {
+    key: `puck-drag-${orientation}`,
+    title: `Drag ${attitudeTexts[orientation]}`,
+    caption: `${input.quantity === "coefficient" ? `Cd on the ${onArea}, which differs from puck to puck.` : "Drag area is drag over dynamic pressure: it compares pucks whose reference areas differ."} Bands hold the spread of the methods and sources; turbulence ${Number(turbulencePercent.toPrecision(3))} %.`,
+    data,
+    layout: figureLayout(
+      palette,
+      { title: `speed (${speedUnit.symbol})`, values: rows.map((row) => row[1] as number), fromZero: true },
+      { title: `${quantity.label} (${quantity.unit})`, values: highest, fromZero: true },
+    ),
+    table: {
+      columns: [
+        "puck",
+        `speed, ${speedUnit.symbol}`,
+        "Reynolds number on the diameter",
+        `${quantity.label}, ${quantity.unit}`,
+        "lower bound",
+        "upper bound",
+        "reference area",
+        "applicability",
+      ],
+      rows,
+    },
+  };
+}
+
+function scaled({ low, best, high }: DragBand, factor: number): DragBand {
+  return { low: low * factor, best: best * factor, high: high * factor };
+}

@@ -1,0 +1,21 @@
+import { test } from "vitest";
+import { openPage, type Stage } from "../openPage";
+import { enter, eventually, profileHash, shownDrag, waitForFigures } from "./pageParts";
+
+export function robustnessScenarios(stage: () => Stage): void {
+  test("a killed worker is started again with a notice and solves the next design; without a network the page goes on", async () => {
+    const { page } = await openPage(stage(), { hash: await profileHash(), plots: false });
+    await waitForFigures(page);
+    for (const worker of page.workers()) await worker.evaluate(() => close()).catch(() => {});
+    await page.locator("ww-notice-area", { hasText: "was started again" }).waitFor({ timeout: 20_000 });
+    const before = await shownDrag(page);
+    await enter(page, "Stream speed", "0.5");
+    await eventually(async () => (await shownDrag(page)) !== before, "a result from the new worker");
+
+    await page.context().setOffline(true);
+    const online = await shownDrag(page);
+    await enter(page, "Stream speed", "5.5");
+    await eventually(async () => (await shownDrag(page)) !== online, "a result without a network");
+    await page.context().close();
+  });
+}
