@@ -3,12 +3,13 @@ import { setImmediate as nextTurn } from "node:timers/promises";
 import { caseJsonSchema } from "../../shared/case/caseDocument";
 import type { CaseResults } from "../../shared/case/caseResults";
 import { caseSteps } from "../../shared/case/caseSteps";
-import { readCase } from "../../shared/case/readCase";
 import type { Case } from "../../shared/case/resolvedCase";
 import { resultCsv } from "../../shared/case/resultCsv";
 import { resultTable } from "../../shared/case/resultTable";
+import { puckCsv } from "../../shared/puckcase/puckCsv";
+import { puckTable } from "../../shared/puckcase/puckTable";
 import { type CaseArguments, caseArguments, helpText, type OutputFormat } from "./caseArguments";
-import { caseFileText } from "./caseFile";
+import { openCaseFile } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";
 import { systemCode } from "./systemReason";
@@ -39,10 +40,12 @@ async function main(): Promise<number> {
 
 async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<number> {
   const path = resolve(startFolder, args.file);
-  const text = caseFileText(path, args.file);
-  if (!text.ok) return refuse(text.problem.message);
-  const theCase = readCase(text.value, args.file);
-  if (!theCase.ok) return refuse(theCase.problem.message);
+  const opened = openCaseFile(path, args.file);
+  if (!opened.ok) return refuse(opened.problem.message);
+  const { theCase } = opened.value;
+  if (args.format === "puckCsv" && theCase.puck === null) {
+    return refuse(`${args.file}: puck is missing; --pucks needs a case with a puck`);
+  }
 
   let output: OutputFile | null = null;
   const progress = new ProgressLine(process.stderr);
@@ -63,7 +66,7 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
 
   let results: CaseResults;
   try {
-    results = await runSteps(theCase.value, progress);
+    results = await runSteps(theCase, progress);
   } catch (error) {
     output?.discard();
     throw error;
@@ -77,7 +80,9 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
     const written = output.commit(rendered);
     if (!written.ok) return refuse(written.problem.message);
   }
-  return results.results.every((row) => row.converged) ? exitDone : exitNotConverged;
+  const isComplete =
+    results.results.every((row) => row.converged) && (results.pucks ?? []).every((puck) => puck.problem === null);
+  return isComplete ? exitDone : exitNotConverged;
 }
 
 /** Runs a case one step per turn of the event loop, so that signals get through. */
@@ -93,7 +98,9 @@ async function runSteps(theCase: Case, progress: ProgressLine): Promise<CaseResu
 
 function render(results: CaseResults, format: OutputFormat): string {
   if (format === "json") return `${JSON.stringify(results, null, 2)}\n`;
-  return format === "csv" ? resultCsv(results) : resultTable(results);
+  if (format === "puckCsv") return puckCsv(results.pucks ?? []);
+  if (format === "csv") return resultCsv(results);
+  return results.pucks === undefined ? resultTable(results) : `${resultTable(results)}\n${puckTable(results.pucks)}`;
 }
 
 function refuse(message: string): number {

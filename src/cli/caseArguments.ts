@@ -1,7 +1,8 @@
 import { parseArgs } from "node:util";
 import { problem, type Result, success } from "../../shared/result";
 
-export type OutputFormat = "table" | "json" | "csv";
+/** "puckCsv": the pucks of a case in place of its sections. */
+export type OutputFormat = "table" | "json" | "csv" | "puckCsv";
 
 export type CaseArguments =
   | { readonly wants: "help" }
@@ -10,11 +11,12 @@ export type CaseArguments =
 
 export const helpText = `Runs a case file: drag, base pressure, separation and Strouhal number of its sections.
 
-  npm run --silent case -- FILE [--json | --csv] [--out PATH]
+  npm run --silent case -- FILE [--json | --csv [--pucks]] [--out PATH]
 
   FILE        a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json)
   --json      one JSON document with a top-level "results" array, instead of the table
   --csv       comma-separated values, one line per result, instead of the table
+  --pucks     with --csv: the pucks of the case, one line per attitude and condition, instead of its sections
   --out PATH  write to PATH instead of standard output; PATH appears only when it is complete
   --schema    the JSON Schema of case files, and nothing else
   --help      this text
@@ -31,7 +33,7 @@ export function caseArguments(args: readonly string[]): Result<CaseArguments> {
     parsed = parse(args);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split(/[.\n]/)[0] : String(error);
-    return problem("arguments", `${reason}; the options are --json, --csv, --out PATH, --schema and --help`);
+    return problem("arguments", `${reason}; the options are --json, --csv, --pucks, --out PATH, --schema and --help`);
   }
   const { values, positionals } = parsed;
   if (values.help === true) return success({ wants: "help" });
@@ -43,8 +45,12 @@ export function caseArguments(args: readonly string[]): Result<CaseArguments> {
   if (values.json === true && values.csv === true) {
     return problem("arguments", "--json and --csv exclude each other; give one of them");
   }
+  if (values.pucks === true && values.csv !== true) {
+    return problem("arguments", "--pucks goes with --csv; give both");
+  }
   if (values.out === "") return problem("arguments", "--out is empty; it must be the path of a file");
-  const format: OutputFormat = values.json === true ? "json" : values.csv === true ? "csv" : "table";
+  const csvFormat = values.pucks === true ? "puckCsv" : "csv";
+  const format: OutputFormat = values.json === true ? "json" : values.csv === true ? csvFormat : "table";
   return success({ wants: "run", file: positionals[0], format, out: values.out ?? null });
 }
 
@@ -55,6 +61,7 @@ function parse(args: readonly string[]) {
     options: {
       json: { type: "boolean" },
       csv: { type: "boolean" },
+      pucks: { type: "boolean" },
       out: { type: "string" },
       schema: { type: "boolean" },
       help: { type: "boolean", short: "h" },

@@ -3,22 +3,25 @@ import { largestCaseBytes } from "../../shared/case/limits";
 import { problem, type Result, success } from "../../shared/result";
 import { systemReason } from "./systemReason";
 
-/** The text of a case file. Its size is looked at before anything is read. Messages name the file. */
-export function caseFileText(path: string, shownName: string): Result<string> {
+/**
+ * The text of a case file. Its size is looked at before anything is read. Messages name the file.
+ * @param what what the file must be, for messages
+ */
+export function caseFileText(path: string, shownName: string, what = "a case file"): Result<string> {
   try {
     const stats = statSync(path);
-    if (stats.isDirectory()) return problem("file", `${shownName}: is a directory; it must be a case file`);
-    if (!stats.isFile()) return problem("file", `${shownName}: is not a regular file; it must be a case file`);
+    if (stats.isDirectory()) return problem("file", `${shownName}: is a directory; it must be ${what}`);
+    if (!stats.isFile()) return problem("file", `${shownName}: is not a regular file; it must be ${what}`);
     if (stats.size > largestCaseBytes) {
       return problem(
         "file",
-        `${shownName}: has ${(stats.size / 1e6).toFixed(1)} MB; a case file must have at most ${largestCaseBytes / 1e6} MB`,
+        `${shownName}: has ${(stats.size / 1e6).toFixed(1)} MB; ${what} must have at most ${largestCaseBytes / 1e6} MB`,
       );
     }
     return success(new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path)));
   } catch (error) {
     if (error instanceof TypeError)
-      return problem("file", `${shownName}: is not UTF-8 text; it must be a case in JSON`);
+      return problem("file", `${shownName}: is not UTF-8 text; it must be ${what} in JSON`);
     return problem("file", `${shownName}: cannot be read: ${systemReason(error)}`);
   }
 }

@@ -8,6 +8,7 @@ describe("caseArguments(args)", () => {
     [["--csv", "a.json", "--out", "b.csv"], "csv", "b.csv"],
     [["--out=b.txt", "a.json"], "table", "b.txt"],
     [["--json", "--", "-a.json"], "json", null],
+    [["--csv", "--pucks", "a.json"], "puckCsv", null],
   ])("of %j asks for a %s into %s", (args, format, out) => {
     expect(caseArguments(args)).toMatchObject({ ok: true, value: { wants: "run", format, out } });
   });
@@ -24,11 +25,12 @@ describe("caseArguments(args)", () => {
   it.each([
     [[], /no case file was named/],
     [["a.json", "b.json"], /2 case files were named/],
-    [["a.json", "--xml"], /--xml.*the options are --json, --csv, --out PATH, --schema and --help/],
+    [["a.json", "--xml"], /--xml.*the options are --json, --csv, --pucks, --out PATH, --schema and --help/],
     [["a.json", "--out"], /the options are/],
     [["a.json", "--out="], /--out is empty/],
     [["a.json", "--json", "--csv"], /exclude each other/],
     [["a.json", "--json=yes"], /the options are/],
+    [["a.json", "--pucks"], /--pucks goes with --csv/],
   ])("of %j is a problem of one line", (args, message) => {
     const result = caseArguments(args);
     if (result.ok) throw new Error("was accepted");

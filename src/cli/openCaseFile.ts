@@ -1,0 +1,50 @@
+import { dirname, resolve } from "node:path";
+import { parseJson } from "../../shared/case/parseJson";
+import { readCase, readCaseDocument } from "../../shared/case/readCase";
+import type { Case } from "../../shared/case/resolvedCase";
+import { problem, type Result, success } from "../../shared/result";
+import { readRuleSet } from "../../shared/rules/ruleSet";
+import { caseFileText } from "./caseFile";
+
+/** A case as it was read, and its document with the rules file put in place: plain data for worker threads. */
+export interface OpenedCase {
+  readonly theCase: Case;
+  readonly document: unknown;
+}
+
+/** Reads a case file and the rules file that it may name, which is looked for from the case file's folder. */
+export function openCaseFile(path: string, shownName: string): Result<OpenedCase> {
+  const text = caseFileText(path, shownName);
+  if (!text.ok) return text;
+  const json = parseJson(text.value);
+  const rulesPath = json.ok ? rulesPathOf(json.value) : null;
+  if (!json.ok || rulesPath === null) {
+    const reading = readCase(text.value, shownName);
+    return reading.ok ? success({ theCase: reading.value, document: json.ok ? json.value : null }) : reading;
+  }
+  const rulesText = caseFileText(resolve(dirname(path), rulesPath), rulesPath, "a rules file");
+  if (!rulesText.ok) return inRules(shownName, rulesText.problem.message);
+  const rules = readRuleSet(rulesText.value, rulesPath);
+  if (!rules.ok) return inRules(shownName, rules.problem.message);
+  const document = withRules(json.value, rules.value);
+  const reading = readCaseDocument(document, shownName);
+  return reading.ok ? success({ theCase: reading.value, document }) : reading;
+}
+
+function inRules(shownName: string, message: string) {
+  return problem("rules", `${shownName}: puck.rules: ${message}`, "puck.rules");
+}
+
+function rulesPathOf(document: unknown): string | null {
+  const rules = property(property(document, "puck"), "rules");
+  return typeof rules === "string" && rules !== "" ? rules : null;
+}
+
+function withRules(document: unknown, rules: unknown): unknown {
+  const puck = property(document, "puck");
+  return { ...Object(document), puck: { ...Object(puck), rules } };
+}
+
+function property(value: unknown, key: string): unknown {
+  return typeof value === "object" && value !== null ? Object.getOwnPropertyDescriptor(value, key)?.value : undefined;
+}
