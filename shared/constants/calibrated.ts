@@ -24,10 +24,10 @@ export interface CalibratedConstants {
 }
 
 export const CALIBRATED: CalibratedConstants = {
-  afterbodyInterference: 1.25,
-  detachmentFriction: 0.00105,
-  reattachmentSlope: 0.62,
-  reattachmentStress: 0.11,
-  roughTransition: 235,
-  smoothWallLimit: 40,
+  afterbodyInterference: 1.4,
+  detachmentFriction: 0.00103,
+  reattachmentSlope: 0.64,
+  reattachmentStress: 0.108,
+  roughTransition: 232,
+  smoothWallLimit: 38,
 };
