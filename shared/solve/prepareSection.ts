@@ -1,4 +1,5 @@
 import { CALIBRATED, type CalibratedConstants } from "../constants/calibrated";
+import type { FloorPlane } from "../flow/floorPlane";
 import { type SectionFlow, sectionFlow } from "../flow/sectionFlow";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { problem, type Result, success } from "../result";
@@ -18,6 +19,8 @@ export interface PreparedSection {
   readonly street: VortexStreetTable;
   /** The flow as the coupling uses it: folded to one side when symmetric. */
   readonly flow: SectionFlow;
+  /** The floor below the section; null in an unbounded stream. */
+  readonly floor: FloorPlane | null;
   /** The unfolded flow for one-sided states; made on first use in a symmetric section. */
   readonly fullFlow: () => SectionFlow;
   /** Symmetric wakes over a scan of separation points, front to rear; empty when the section is not symmetric. */
@@ -34,12 +37,14 @@ const MOST_SCANNED = 48;
  * is then only boundary-layer marches.
  * @param incidence rad, in (-pi/2, pi/2) for a section with its nose to the stream; any angle is accepted up to pi
  * @param constants the calibrated constants, the engine's own by default
- * @returns a problem "incidence-out-of-range" or "no-wake" when no separation point gives a wake that closes
+ * @param floorGapRatio gap / D between the section's lowest point and a floor along the stream, 0 when it lies on it; no floor when left out. The closure of the wake was not checked near a floor, see floorNotes.ts
+ * @returns a problem "incidence-out-of-range", "floor-gap" or "no-wake" when no separation point gives a wake that closes
  */
 export function prepareSection(
   nodes: SectionNodes,
   incidence: number,
   constants: CalibratedConstants = CALIBRATED,
+  floorGapRatio?: number,
 ): Result<PreparedSection> {
   if (!(Math.abs(incidence) <= Math.PI)) {
     return problem(
@@ -48,7 +53,7 @@ export function prepareSection(
       "incidence",
     );
   }
-  const flow = sectionFlow(nodes, incidence);
+  const flow = sectionFlow(nodes, incidence, floorGapRatio);
   if (!flow.ok) return flow;
   const street = vortexStreetTable();
   const symmetric = flow.value.operator.folded;
@@ -76,6 +81,7 @@ export function prepareSection(
     constants,
     street,
     flow: flow.value,
+    floor: flow.value.floor,
     fullFlow,
     wakes,
   });

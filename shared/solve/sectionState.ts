@@ -7,15 +7,19 @@ import type { FlowCondition } from "./condition";
 import type { FixedPoint } from "./fixedPoints";
 import type { PreparedSection } from "./prepareSection";
 import { regimeOf } from "./regime";
-import type { LayerProfile, SectionState, SideSolution } from "./solution";
+import type { LayerProfile, SectionState, SideSolution, SideState } from "./solution";
 import { stationTrips } from "./stationTrips";
 
 /** Works a fixed point out into everything that is reported of it. */
 export function sectionState(section: PreparedSection, condition: FlowCondition, point: FixedPoint): SectionState {
   const { nodes } = section;
   const { wake, speedRatio, strouhal, velocity } = point.flow;
-  const symmetric = point.flow.upper === point.flow.lower;
-  const lower = sideSolution(section, condition, point, "lower");
+  const contact = section.floor?.contact ?? null;
+  const symmetric = point.flow.upper === point.flow.lower && contact === null;
+  const lower =
+    contact === null
+      ? sideSolution(section, condition, point, "lower")
+      : sealedSide(section, contact.middle, point.upper.state);
   const upper = symmetric ? mirrored(section, lower) : sideSolution(section, condition, point, "upper");
   const friction = [lower, upper].map((side, i) => frictionForce(section, side, i === 0 ? "lower" : "upper"));
   const pressureDrag = quadraticAt(wake.pressureDrag, speedRatio);
@@ -67,6 +71,27 @@ function sideSolution(section: PreparedSection, condition: FlowCondition, point:
     transitionArc: layer.transitionArc,
     bubble: layer.bubble,
     layer: layerProfile(stations, layer, turbulent, condition.reynolds),
+  };
+}
+
+/** The lower side of a section on the floor: no flow passes, so there is no layer, and the contact stands for separation. */
+function sealedSide(section: PreparedSection, contact: number, state: SideState): SideSolution {
+  return {
+    state,
+    separationArc: 0,
+    separationAngle: angleFromFront(section, contact),
+    separationContourArc: arcAtPosition(section.nodes, contact),
+    transitionCause: null,
+    transitionArc: null,
+    bubble: null,
+    layer: {
+      arc: new Float64Array(0),
+      edgeSpeed: new Float64Array(0),
+      momentumThickness: new Float64Array(0),
+      shapeFactor: new Float64Array(0),
+      skinFriction: new Float64Array(0),
+      layerKind: new Uint8Array(0),
+    },
   };
 }
 

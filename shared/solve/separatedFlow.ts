@@ -1,7 +1,8 @@
 import type { SectionFlow } from "../flow/sectionFlow";
-import { type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
+import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
 import { basePressures } from "../wake/basePressure";
+import { cornerPosition, restingWake } from "../wake/restingWake";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import { surfaceVelocity, type WakeFlow, wakeFlow } from "../wake/wakeFlow";
 
@@ -16,7 +17,7 @@ export interface SeparatedFlow {
   /** Front stagnation point, node steps from the nose (may be negative). */
   readonly stagnation: number;
   readonly lower: SideStations;
-  /** The same object as `lower` in a symmetric flow. */
+  /** The same object as `lower` in a symmetric flow and on a floor, where the lower side is that of the mirror image. */
   readonly upper: SideStations;
   /** How many base pressures satisfied the closure; the one with the highest suction is used. */
   readonly rootCount: number;
@@ -24,7 +25,7 @@ export interface SeparatedFlow {
 
 /**
  * Solves the wake for two separation points and closes its base pressure. Depends on the shape and the two points alone,
- * not on the Reynolds number.
+ * not on the Reynolds number. On a floor without a gap `lower` is not used: the base ends at the contact.
  * @param lower separation on the lower side, node steps from the nose, counter-clockwise
  * @param upper separation on the upper side; count - lower in a symmetric flow
  * @returns null when no base pressure closes the wake or the wetted contour has no stagnation point
@@ -36,7 +37,8 @@ export function separatedFlow(
   lower: number,
   upper: number,
 ): SeparatedFlow | null {
-  const wake = wakeFlow(flow, lower, upper);
+  const contact = flow.floor?.contact ?? null;
+  const wake = contact === null ? wakeFlow(flow, lower, upper) : restingWake(flow, contact, upper);
   if (!wake.ok) return null;
   const closed = basePressures(wake.value, street);
   if (!closed.ok) return null;
@@ -44,17 +46,22 @@ export function separatedFlow(
   const suctionShare = afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, afterbodyInterference);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
   const velocity = surfaceVelocity(wake.value, speedRatio);
-  const stagnation = flow.operator.folded ? 0 : stagnationPosition(velocity, lower, upper);
+  const stagnation = flow.operator.folded
+    ? 0
+    : contact === null
+      ? stagnationPosition(velocity, lower, upper)
+      : cornerPosition(velocity, contact, upper);
   if (stagnation === null || stagnation >= lower || stagnation <= upper - flow.nodes.count) return null;
   const { nodes, referenceWidth } = flow;
-  const lowerSide = sideStations(nodes, velocity, "lower", stagnation, lower, speedRatio, referenceWidth);
-  const upperSide = flow.operator.folded
-    ? lowerSide
-    : sideStations(nodes, velocity, "upper", stagnation, upper, speedRatio, referenceWidth);
+  const side = (which: Side, separation: number): SideStations =>
+    sideStations(nodes, velocity, which, stagnation, separation, speedRatio, referenceWidth);
+  const lowerSide = contact === null ? side("lower", lower) : side("upper", upper);
+  const upperSide = flow.operator.folded || contact !== null ? lowerSide : side("upper", upper);
   return {
     wake: wake.value,
     speedRatio,
-    strouhal: free.strouhal,
+    // Of a section on the floor the closure sees the doubled body, 2 D high.
+    strouhal: contact === null ? free.strouhal : free.strouhal / 2,
     velocity,
     stagnation,
     lower: lowerSide,

@@ -4,7 +4,9 @@ import type { Problem } from "../result";
 import { checkCondition } from "./checkCondition";
 import type { FlowCondition } from "./condition";
 import { type FixedPoint, symmetricFixedPoints } from "./fixedPoints";
+import { closureNearFloor } from "./floorNotes";
 import type { PreparedSection } from "./prepareSection";
+import { restingFixedPoints } from "./restingFixedPoints";
 import { sectionState } from "./sectionState";
 import type { ConditionOutcome } from "./solution";
 import { type RootChoice, twoSidedFixedPoint } from "./twoSidedFixedPoints";
@@ -26,6 +28,7 @@ export function solveCondition(section: PreparedSection, condition: FlowConditio
 
 /** All stable fixed points, early separation first. */
 function fixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
+  if (section.floor?.contact) return restingFixedPoints(section, condition, section.floor.contact);
   if (section.symmetric && tripsAreSymmetric(condition)) {
     const points = symmetricFixedPoints(section, condition);
     if (mayBeOneSided(section, condition, points)) {
@@ -86,10 +89,12 @@ function sameWake(a: FixedPoint, b: FixedPoint): boolean {
 }
 
 function noFixedPoint(section: PreparedSection, condition: FlowCondition): Problem {
+  const { floor } = section;
   return {
     code: "no-fixed-point",
     message:
       `${section.nodes.name} at Re ${condition.reynolds.toExponential(3)}: no separation point was found at which the ` +
-      "boundary layers separate where the wake assumes it. The layers may stay attached to the tail, or the two sides do not settle.",
+      "boundary layers separate where the wake assumes it. The layers may stay attached to the tail, or the two sides do not settle." +
+      (floor === null ? "" : ` ${closureNearFloor(floor.gapRatio)}`),
   };
 }

@@ -12,9 +12,10 @@ import type { SectionNodes } from "../geometry/sectionNodes";
  * Source of the idea: Parkinson & Jandali (1970), J. Fluid Mech. 40, 577; Bearman & Fackrell (1975), J. Fluid Mech. 72, 229.
  * @param lower position of separation on the lower side, in node steps from the nose, counter-clockwise
  * @param upper position on the upper side, above `lower`; the base lies between the two
+ * @param startShare xi at `lower`: 0, or 1/2 when this is the upper half of a base and its mirror image
  * @returns outflow speed * ds at the nodes, m^2/s, shape [count]
  */
-export function outflowStrengths(nodes: SectionNodes, lower: number, upper: number): Float64Array {
+export function outflowStrengths(nodes: SectionNodes, lower: number, upper: number, startShare = 0): Float64Array {
   const { count } = nodes;
   const strengths = new Float64Array(count);
   const start = arcAtPosition(nodes, lower);
@@ -23,11 +24,13 @@ export function outflowStrengths(nodes: SectionNodes, lower: number, upper: numb
     throw new RangeError(`the base runs from position ${lower} to ${upper}; the second must be larger.`);
   const first = Math.floor(lower + 0.5);
   const last = Math.floor(upper + 0.5);
-  let before = 0;
+  const whole = length / (1 - startShare);
+  const emittedUpTo = (xi: number) => whole * (xi / 2 - Math.sin(2 * Math.PI * xi) / (4 * Math.PI));
+  let before = emittedUpTo(startShare);
   for (let j = first; j <= last; j++) {
     const edge = Math.min(j + 0.5, upper);
-    const xi = edge === upper ? 1 : (arcAtPosition(nodes, edge) - start) / length;
-    const emitted = length * (xi / 2 - Math.sin(2 * Math.PI * xi) / (4 * Math.PI));
+    const xi = edge === upper ? 1 : startShare + (arcAtPosition(nodes, edge) - start) / whole;
+    const emitted = emittedUpTo(xi);
     strengths[j % count] += emitted - before;
     before = emitted;
   }

@@ -43,7 +43,7 @@ export interface WakeFlow {
  * @returns a problem "degenerate-wake" when no outflow and circulation give both points the same speed
  */
 export function wakeFlow(flow: SectionFlow, lower: number, upper: number): Result<WakeFlow> {
-  const { nodes, streamVelocity, circulationVelocity, referenceWidth } = flow;
+  const { nodes, streamVelocity, circulationVelocity } = flow;
   const outflow = outflowStrengths(nodes, lower, upper);
   const sourced = sourceVelocity(flow, outflow);
   const streamLower = interpolateAtPosition(streamVelocity, lower);
@@ -74,7 +74,26 @@ export function wakeFlow(flow: SectionFlow, lower: number, upper: number): Resul
       `no wake between positions ${lower.toFixed(2)} and ${upper.toFixed(2)} gives both separation points one speed.`,
     );
   }
-  const count = nodes.count;
+  return success(
+    assembleWake(flow, { lower, upper, outflow, sourced, amplitude, circulation }, separationChord(flow, lower, upper)),
+  );
+}
+
+/** The unknowns of a wake, found. */
+interface SolvedWake extends Pick<WakeFlow, "lower" | "upper" | "outflow" | "amplitude" | "circulation"> {
+  /** Surface velocity of the outflow for a = 1, shape [count]. */
+  readonly sourced: Readonly<Float64Array>;
+}
+
+/** Puts a wake's flow together from its parts and integrates its pressures. */
+export function assembleWake(
+  flow: SectionFlow,
+  solved: SolvedWake,
+  chord: Pick<WakeFlow, "separationWidth" | "afterbodyLength">,
+): WakeFlow {
+  const { streamVelocity, circulationVelocity, referenceWidth } = flow;
+  const { lower, upper, outflow, sourced, amplitude, circulation } = solved;
+  const count = flow.nodes.count;
   const velocityAtRest = new Float64Array(count);
   const velocityPerRatio = new Float64Array(count);
   for (let i = 0; i < count; i++) {
@@ -84,7 +103,7 @@ export function wakeFlow(flow: SectionFlow, lower: number, upper: number): Resul
   }
   let total = 0;
   for (let i = 0; i < count; i++) total += outflow[i];
-  return success({
+  return {
     lower,
     upper,
     velocityAtRest,
@@ -93,9 +112,9 @@ export function wakeFlow(flow: SectionFlow, lower: number, upper: number): Resul
     amplitude,
     circulation,
     wakeWidth: [(amplitude[0] * total) / referenceWidth, (amplitude[1] * total) / referenceWidth],
-    ...separationChord(flow, lower, upper),
+    ...chord,
     ...pressureForces(flow, lower, upper, velocityAtRest, velocityPerRatio),
-  });
+  };
 }
 
 /** Extent of the separation points across the stream and full length of the section behind their mean, both / D. */
