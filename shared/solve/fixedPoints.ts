@@ -24,6 +24,8 @@ interface Probe {
 const RESIDUAL_TOLERANCE = 2e-5;
 const POSITION_TOLERANCE = 1e-3;
 const MOST_REFINEMENTS = 40;
+/** A layer that separates further than this (/ D) ahead of the assumed point has not found it: the residual jumps there. */
+const LARGEST_JUMP = 0.02;
 /** Every how many tabulated wakes the layers are followed while looking for a crossing. */
 const SCAN_STRIDE = 2;
 
@@ -43,7 +45,21 @@ export function symmetricFixedPoints(section: PreparedSection, condition: FlowCo
     }
     previous = probe;
   }
-  return found;
+  return steadyOnes(found);
+}
+
+/**
+ * Leaves out the points where the layer jumps between separating at the assumed point and far ahead of it: no steady flow
+ * sits there. Where there is nothing else they are kept, as the flow has to sit somewhere; they are marked `onSwitch`.
+ */
+export function steadyOnes(points: FixedPoint[]): FixedPoint[] {
+  const steady = points.filter(({ lower, upper }) => separatesThere(lower) && separatesThere(upper));
+  return steady.length > 0 ? steady : points;
+}
+
+/** Whether a layer separates where the flow assumes it. */
+export function separatesThere(layer: SideLayer): boolean {
+  return layer.residual > -LARGEST_JUMP;
 }
 
 function probeSymmetric(section: PreparedSection, condition: FlowCondition, flow: SeparatedFlow): Probe {
@@ -88,6 +104,6 @@ function refine(section: PreparedSection, condition: FlowCondition, attached: Pr
     // Only a layer that does separate will do: the state reports where.
     if (a.layer.state === b.layer.state && b.layer.residual > -RESIDUAL_TOLERANCE) break;
   }
-  const onSwitch = a.layer.state !== b.layer.state;
+  const onSwitch = a.layer.state !== b.layer.state || !separatesThere(b.layer);
   return { flow: b.flow, lower: b.layer, upper: b.layer, onSwitch };
 }

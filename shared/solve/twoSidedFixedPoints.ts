@@ -2,7 +2,7 @@ import type { SectionFlow } from "../flow/sectionFlow";
 import { followSide, type SideLayer } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
 import type { FlowCondition } from "./condition";
-import type { FixedPoint } from "./fixedPoints";
+import { type FixedPoint, separatesThere, steadyOnes } from "./fixedPoints";
 import type { PreparedSection } from "./prepareSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 import { stationTrips } from "./stationTrips";
@@ -16,6 +16,8 @@ const POSITION_TOLERANCE = 1e-3;
 /** The sides have settled when a sweep moves neither by more than this, in node steps. */
 const SETTLED = 0.01;
 const MOST_SWEEPS = 24;
+const LOWER_FIRST: readonly Side[] = ["lower", "upper"];
+const UPPER_FIRST: readonly Side[] = ["upper", "lower"];
 
 interface SideProbe {
   readonly position: number;
@@ -24,8 +26,38 @@ interface SideProbe {
   readonly flow: SeparatedFlow;
 }
 
+/** Which side moves first in a sweep, the other then meeting it where it stands; or both from the same flow. */
+export type SweepOrder = Side | "together";
+
 /**
- * A fixed point of the two-sided separation map: each side in turn is solved with the other held, until neither moves.
+ * All fixed points that are found of a section that need not be symmetric, each once, in no order. The four
+ * choices of roots and the orders of the sides are taken so that the mirror image of a section has the mirror image of
+ * its states.
+ */
+export function twoSidedFixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
+  const found: FixedPoint[] = [];
+  for (const [lower, upper, order] of SEARCHES) {
+    const point = twoSidedFixedPoint(section, condition, { lower, upper }, null, order);
+    if (point !== null && !found.some((known) => sameWake(known, point))) found.push(point);
+  }
+  return steadyOnes(found);
+}
+
+const SEARCHES: readonly (readonly [RootChoice, RootChoice, SweepOrder])[] = [
+  ["early", "early", "together"],
+  ["early", "late", "lower"],
+  ["early", "late", "upper"],
+  ["late", "early", "lower"],
+  ["late", "early", "upper"],
+  ["late", "late", "together"],
+];
+
+function sameWake(a: FixedPoint, b: FixedPoint): boolean {
+  return Math.abs(a.flow.wake.lower - b.flow.wake.lower) < 0.1 && Math.abs(a.flow.wake.upper - b.flow.wake.upper) < 0.1;
+}
+
+/**
+ * A fixed point of the two-sided separation map: a side is solved with the other held, until neither moves.
  * @param choice which root each side takes where it has several
  * @param guess separation positions to start from, in node steps, when something near is known
  * @returns null when a side finds no separation point or the sides do not settle
@@ -35,6 +67,7 @@ export function twoSidedFixedPoint(
   condition: FlowCondition,
   choice: { readonly lower: RootChoice; readonly upper: RootChoice },
   guess: { readonly lower: number; readonly upper: number } | null = null,
+  order: SweepOrder = "lower",
 ): FixedPoint | null {
   const flow = section.fullFlow();
   const count = section.nodes.count;
@@ -43,15 +76,20 @@ export function twoSidedFixedPoint(
   let known = guess !== null;
   let onSwitch = false;
   for (let sweep = 0; sweep < MOST_SWEEPS; sweep++) {
-    const lowerRoot = sideRoot(section, flow, condition, "lower", upper, known ? lower : null, choice.lower);
-    if (lowerRoot === null) return null;
-    const lowerMove = Math.abs(lowerRoot.position - lower);
-    lower = lowerRoot.position;
-    const upperRoot = sideRoot(section, flow, condition, "upper", lower, known ? upper : null, choice.upper);
-    if (upperRoot === null) return null;
-    const upperMove = Math.abs(upperRoot.position - upper);
-    upper = upperRoot.position;
-    onSwitch = lowerRoot.onSwitch || upperRoot.onSwitch;
+    const before = { lower, upper };
+    onSwitch = false;
+    for (const side of order === "upper" ? UPPER_FIRST : LOWER_FIRST) {
+      const held = order === "together" ? before : { lower, upper };
+      const other = side === "lower" ? held.upper : held.lower;
+      const own = side === "lower" ? held.lower : held.upper;
+      const root = sideRoot(section, flow, condition, side, other, known ? own : null, choice[side]);
+      if (root === null) return null;
+      if (side === "lower") lower = root.position;
+      else upper = root.position;
+      onSwitch ||= root.onSwitch;
+    }
+    const lowerMove = Math.abs(lower - before.lower);
+    const upperMove = Math.abs(upper - before.upper);
     if (known && lowerMove < SETTLED && upperMove < SETTLED) {
       const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
       if (solved === null) return null;
@@ -98,13 +136,16 @@ function sideRoot(
   const near = guess === null ? null : bracketNear(probe, side === "lower" ? guess : count - guess, count);
   const bracket = near ?? bracketByScan(probe, count, choice);
   if (bracket === null) return null;
-  const closed = closeBracket(probe, bracket[0], bracket[1]);
+  const closed = closeBracket(probe, bracket);
   return { position: side === "lower" ? closed.position : count - closed.position, onSwitch: closed.onSwitch };
 }
 
 type ProbeAt = (distance: number) => SideProbe | null;
 
-function bracketNear(probe: ProbeAt, guess: number, count: number): [SideProbe, SideProbe] | null {
+/** Two positions of a side: still attached at the first, separated at the second. */
+type Bracket = readonly [SideProbe, SideProbe];
+
+function bracketNear(probe: ProbeAt, guess: number, count: number): Bracket | null {
   let reach = count / 400;
   for (let i = 0; i < 3; i++) {
     const before = probe(guess - reach);
@@ -115,10 +156,10 @@ function bracketNear(probe: ProbeAt, guess: number, count: number): [SideProbe, 
   return null;
 }
 
-function bracketByScan(probe: ProbeAt, count: number, choice: RootChoice): [SideProbe, SideProbe] | null {
+function bracketByScan(probe: ProbeAt, count: number, choice: RootChoice): Bracket | null {
   const first = 0.03 * count;
   const last = 0.62 * count;
-  let found: [SideProbe, SideProbe] | null = null;
+  let found: Bracket | null = null;
   let previous: SideProbe | null = null;
   for (let i = 0; i <= SCAN_POINTS; i++) {
     const next = probe(first + ((last - first) * i) / SCAN_POINTS);
@@ -131,11 +172,7 @@ function bracketByScan(probe: ProbeAt, count: number, choice: RootChoice): [Side
   return found;
 }
 
-function closeBracket(
-  probe: ProbeAt,
-  attached: SideProbe,
-  separated: SideProbe,
-): { position: number; onSwitch: boolean } {
+function closeBracket(probe: ProbeAt, [attached, separated]: Bracket): { position: number; onSwitch: boolean } {
   let a = attached;
   let b = separated;
   for (let i = 0; i < 40 && b.position - a.position > POSITION_TOLERANCE; i++) {
@@ -146,5 +183,5 @@ function closeBracket(
     if (next.residual > 0) a = next;
     else b = next;
   }
-  return { position: b.position, onSwitch: a.layer.state !== b.layer.state };
+  return { position: b.position, onSwitch: a.layer.state !== b.layer.state || !separatesThere(b.layer) };
 }
