@@ -69,6 +69,7 @@ function* outsideReasons(
 ): Generator<string> {
   const { reynolds, sandGrainRoughnessRatio: roughness, turbulenceIntensity: turbulence } = condition;
   if (condition.trips?.length) yield "Trips were not checked on any section.";
+  if (section.nearFloor) yield "Sections near a floor were not checked.";
   if (section.inclined) yield "Sections inclined to the stream were not checked.";
   if (family === "other" && !section.betweenEllipseAndRectangle) {
     yield "The section is not of a checked kind: it does not lie between an ellipse and a rectangle of its length and height.";

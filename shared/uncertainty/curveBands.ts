@@ -21,7 +21,7 @@ export function curveBands(
       `there are ${outcomes.length} outcomes and ${conditions.length} conditions; both need the same number.`,
     );
   }
-  const description = describeSection(section.nodes, section.incidence);
+  const description = describeSection(section.nodes, section.incidence, section.floor !== null);
   return outcomes.map(({ states }, i) => {
     if (states.length === 0) return [];
     const nearby = statesNearby(section, conditions, outcomes, i, crisisFactor(description, conditions[i]));

@@ -6,9 +6,13 @@ import { solveCondition } from "../solve/solveCondition";
 /** What a band needs to know about a state. */
 export type DragState = Pick<SectionState, "regime" | "dragCoefficient">;
 
+/** A point of the curve this near to an end of the range, as a ratio of Reynolds numbers, stands for the end. */
+const sameEnd = 1.1;
+
 /**
  * All states that a section has at a condition and within a factor of its Reynolds number. Points of the curve are used
- * where there are some; the two ends of the range are solved unless a point beyond them shows that nothing changes.
+ * where there are some; the two ends of the range are solved unless a point is close to them or one beyond them shows
+ * that nothing changes.
  * @param conditions in rising order of Reynolds number
  * @param outcomes   of the conditions
  * @param index      of the condition in question
@@ -27,9 +31,14 @@ export function statesNearby(
   const found: DragState[] = [...own];
   for (const step of [-1, 1]) {
     const end = conditions[index].reynolds * factor ** step;
-    const within = (i: number) => step * (conditions[i].reynolds - end) <= 0;
+    const pastEnd = (i: number) => (conditions[i].reynolds / end) ** step;
     let i = index + step;
-    for (; i >= 0 && i < conditions.length && within(i); i += step) found.push(...outcomes[i].states);
+    let nearest = 1 / factor;
+    for (; i >= 0 && i < conditions.length && pastEnd(i) <= sameEnd; i += step) {
+      found.push(...outcomes[i].states);
+      nearest = pastEnd(i);
+    }
+    if (nearest >= 1 / sameEnd) continue;
     const beyond = outcomes[i]?.states ?? [];
     const nothingChanges = beyond.length > 0 && known.size === 1 && beyond.every(({ regime }) => known.has(regime));
     if (!nothingChanges) found.push(...solveCondition(section, { ...conditions[index], reynolds: end }).states);

@@ -15,6 +15,8 @@ export interface SectionDescription {
   readonly betweenEllipseAndRectangle: boolean;
   /** True when a section meets the stream neither along nor across its axes; a circle never does. */
   readonly inclined: boolean;
+  /** True when a floor lies below the section. */
+  readonly nearFloor: boolean;
 }
 
 /** Nodes may leave a named shape by this part of the smaller extent. */
@@ -26,15 +28,22 @@ const hollowCurvature = -0.02;
  * Recognises circles, ellipses and rectangles with equally rounded corners (stadiums included) from the nodes alone, so
  * that it does not matter how a contour was made.
  * @param incidence angle of the stream to the x axis, rad
+ * @param nearFloor whether a floor lies below the section
  */
-export function describeSection(nodes: SectionNodes, incidence: number): SectionDescription {
+export function describeSection(nodes: SectionNodes, incidence: number, nearFloor = false): SectionDescription {
   const height = referenceWidth(nodes, incidence);
   const length = referenceWidth(nodes, incidence + Math.PI / 2);
   const along = (i: number) => streamwise(nodes, i, incidence);
   const across = (i: number) => streamwise(nodes, i, incidence + Math.PI / 2);
   const lengthToHeight = length / height;
   const tolerance = shapeTolerance * Math.min(length, height);
-  const common = { lengthToHeight, cornerRadiusToHeight: null, betweenEllipseAndRectangle: true, inclined: false };
+  const common = {
+    lengthToHeight,
+    cornerRadiusToHeight: null,
+    betweenEllipseAndRectangle: true,
+    inclined: false,
+    nearFloor,
+  };
 
   let innermost = Number.POSITIVE_INFINITY;
   let outermost = 0;

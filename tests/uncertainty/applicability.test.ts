@@ -94,6 +94,7 @@ describe("judgeApplicability(section, condition, table): outside", () => {
       judge(described({ family: "roundedRectangle", length: 2, height: 1, edgeRadius: 0.2 }, 0.1)),
       /inclined to the stream were not checked/,
     );
+    outside(judge({ ...circle, nearFloor: true }), /near a floor were not checked/);
     outside(
       judge(described({ family: "roundedTriangle", length: 1, height: 1, cornerRadius: 0.05, apex: "forward" })),
       /not lie between an ellipse and a rectangle/,
