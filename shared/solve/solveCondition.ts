@@ -9,7 +9,7 @@ import type { PreparedSection } from "./prepareSection";
 import { restingFixedPoints } from "./restingFixedPoints";
 import { sectionState } from "./sectionState";
 import type { ConditionOutcome } from "./solution";
-import { type RootChoice, twoSidedFixedPoint } from "./twoSidedFixedPoints";
+import { twoSidedFixedPoint, twoSidedFixedPoints } from "./twoSidedFixedPoints";
 
 /**
  * All steady states of a section in one condition, sorted from early to late separation. Without a history, a rising
@@ -40,18 +40,7 @@ function fixedPoints(section: PreparedSection, condition: FlowCondition): FixedP
     }
     return points.sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));
   }
-  const choices: [RootChoice, RootChoice][] = [
-    ["early", "early"],
-    ["early", "late"],
-    ["late", "early"],
-    ["late", "late"],
-  ];
-  const points: FixedPoint[] = [];
-  for (const [lower, upper] of choices) {
-    const point = twoSidedFixedPoint(section, condition, { lower, upper });
-    if (point !== null && !points.some((known) => sameWake(known, point))) points.push(point);
-  }
-  return points.sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));
+  return twoSidedFixedPoints(section, condition).sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));
 }
 
 function tripsAreSymmetric(condition: FlowCondition): boolean {
@@ -82,10 +71,6 @@ function mayBeOneSided(section: PreparedSection, condition: FlowCondition, point
 
 function wettedSteps(section: PreparedSection, point: FixedPoint): number {
   return point.flow.wake.lower + section.nodes.count - point.flow.wake.upper;
-}
-
-function sameWake(a: FixedPoint, b: FixedPoint): boolean {
-  return Math.abs(a.flow.wake.lower - b.flow.wake.lower) < 0.1 && Math.abs(a.flow.wake.upper - b.flow.wake.upper) < 0.1;
 }
 
 function noFixedPoint(section: PreparedSection, condition: FlowCondition): Problem {
