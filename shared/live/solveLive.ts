@@ -2,6 +2,8 @@ import type { SectionNodes } from "../geometry/sectionNodes";
 import type { FlowCondition } from "../solve/condition";
 import type { ConditionOutcome } from "../solve/solution";
 import { solveCondition } from "../solve/solveCondition";
+import { curveBands } from "../uncertainty/curveBands";
+import type { JudgedDragBand } from "../uncertainty/dragBand";
 import { type FlowPicture, flowPicture } from "./flowPicture";
 import { liveCondition } from "./liveCondition";
 import type { LiveRequest } from "./liveRequest";
@@ -16,6 +18,8 @@ export interface LiveSolution {
   readonly referenceWidth: number;
   readonly condition: FlowCondition;
   readonly outcome: ConditionOutcome;
+  /** How far the drag coefficient on the rising branch can be trusted; null when nothing converged. */
+  readonly band: JudgedDragBand | null;
   /** Of the state on the rising branch; null when nothing converged. */
   readonly picture: FlowPicture | null;
 }
@@ -31,6 +35,7 @@ export function solveLive(shape: LiveShape, request: LiveRequest): LiveSolution 
     referenceWidth: shape.width,
     condition,
     outcome,
+    band: outcome.rising === null ? null : curveBands(shape.prepared, [condition], [outcome])[0][outcome.rising],
     picture: state === null ? null : flowPicture(shape.nodes, state, request.incidence),
   };
 }

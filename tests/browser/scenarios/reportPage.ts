@@ -17,7 +17,8 @@ export function reportScenarios(stage: () => Stage): void {
     expect(totalPages).toBe(1);
     expect(text).toContain((await shownDrag(page)).toFixed(3));
     for (const words of [
-      "reference width x span",
+      "90 % band",
+      "on the area D x span",
       "Edge radius",
       "fresh water at 27",
       "Pressure around the section",

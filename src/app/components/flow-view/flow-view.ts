@@ -116,8 +116,8 @@ export class FlowView extends LitElement {
   }
 
   protected override render() {
-    const { solved, stale, problem } = this.bench.value;
-    return html`<div class="frame ${stale && problem ? "is-stale" : ""}">
+    const { solved, stale, problem, solveCount } = this.bench.value;
+    return html`<div class="frame ${stale && problem ? "is-stale" : ""}" data-solve-count=${solveCount}>
         ${solved && this.width > 0 ? this.renderDrawing(solved) : html`<svg class="drawing" viewBox="0 0 100 42" aria-hidden="true"></svg>`}
       </div>
       ${legend}

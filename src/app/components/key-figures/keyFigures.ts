@@ -24,7 +24,7 @@ export function keyFigures(solved: Solved, units: UnitPreferences): KeyFigure[] 
     {
       name: "Drag coefficient, Cd",
       value: state.dragCoefficient.toFixed(3),
-      detail: `on ${quantityText(width, "length", units)} reference width x span; pressure ${state.pressureDragCoefficient.toFixed(3)}, friction ${state.frictionDragCoefficient.toFixed(4)}${otherBranch(solved, state)}`,
+      detail: `${bandText(solution.band)}on the area D x span, D = ${quantityText(width, "length", units)}; pressure ${state.pressureDragCoefficient.toFixed(3)}, friction ${state.frictionDragCoefficient.toFixed(4)}${otherBranch(solved, state)}`,
       topic: "referenceArea",
     },
     {
@@ -68,6 +68,12 @@ export function keyFigures(solved: Solved, units: UnitPreferences): KeyFigure[] 
       detail: "upward positive, same area",
     },
   ];
+}
+
+/** The band and where it was checked, as a start of the small print. */
+function bandText(band: Solved["solution"]["band"]): string {
+  if (band === null) return "";
+  return `90 % band ${band.low.toFixed(2)} to ${band.high.toFixed(2)}${band.spansCrisis ? ", across a drag crisis" : ""} (${band.applicability}); `;
 }
 
 function angleText(side: SideSolution): string {
