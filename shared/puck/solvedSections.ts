@@ -1,9 +1,13 @@
+import { CALIBRATED } from "../constants/calibrated";
 import { gradeNodes } from "../geometry/gradedNodes";
 import { buildContour } from "../geometry/sectionFamilies";
 import type { SectionSpec } from "../geometry/sectionSpec";
 import { problem, type Result, success } from "../result";
 import { traceDragCurve } from "../solve/dragCurve";
 import { type PreparedSection, prepareSection } from "../solve/prepareSection";
+import { crisisFactor, dragBand } from "../uncertainty/dragBand";
+import { statesNearby } from "../uncertainty/nearbyStates";
+import { describeSection } from "../uncertainty/sectionDescription";
 import type { EdgeOnSections, ProfileStrip } from "./edgeOnDrag";
 import type { PuckSpec } from "./puckSpec";
 import { type SectionDragCurve, type SectionDragPoint, tabulatedSectionDrag } from "./sectionDrag";
@@ -22,8 +26,11 @@ export interface SectionSolving {
   readonly panelCount: number;
   /** Chords / diameter at which the profile is solved, rising, the last usually 1. */
   readonly chordRatios: readonly number[];
-  /** Relative error of a solved drag coefficient, 0 or more: the band on top of the spread between steady states. */
-  readonly relativeError: number;
+  /**
+   * Relative error of a solved drag coefficient, 0 or more, on top of the spread between steady states; null for the
+   * 90 % bands by the engine's errors against published values, which also hold the states about a near drag crisis.
+   */
+  readonly relativeError: number | null;
 }
 
 /** The stream of one drag curve. */
@@ -38,7 +45,8 @@ export type StripStream = Pick<
  */
 export function solveEdgeOnSections(spec: PuckSpec, solving: SectionSolving): Result<EdgeOnSections> {
   const { diameterMetres: d, thicknessMetres: t } = spec;
-  if (!(solving.relativeError >= 0)) return problem("edge-on", "relative error must be 0 or more", "relativeError");
+  if (solving.relativeError !== null && !(solving.relativeError >= 0))
+    return problem("edge-on", "relative error must be 0 or more", "relativeError");
   const plan = solveCurve({ family: "circle", diameter: d }, d, solving.rimRoughness, solving);
   if (!plan.ok) return plan;
   const profile: ProfileStrip[] = [];
@@ -70,6 +78,9 @@ export function profileSection({ thicknessMetres: t, edge }: PuckSpec, chord: nu
   return { family: "freeContour", points: [...right, ...[...right].reverse().map(([x, y]) => [-x, y] as const)] };
 }
 
+/** Least low end of a band, as a part of the best value. */
+const leastShare = 0.01;
+
 /** Of the smaller dimension: close to the least radius that the section families take, 1 %. */
 const sharpCornerRadius = 0.02;
 
@@ -83,12 +94,15 @@ function solveCurve(
   return section.ok ? stripDrag(section.value, width, roughness, solving) : section;
 }
 
-/** A section of a puck, ready for every stream; its size does not matter, so that one circle serves every plan. */
-export function prepareStrip(spec: SectionSpec, panelCount: number): Result<PreparedSection> {
+/**
+ * A section of a puck, ready for every stream; its size does not matter, so that one circle serves every plan.
+ * @param floorGapRatio gap under the section / its height, 0 when it lies on the floor; none in open water
+ */
+export function prepareStrip(spec: SectionSpec, panelCount: number, floorGapRatio?: number): Result<PreparedSection> {
   const contour = buildContour(spec);
   if (!contour.ok) return contour;
   const nodes = gradeNodes(contour.value, panelCount);
-  return nodes.ok ? prepareSection(nodes.value, 0) : nodes;
+  return nodes.ok ? prepareSection(nodes.value, 0, CALIBRATED, floorGapRatio) : nodes;
 }
 
 /**
@@ -110,19 +124,35 @@ export function stripDrag(
   }));
   const points: SectionDragPoint[] = [];
   let reason = "no speed was given";
-  traceDragCurve(section, conditions).forEach((outcome, i) => {
+  const outcomes = traceDragCurve(section, conditions);
+  const description = describeSection(section.nodes, section.incidence);
+  outcomes.forEach((outcome, i) => {
     if (outcome.rising === null) {
       reason = outcome.problem?.message ?? reason;
       return;
     }
-    const byDrag = [...outcome.states].sort((a, b) => a.dragCoefficient - b.dragCoefficient);
+    const state = outcome.states[outcome.rising];
+    const { relativeError } = solving;
+    const held =
+      relativeError === null
+        ? statesNearby(section, conditions, outcomes, i, crisisFactor(description, conditions[i]))
+        : outcome.states;
+    const byDrag = [...held].sort((a, b) => a.dragCoefficient - b.dragCoefficient);
     const [lowest, highest] = [byDrag[0], byDrag[byDrag.length - 1]];
+    const band =
+      relativeError === null
+        ? dragBand(description, state, conditions[i], held)
+        : {
+            low: lowest.dragCoefficient * (1 - Math.min(relativeError, 0.99)),
+            high: highest.dragCoefficient * (1 + relativeError),
+          };
     points.push({
       reynolds: conditions[i].reynolds,
-      low: lowest.dragCoefficient * (1 - Math.min(solving.relativeError, 0.99)),
-      best: outcome.states[outcome.rising].dragCoefficient,
-      high: highest.dragCoefficient * (1 + solving.relativeError),
-      regime: outcome.states[outcome.rising].regime,
+      // A coefficient near 0 is below what the method can tell, and the index divides by it.
+      low: Math.min(Math.max(band.low, leastShare * state.dragCoefficient), state.dragCoefficient),
+      best: state.dragCoefficient,
+      high: Math.max(band.high, state.dragCoefficient),
+      regime: state.regime,
       lowRegime: lowest.regime,
       highRegime: highest.regime,
     });

@@ -48,7 +48,7 @@ const play = strictRecord("the conditions of play", {
   flatPlace: z
     .enum(["floor", "openWater"], { error: 'it must be "floor" or "openWater"' })
     .optional()
-    .describe("Where the puck lies flat: on the pool floor, by its mirror image (when left out), or in open water"),
+    .describe("Where the puck lies flat: on the pool floor (when left out), or in open water"),
   tiltDegrees: list(quantity("Tilt", { from: 0, to: 90, unit: "degrees" }), 1, 20, "tilts, degrees")
     .optional()
     .describe("Tilts between edge-on (0) and face-on (90) to report as well"),
@@ -91,11 +91,14 @@ const solving = strictRecord("the solving of a puck's sections", {
   chordRatios: list(quantity("Chord / diameter", { from: 0.4, to: 1, unit: "" }), 1, 10, "chords / diameter, rising")
     .optional()
     .describe("Strips at which the profile is solved, rising"),
-  sectionErrorPercent: quantity("Error of a solved section's drag; 20 when left out", {
-    from: 0,
-    to: 90,
-    unit: "%",
-  }).optional(),
+  sectionErrorPercent: quantity(
+    "Error of a solved section's drag; when left out, the 90 % band by the engine's errors against published values",
+    {
+      from: 0,
+      to: 90,
+      unit: "%",
+    },
+  ).optional(),
 });
 
 const dateRule = "it must be a date, year-month-day, for instance 2026-03-01";

@@ -32,8 +32,8 @@ export interface PuckStream {
   readonly turbulencePercents: readonly number[];
   readonly panelCount: number;
   readonly chordRatios: readonly number[];
-  /** Relative error of a solved section's drag. */
-  readonly sectionError: number;
+  /** Relative error of a solved section's drag; null for the bands by the engine's errors against published values. */
+  readonly sectionError: number | null;
 }
 
 /** The conditions of play, in SI units and radians. */

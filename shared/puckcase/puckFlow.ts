@@ -4,6 +4,7 @@ import type { PuckSpec } from "../puck/puckSpec";
 import type { SectionDrag, SectionDragCurve } from "../puck/sectionDrag";
 import { prepareStrip, profileSection, type StripStream, stripDrag } from "../puck/solvedSections";
 import { type Result, success } from "../result";
+import { floorNotes } from "../solve/floorNotes";
 import type { PreparedSection } from "../solve/prepareSection";
 import type { CasePuck, PuckStream } from "./puckCase";
 
@@ -12,7 +13,7 @@ export interface PuckFlow {
   readonly turbulencePercent: number;
   /** In open water. */
   readonly open: EdgeOnSections;
-  /** Lying on the floor, by its mirror image; null where that was not asked for or could not be solved. */
+  /** Lying on the floor, the profile with its mirror image; null where that was not asked for or could not be solved. */
   readonly floor: EdgeOnSections | null;
   /** What was assumed or left out in the sections. */
   readonly notes: readonly string[];
@@ -22,7 +23,7 @@ export const grooveNote =
   "Grooves are not solved: drag is given between that of the plain finish and that of a wall with sand grains as high as the grooves are deep, the best value half-way; an assumption without a source.";
 export const recessNote = "The recess is left out of the drag edge-on: nothing published was found for it.";
 export const floorNote =
-  "Lying on the floor: solved with its mirror image at gap 0, the hollow under the rounded edge taken as filled with still water; the band also holds the figure in open water, since the floor's own boundary layer is left out.";
+  "Lying flat: the profile is solved lying on the floor. The band also holds the figure in open water.";
 
 /** The plan section of every puck: a circle, whose flow does not depend on its size. */
 export function preparePlan(panelCount: number): Result<PreparedSection> {
@@ -38,14 +39,12 @@ export function solvePuckFlows(
 ): Result<PuckFlow[]> {
   const open = prepareProfile(puck.spec, stream);
   if (!open.ok) return open;
-  // The mirror image in the floor doubles the height; the edges keep their size.
-  const doubled = { ...puck.spec, thicknessMetres: 2 * puck.spec.thicknessMetres };
-  const floor = isOnFloor ? prepareProfile(doubled, stream) : null;
+  const floor = isOnFloor ? prepareProfile(puck.spec, stream, 0) : null;
   const notes = surfaceNotes(puck.spec);
-  if (floor?.ok === true) notes.push(floorNote);
+  if (floor?.ok === true) notes.push(floorNote, ...floorNotes(0));
   if (floor?.ok === false) {
     notes.push(
-      `Lying on the floor is taken as in open water: its mirror image could not be solved: ${floor.problem.message}`,
+      `Lying on the floor is taken as in open water: its section on the floor could not be solved: ${floor.problem.message}`,
     );
   }
   const flows: PuckFlow[] = [];
@@ -60,12 +59,13 @@ export function solvePuckFlows(
     if (!planDrag.ok) return planDrag;
     const inOpen = profileDrag(puck, open.value, puck.spec.thicknessMetres, strips, stream);
     if (!inOpen.ok) return inOpen;
-    const onFloor = floor?.ok === true ? profileDrag(puck, floor.value, doubled.thicknessMetres, strips, stream) : null;
+    const onFloor =
+      floor?.ok === true ? profileDrag(puck, floor.value, puck.spec.thicknessMetres, strips, stream) : null;
     if (onFloor?.ok === false) return onFloor;
     flows.push({
       turbulencePercent,
       open: { plan: planDrag.value, profile: inOpen.value },
-      floor: onFloor === null ? null : { plan: planDrag.value, profile: onFloor.value.map(onThickness) },
+      floor: onFloor === null ? null : { plan: planDrag.value, profile: onFloor.value },
       notes,
     });
   }
@@ -92,10 +92,10 @@ function surfaceNotes({ face, rim }: PuckSpec): string[] {
   return notes;
 }
 
-function prepareProfile(spec: PuckSpec, stream: PuckStream): Result<PreparedSection[]> {
+function prepareProfile(spec: PuckSpec, stream: PuckStream, floorGapRatio?: number): Result<PreparedSection[]> {
   const sections: PreparedSection[] = [];
   for (const ratio of stream.chordRatios) {
-    const section = prepareStrip(profileSection(spec, ratio * spec.diameterMetres), stream.panelCount);
+    const section = prepareStrip(profileSection(spec, ratio * spec.diameterMetres), stream.panelCount, floorGapRatio);
     if (!section.ok) return section;
     sections.push(section.value);
   }
@@ -148,11 +148,6 @@ function between(a: SectionDrag, b: SectionDrag): SectionDrag {
     lowRegime: lower.lowRegime ?? lower.regime,
     highRegime: higher.highRegime ?? higher.regime,
   };
-}
-
-/** The curve of a body with its mirror image, asked with the Reynolds number on the thickness of the body alone. */
-function onThickness({ chordRatio, drag }: ProfileStrip): ProfileStrip {
-  return { chordRatio, drag: (reynolds) => drag(2 * reynolds) };
 }
 
 /** Both bands in one, the best value that of the first. */
