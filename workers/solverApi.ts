@@ -38,6 +38,7 @@ export interface SolverApi extends Lifeline {
     request: LiveRequest,
     reynoldsNumbers: readonly number[],
     roughnessRatios: readonly number[],
+    withBands: boolean,
   ): Promise<Result<LiveCurves>>;
 }
 
@@ -79,10 +80,10 @@ export function createSolver(): SolverApi {
       const shape = shapeOf(request);
       return shape.ok ? { ok: true, value: liveRow(shape.value, request) } : shape;
     },
-    async traceCurves(request, reynoldsNumbers, roughnessRatios) {
+    async traceCurves(request, reynoldsNumbers, roughnessRatios, withBands) {
       const shape = shapeOf(request);
       if (!shape.ok) return shape;
-      const overReynolds = liveDragCurve(shape.value, request, reynoldsNumbers);
+      const overReynolds = liveDragCurve(shape.value, request, reynoldsNumbers, withBands);
       const overRoughness = liveRoughnessCurve(shape.value, request, roughnessRatios);
       return { ok: true, value: { overReynolds, overRoughness } };
     },

@@ -12,12 +12,18 @@ import type { LiveShape } from "./liveShape";
 /**
  * Rows of the request's section over Reynolds numbers, everything else as in the request.
  * @param reynoldsNumbers  rising
+ * @param withBands  bands take as long again as the curve itself
  */
-export function liveDragCurve(shape: LiveShape, request: LiveRequest, reynoldsNumbers: readonly number[]): ResultRow[] {
+export function liveDragCurve(
+  shape: LiveShape,
+  request: LiveRequest,
+  reynoldsNumbers: readonly number[],
+  withBands = true,
+): ResultRow[] {
   const base = liveCondition(request, shape.width);
   const conditions = reynoldsNumbers.map((reynolds): FlowCondition => ({ ...base, reynolds }));
   const outcomes = traceDragCurve(shape.prepared, conditions);
-  const bands = curveBands(shape.prepared, conditions, outcomes);
+  const bands = withBands ? curveBands(shape.prepared, conditions, outcomes) : outcomes.map(() => []);
   return outcomes.flatMap((outcome, i) => rows(shape, request, conditions[i], outcome, bands[i]));
 }
 

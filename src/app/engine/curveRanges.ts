@@ -6,8 +6,24 @@ function logRange(first: number, last: number, count: number): number[] {
   });
 }
 
-/** Reynolds numbers of the live drag curve. */
-export const curveReynoldsNumbers: readonly number[] = logRange(1e4, 1e7, 49);
+/** What the live curves are traced over. */
+export interface CurveRanges {
+  readonly reynoldsNumbers: readonly number[];
+  /** ks / D: a smooth wall, then a finely to a coarsely rough one. */
+  readonly roughnessRatios: readonly number[];
+  readonly withBands: boolean;
+}
 
-/** ks / D of the live separation curve: a smooth wall, then a finely to a coarsely rough one. */
-export const curveRoughnessRatios: readonly number[] = [0, ...logRange(1e-5, 2e-2, 14)];
+/** Curves of a design at rest. */
+export const fullCurves: CurveRanges = {
+  reynoldsNumbers: logRange(1e4, 1e7, 49),
+  roughnessRatios: [0, ...logRange(1e-5, 2e-2, 14)],
+  withBands: true,
+};
+
+/** Curves while a handle is held: coarser and without bands, so that the cores are left to the drawing. */
+export const quickCurves: CurveRanges = {
+  reynoldsNumbers: logRange(1e4, 1e7, 25),
+  roughnessRatios: [0, ...logRange(1e-5, 2e-2, 6)],
+  withBands: false,
+};

@@ -2,10 +2,17 @@ import type { Design } from "../../../shared/design/design";
 import type { SolverApi } from "../../../workers/solverApi";
 import { tell } from "../store/notices";
 import { type Pin, updatePin, workbench } from "../store/workbench";
+import { fullCurves, quickCurves } from "./curveRanges";
 import { NewestOnly } from "./newestOnly";
 import { solveDesign, traceDesign } from "./solveDesign";
 import { spawnSolver } from "./spawnSolver";
 import { WatchedWorker } from "./watchedWorker";
+
+interface CurveRequest {
+  readonly design: Design;
+  /** True while a handle is held. */
+  readonly isQuick: boolean;
+}
 
 /**
  * Keeps the workbench solved: every change of the design is solved in one worker and its curves are traced in another,
@@ -17,21 +24,27 @@ export function startLiveSolving(): void {
   const pointWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
   const curveWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
   const points = new NewestOnly<Design>((design) => solvePoint(pointWorker, design));
-  const curves = new NewestOnly<Design>((design) => traceCurves(curveWorker, design));
+  const curves = new NewestOnly<CurveRequest>((request) => traceCurves(curveWorker, request));
   let last: Design | null = null;
+  let wasDragging = false;
   const begun = new Set<Design>();
   const follow = () => {
-    const { history, pins } = workbench.value;
+    const { history, pins, dragging } = workbench.value;
     for (const pin of pins) {
       if (begun.has(pin.design) || (pin.solved !== null && pin.curves !== null)) continue;
       begun.add(pin.design);
       void solvePin(curveWorker, pin);
     }
-    if (history.present === last) return;
+    const dragEnded = wasDragging && !dragging;
+    wasDragging = dragging;
+    const isNew = history.present !== last;
+    if (!isNew && !dragEnded) return;
     last = history.present;
-    workbench.patch({ stale: true, curvesStale: true });
-    points.submit(last);
-    curves.submit(last);
+    if (isNew) {
+      workbench.patch({ stale: true, curvesStale: true });
+      points.submit(last);
+    }
+    curves.submit({ design: last, isQuick: dragging });
   };
   workbench.subscribe(follow);
   follow();
@@ -53,9 +66,10 @@ async function solvePoint(worker: WatchedWorker<SolverApi>, design: Design): Pro
   }
 }
 
-async function traceCurves(worker: WatchedWorker<SolverApi>, design: Design): Promise<void> {
-  const curves = await traceDesign(worker, design);
-  if (curves !== null) workbench.patch({ curves, curvesStale: workbench.value.history.present !== design });
+async function traceCurves(worker: WatchedWorker<SolverApi>, { design, isQuick }: CurveRequest): Promise<void> {
+  const curves = await traceDesign(worker, design, isQuick ? quickCurves : fullCurves);
+  if (curves === null) return;
+  workbench.patch({ curves, curvesStale: workbench.value.history.present !== design });
 }
 
 async function solvePin(worker: WatchedWorker<SolverApi>, { id, design, solved }: Pin): Promise<void> {
@@ -64,6 +78,6 @@ async function solvePin(worker: WatchedWorker<SolverApi>, { id, design, solved }
     if (answer?.ok) updatePin(id, { solved: { design, ...answer.value } });
     else if (answer !== null) tell("warning", `A pinned design could not be solved: ${answer.problem.message}`);
   }
-  const curves = await traceDesign(worker, design);
+  const curves = await traceDesign(worker, design, fullCurves);
   if (curves !== null) updatePin(id, { curves });
 }

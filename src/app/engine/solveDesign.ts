@@ -3,7 +3,7 @@ import type { FluidProperties } from "../../../shared/fluid/fluidSpec";
 import type { LiveSolution } from "../../../shared/live/solveLive";
 import { type Problem, problem, type Result, success } from "../../../shared/result";
 import type { LiveCurves, SolverApi } from "../../../workers/solverApi";
-import { curveReynoldsNumbers, curveRoughnessRatios } from "./curveRanges";
+import type { CurveRanges } from "./curveRanges";
 import type { WatchedWorker } from "./watchedWorker";
 
 /** Calls that a crash may end before the page stops repeating them. */
@@ -37,13 +37,17 @@ export async function solveDesign(
 const noState: Problem = { code: "no-state", message: "No steady state was found for this condition." };
 
 /** The curves of a design; null when it has none or the call was cancelled. */
-export async function traceDesign(worker: WatchedWorker<SolverApi>, design: Design): Promise<LiveCurves | null> {
+export async function traceDesign(
+  worker: WatchedWorker<SolverApi>,
+  design: Design,
+  ranges: CurveRanges,
+): Promise<LiveCurves | null> {
   const made = designRequest(design);
   if (!made.ok) return null;
   const { request } = made.value;
   for (let attempt = 0; attempt <= mostRepeats; attempt++) {
     const outcome = await worker.call((remote) =>
-      remote.traceCurves(request, curveReynoldsNumbers, curveRoughnessRatios),
+      remote.traceCurves(request, ranges.reynoldsNumbers, ranges.roughnessRatios, ranges.withBands),
     );
     if (outcome.kind === "cancelled") return null;
     if (outcome.kind === "done") return outcome.value.ok ? outcome.value.value : null;
