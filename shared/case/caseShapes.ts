@@ -23,7 +23,7 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
   }
   const shapes: CaseShape[] = [];
   sections.forEach(({ section, field, finish }, i) => {
-    for (const { spec, sweep } of swept[i]) {
+    for (const { spec, sweep, floorGap } of swept[i]) {
       const contour = buildContour(spec);
       if (!contour.ok) {
         problems.push(located(contour.problem, section, field, sweep));
@@ -31,7 +31,7 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
       }
       const name = shapeName(section, contour.value.name, sweep);
       for (const incidenceDegrees of incidences) {
-        shapes.push({ name, contour: contour.value, incidenceDegrees, sweep, finish });
+        shapes.push({ name, contour: contour.value, incidenceDegrees, sweep, floorGapMetres: floorGap, finish });
       }
     }
   });

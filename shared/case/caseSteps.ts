@@ -90,7 +90,9 @@ function radians(shape: CaseShape): number {
 }
 
 function prepare(theCase: Case, shape: CaseShape): Result<PreparedShape> {
-  if (theCase.panelCount !== "auto") return prepareShape(shape.contour, radians(shape), theCase.panelCount);
+  if (theCase.panelCount !== "auto") {
+    return prepareShape(shape.contour, radians(shape), theCase.panelCount, shape.floorGapMetres);
+  }
   const [roughness] = theCase.roughness.values;
   const [turbulencePercent] = theCase.turbulencePercents;
   // The slowest stream: farthest from the drag crisis, where the branch itself may change with the last digit.
@@ -98,6 +100,7 @@ function prepare(theCase: Case, shape: CaseShape): Result<PreparedShape> {
     shape.contour,
     radians(shape),
     (width) => streamConditions(theCase, width, roughness, turbulencePercent)[0].flow,
+    shape.floorGapMetres,
   );
 }
 
@@ -150,6 +153,7 @@ function rowCondition(
     section: shape.name,
     sweep: shape.sweep,
     incidenceDegrees: shape.incidenceDegrees,
+    floorGapMetres: shape.floorGapMetres,
     reynolds: flow.reynolds,
     speed,
     density: theCase.fluid?.density ?? null,

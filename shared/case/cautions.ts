@@ -1,4 +1,5 @@
 import type { FluidProperties } from "../fluid/fluidSpec";
+import { floorNotes } from "../solve/floorNotes";
 import type { ResultRow } from "./resultRow";
 
 /** Holds for every result of the engine. */
@@ -10,7 +11,7 @@ const standardAtmosphere = 101325;
 
 /** Cautions that depend on the fluid and the results. */
 export function cautionsFor(fluid: FluidProperties | null, rows: readonly ResultRow[]): string[] {
-  const cautions = [screeningCaution];
+  const cautions = [screeningCaution, ...floorCautions(rows)];
   if (fluid === null) return cautions;
   const speeds = rows.flatMap((row) => (row.speedMetresPerSecond === null ? [] : [row.speedMetresPerSecond]));
   const fastest = speeds.reduce((most, speed) => Math.max(most, speed), 0);
@@ -28,6 +29,14 @@ export function cautionsFor(fluid: FluidProperties | null, rows: readonly Result
     );
   }
   return cautions;
+}
+
+/** The floor's notes at the smallest gap, where it matters most; every row has its own applicability besides. */
+function floorCautions(rows: readonly ResultRow[]): string[] {
+  const gaps = rows.flatMap(({ floorGapMetres, referenceWidth }) =>
+    floorGapMetres === null ? [] : [floorGapMetres / referenceWidth],
+  );
+  return gaps.length === 0 ? [] : floorNotes(gaps.reduce((least, gap) => Math.min(least, gap)));
 }
 
 /** How far the lowest pressure of a result lies below the stream's, Pa; 0 where it is not known. */

@@ -1,3 +1,4 @@
+import { checkGapRatio, SMALLEST_GAP_RATIO } from "../flow/floorPlane";
 import type { Problem } from "../result";
 import { contourExtent } from "./contourExtent";
 import { mostResults, reynoldsBounds, roughnessRatioBounds } from "./limits";
@@ -14,6 +15,7 @@ export function crossChecks(theCase: Case): Problem[] {
   for (const shape of theCase.shapes) {
     const width = contourExtent(shape.contour, (shape.incidenceDegrees * Math.PI) / 180);
     problems.push(...reynoldsNumbers(theCase, shape, width), ...roughnessRatios(theCase, shape, width));
+    problems.push(...floorGap(shape, width));
     theCase.trips.forEach((trip, i) => {
       problems.push(...tripFits(trip, i, shape, width));
     });
@@ -52,6 +54,13 @@ function roughnessRatios(theCase: Case, shape: CaseShape, width: number): Proble
     const message = `sandGrainRoughnessMetres: ${height} m on ${shape.name} is ks/D ${(height / width).toPrecision(3)}; it must be at most ${roughnessRatioBounds.to}, here ${most.toPrecision(3)} m`;
     return [{ code: "roughness-range", message, field: "sandGrainRoughnessMetres" }];
   });
+}
+
+function floorGap({ name, floorGapMetres: gap }: CaseShape, width: number): Problem[] {
+  if (gap === null || checkGapRatio(gap / width) === null) return [];
+  const least = `${(SMALLEST_GAP_RATIO * width).toPrecision(3)} m`;
+  const message = `floorGapMetres: ${gap} m under ${name} is ${(gap / width).toPrecision(3)} of its height; it must be 0 (lying on the floor) or at least ${SMALLEST_GAP_RATIO} of it, here ${least}: narrower gaps are filled by boundary layers, take 0 for them`;
+  return [{ code: "floor-gap", message, field: "floorGapMetres" }];
 }
 
 function tripFits(trip: CaseTrip, index: number, shape: CaseShape, width: number): Problem[] {

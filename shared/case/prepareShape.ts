@@ -1,6 +1,7 @@
 import type { Contour } from "../geometry/contour";
 import { gradeNodes, mostPanels } from "../geometry/gradedNodes";
 import { panelCountForSection } from "../geometry/panelCountForSection";
+import { referenceWidth } from "../geometry/referenceWidth";
 import { type Result, success } from "../result";
 import type { FlowCondition } from "../solve/condition";
 import { type PreparedSection, prepareSection } from "../solve/prepareSection";
@@ -23,11 +24,18 @@ const settledChange = 5e-3;
 /**
  * A contour with a given number of panels.
  * @param incidence rad
+ * @param floorGap to a floor below, m; null without a floor
  */
-export function prepareShape(contour: Contour, incidence: number, panelCount: number): Result<PreparedShape> {
+export function prepareShape(
+  contour: Contour,
+  incidence: number,
+  panelCount: number,
+  floorGap: number | null = null,
+): Result<PreparedShape> {
   const nodes = gradeNodes(contour, panelCount);
   if (!nodes.ok) return nodes;
-  const section = prepareSection(nodes.value, incidence);
+  const gapRatio = floorGap === null ? undefined : floorGap / referenceWidth(nodes.value, incidence);
+  const section = prepareSection(nodes.value, incidence, undefined, gapRatio);
   if (!section.ok) return section;
   return success({ section: section.value, referenceWidth: section.value.referenceWidth, panelCount });
 }
@@ -38,19 +46,21 @@ export function prepareShape(contour: Contour, incidence: number, panelCount: nu
  * returned.
  * @param incidence rad
  * @param conditionOn the condition to judge by, for a reference width in m
+ * @param floorGap to a floor below, m; null without a floor
  */
 export function prepareSettledShape(
   contour: Contour,
   incidence: number,
   conditionOn: (width: number) => FlowCondition,
+  floorGap: number | null = null,
 ): Result<PreparedShape> {
   let count = panelCountForSection(contour);
-  let coarse = prepareShape(contour, incidence, count);
+  let coarse = prepareShape(contour, incidence, count, floorGap);
   if (!coarse.ok) return coarse;
   let coarseDrag = risingDrag(coarse.value, conditionOn);
   for (let doubling = 0; doubling < mostDoublings; doubling++) {
     count = Math.min(2 * count, mostPanels);
-    const fine = prepareShape(contour, incidence, count);
+    const fine = prepareShape(contour, incidence, count, floorGap);
     if (!fine.ok) return coarse;
     const fineDrag = risingDrag(fine.value, conditionOn);
     const isSettled =

@@ -29,6 +29,8 @@ export interface CaseShape {
   readonly incidenceDegrees: number;
   /** The key that the section sweeps, for instance "edgeRadiusMetres", and its value here; null without a sweep. */
   readonly sweep: { readonly key: string; readonly value: number } | null;
+  /** Gap to a floor below, m; null without a floor. */
+  readonly floorGapMetres: number | null;
   /** Equivalent sand-grain roughness of its own, m, in place of those of the case; null without one. */
   readonly finish: number | null;
 }

@@ -8,6 +8,7 @@ export const csvColumns = [
   "sweepKey",
   "sweepValue",
   "incidenceDegrees",
+  "floorGapMetres",
   "reynolds",
   "speedMetresPerSecond",
   "sandGrainRoughnessRatio",

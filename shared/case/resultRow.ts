@@ -17,6 +17,8 @@ export interface ResultRow {
   readonly sweepKey: string | null;
   readonly sweepValue: number | null;
   readonly incidenceDegrees: number;
+  /** Gap to a floor below; null without a floor. At 0 nothing is said of the lower side and of the lift. */
+  readonly floorGapMetres: number | null;
   readonly reynolds: number;
   /** null when the case names no fluid. */
   readonly speedMetresPerSecond: number | null;
@@ -70,6 +72,8 @@ export interface RowCondition {
   readonly section: string;
   readonly sweep: { readonly key: string; readonly value: number } | null;
   readonly incidenceDegrees: number;
+  /** m; null or left out without a floor. */
+  readonly floorGapMetres?: number | null;
   readonly reynolds: number;
   /** m/s; null without a fluid. */
   readonly speed: number | null;
@@ -115,6 +119,7 @@ function conditionKeys(condition: RowCondition, branch: Branch) {
     sweepKey: condition.sweep?.key ?? null,
     sweepValue: condition.sweep?.value ?? null,
     incidenceDegrees: condition.incidenceDegrees,
+    floorGapMetres: condition.floorGapMetres ?? null,
     reynolds: condition.reynolds,
     speedMetresPerSecond: condition.speed,
     sandGrainRoughnessRatio: condition.sandGrainRoughnessRatio,
@@ -157,18 +162,19 @@ function bandKeys(band: JudgedDragBand | undefined) {
 
 function stateKeys(condition: RowCondition, state: SectionState) {
   const { speed, density, referenceWidth } = condition;
+  const lower = condition.floorGapMetres === 0 ? null : state.lower;
   return {
     converged: true,
     regime: state.regime,
     oneSided: state.oneSided,
     separationStateUpper: state.upper.state,
-    separationStateLower: state.lower.state,
+    separationStateLower: lower?.state ?? null,
     transitionCauseUpper: state.upper.transitionCause,
-    transitionCauseLower: state.lower.transitionCause,
+    transitionCauseLower: lower?.transitionCause ?? null,
     separationAngleUpperDegrees: state.upper.separationAngle * degreesPerRadian,
-    separationAngleLowerDegrees: state.lower.separationAngle * degreesPerRadian,
+    separationAngleLowerDegrees: lower === null ? null : lower.separationAngle * degreesPerRadian,
     separationArcUpper: state.upper.separationArc,
-    separationArcLower: state.lower.separationArc,
+    separationArcLower: lower?.separationArc ?? null,
     basePressureCoefficient: state.basePressureCoefficient,
     minimumPressureCoefficient: state.minimumPressureCoefficient,
     strouhal: state.strouhal,
@@ -176,7 +182,7 @@ function stateKeys(condition: RowCondition, state: SectionState) {
     pressureDragCoefficient: state.pressureDragCoefficient,
     frictionDragCoefficient: state.frictionDragCoefficient,
     dragCoefficient: state.dragCoefficient,
-    liftCoefficient: state.liftCoefficient,
+    liftCoefficient: lower === null ? null : state.liftCoefficient,
     dragPerSpanNewtonsPerMetre:
       speed === null || density === null ? null : 0.5 * density * speed ** 2 * referenceWidth * state.dragCoefficient,
   };

@@ -84,6 +84,9 @@ function groupTitle(row: ResultRow): string {
     swept !== "" && row.section.endsWith(swept) ? row.section.slice(0, -swept.length) : row.section,
     `D ${significant(row.referenceWidth * 1000, 4)} mm`,
     `incidence ${significant(row.incidenceDegrees, 4)}°`,
+    ...(row.floorGapMetres === null || row.sweepKey === "floorGapMetres"
+      ? []
+      : [`floor gap ${significant(row.floorGapMetres * 1000, 4)} mm`]),
     `ks/D ${significant(row.sandGrainRoughnessRatio, 3)}`,
     `Tu ${significant(row.turbulencePercent, 3)} %`,
   ].join(" | ");

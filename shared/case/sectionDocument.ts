@@ -31,13 +31,21 @@ const alongStream = length("Over all along the stream");
 const acrossStream = length("Over all across the stream");
 const cornerRadiusMetres = length("Radius of the corners");
 
+const floorGapMetres = sweepable(
+  "Gap between the lowest point and a floor along the stream: 0 when the section lies on it, else 2 % of the height or more; no floor when left out",
+  { from: 0, to: 100, unit: "m" },
+)
+  .meta({ id: "floorGap" })
+  .optional();
+
 const families = [
-  strictRecord("a circle", { family: z.literal("circle"), name, diameterMetres: length("Diameter") }),
+  strictRecord("a circle", { family: z.literal("circle"), name, diameterMetres: length("Diameter"), floorGapMetres }),
   strictRecord("an ellipse", {
     family: z.literal("ellipse"),
     name,
     lengthMetres: alongStream,
     heightMetres: acrossStream,
+    floorGapMetres,
   }),
   strictRecord("a rounded rectangle", {
     family: z.literal("roundedRectangle"),
@@ -45,6 +53,7 @@ const families = [
     lengthMetres: alongStream,
     heightMetres: acrossStream,
     edgeRadiusMetres: length("Radius of the four edges, 1 % to 50 % of the smaller of length and height"),
+    floorGapMetres,
   }),
   strictRecord("a superellipse", {
     family: z.literal("superellipse"),
@@ -52,12 +61,14 @@ const families = [
     lengthMetres: alongStream,
     heightMetres: acrossStream,
     exponent: sweepable("Exponent, 2 for the ellipse", { from: 2, to: 20, unit: "" }),
+    floorGapMetres,
   }),
   strictRecord("a stadium", {
     family: z.literal("stadium"),
     name,
     lengthMetres: alongStream,
     heightMetres: acrossStream,
+    floorGapMetres,
   }),
   strictRecord("a bevelled rectangle", {
     family: z.literal("bevelledRectangle"),
@@ -67,6 +78,7 @@ const families = [
     bevelLengthMetres: length("Leg of the bevel along the stream, at most half the length"),
     bevelHeightMetres: length("Leg of the bevel across the stream, at most half the height"),
     cornerRadiusMetres,
+    floorGapMetres,
   }),
   strictRecord("a D-shape", {
     family: z.literal("dShape"),
@@ -76,6 +88,7 @@ const families = [
     noseLengthMetres: length("Semi-axis of the half ellipse along the stream; half the height for a semicircle"),
     cornerRadiusMetres,
     flatSide: choice("The end that is flat", ["front", "rear"]),
+    floorGapMetres,
   }),
   strictRecord("a rounded polygon", {
     family: z.literal("roundedPolygon"),
@@ -88,6 +101,7 @@ const families = [
     inscribedDiameterMetres: length("Diameter of the circle that touches all sides from inside"),
     cornerRadiusMetres,
     facing: choice("What the stream meets first", ["flat", "corner"]),
+    floorGapMetres,
   }),
   strictRecord("a rounded triangle", {
     family: z.literal("roundedTriangle"),
@@ -96,6 +110,7 @@ const families = [
     heightMetres: acrossStream,
     cornerRadiusMetres,
     apex: choice("Whether the apex points against the stream or down it", ["forward", "rearward"]),
+    floorGapMetres,
   }),
   strictRecord("a free contour", {
     family: z.literal("freeContour"),
@@ -105,6 +120,7 @@ const families = [
       .min(8, pointsRule)
       .max(mostPoints, pointsRule)
       .describe("Points [x, y] along the contour in either direction, x along the stream, y upward"),
+    floorGapMetres,
   }),
 ] as const;
 

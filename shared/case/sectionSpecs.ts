@@ -7,6 +7,8 @@ export interface SweptSpec {
   readonly spec: SectionSpec;
   /** The key that is swept and its value here; null without a sweep. */
   readonly sweep: { readonly key: string; readonly value: number } | null;
+  /** Gap to a floor below, m; null without a floor. */
+  readonly floorGap: number | null;
 }
 
 /** The keys of a section that are lists or ranges. */
@@ -21,12 +23,22 @@ export function sectionSpecs(document: SectionDocument): SweptSpec[] {
   const keys = sweptKeys(document);
   if (keys.length > 1) throw new RangeError(`${keys.length} keys are swept (${keys.join(", ")}); at most 1 can be.`);
   const sweep = keys.length === 0 ? undefined : Object.entries(document).find(([key]) => key === keys[0])?.[1];
-  if (!isSweep(sweep)) return [{ spec: specFrom(document, Number.NaN), sweep: null }];
-  return expandSweep(sweep).map((value) => ({ spec: specFrom(document, value), sweep: { key: keys[0], value } }));
+  if (!isSweep(sweep))
+    return [{ spec: specFrom(document, Number.NaN), sweep: null, floorGap: floorGap(document, Number.NaN) }];
+  return expandSweep(sweep).map((value) => ({
+    spec: specFrom(document, value),
+    sweep: { key: keys[0], value },
+    floorGap: floorGap(document, value),
+  }));
 }
 
 function isSweep(value: unknown): value is Sweep {
   return typeof value === "object" && value !== null;
+}
+
+function floorGap({ floorGapMetres }: SectionDocument, swept: number): number | null {
+  if (floorGapMetres === undefined) return null;
+  return typeof floorGapMetres === "number" ? floorGapMetres : swept;
 }
 
 /** The specification with `swept` in place of the one list or range. */

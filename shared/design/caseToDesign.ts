@@ -40,6 +40,10 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
   const document = parsed.data;
   const { shapes, stream, roughness, turbulencePercents } = reading.value;
   const [shape] = shapes;
+  if (shape.floorGapMetres !== null) {
+    const message = `${fileName}: the first section has a floor below it (floorGapMetres); the page works on sections in open water. Run the case on the command line, or leave the floor out.`;
+    return { ok: false, problems: [{ code: "floor", message, field: "floorGapMetres" }] };
+  }
   const [{ section }] = caseSections(document);
   const incidence = (shape.incidenceDegrees * Math.PI) / 180;
   const width = contourExtent(shape.contour, incidence);

@@ -59,8 +59,12 @@ export function floorPlane(
   });
 }
 
+/** A gap given in millimetres and divided by D may fall short of the limit by rounding. */
+const ROUNDING = 1e-3;
+
 /** What is wrong with a gap / D, or null. */
 export function checkGapRatio(gapRatio: number): string | null {
-  if (gapRatio === 0 || (gapRatio >= SMALLEST_GAP_RATIO && gapRatio < Number.POSITIVE_INFINITY)) return null;
+  if (gapRatio === 0 || (gapRatio >= SMALLEST_GAP_RATIO * (1 - ROUNDING) && gapRatio < Number.POSITIVE_INFINITY))
+    return null;
   return `the gap to the floor is ${gapRatio} of D; it must be 0 (lying on the floor) or at least ${SMALLEST_GAP_RATIO}: narrower gaps are filled by boundary layers, take 0 for them.`;
 }
