@@ -32,25 +32,32 @@ export function attachedTransition(
 ): AttachedTransition | null {
   const { reynolds, sandGrainRoughnessRatio: ks, turbulenceIntensity } = condition;
   const { count, speed, laminar } = stations;
-  const { thickness, lambda, separation } = laminar;
+  const { thickness, lambda, separation, separationThickness } = laminar;
   const root = Math.sqrt(reynolds);
   const last = Math.min(count - 1, Math.floor(separation));
-  let found: AttachedTransition | null = null;
-  let previousExcess = -1;
-  for (let i = 1; i <= last; i++) {
-    const ReTheta = speed[i] * thickness[i] * root;
-    const natural = abuGhannamShawTransition(lambda[i], turbulenceIntensity / speed[i]);
+  const end = Math.min(count - 1, separation);
+  const causeAt = (station: number): "natural" | "roughness" | null => {
+    const i = Math.min(Math.floor(station), count - 2);
+    const share = station - i;
+    // The step in which the layer separates ends with its thickness there.
+    const growth =
+      i === last && end > last ? (separationThickness - thickness[i]) / (end - i) : thickness[i + 1] - thickness[i];
+    const theta = thickness[i] + share * growth;
+    const Ue = speed[i] + share * (speed[i + 1] - speed[i]);
+    const natural = abuGhannamShawTransition(lambda[i] + share * (lambda[i + 1] - lambda[i]), turbulenceIntensity / Ue);
     const rough =
-      ks > 0
-        ? roughTransition((ks * root) / thickness[i], speed[i] * ks * reynolds, constants)
-        : Number.POSITIVE_INFINITY;
-    const excess = ReTheta / Math.min(natural, rough) - 1;
-    if (excess > 0) {
-      const station = i - 1 + Math.max(0, -previousExcess) / (excess + Math.max(0, -previousExcess));
-      found = { station, cause: rough < natural ? "roughness" : "natural" };
-      break;
+      ks > 0 ? roughTransition((ks * root) / theta, Ue * ks * reynolds, constants) : Number.POSITIVE_INFINITY;
+    if (!(Ue * theta * root > Math.min(natural, rough))) return null;
+    return rough < natural ? "roughness" : "natural";
+  };
+  let found: AttachedTransition | null = null;
+  for (let i = 1; i < end + 1 && found === null; i++) {
+    const place = Math.min(i, end);
+    const cause = causeAt(place);
+    if (cause !== null) {
+      const station = firstWhere((at) => causeAt(at) !== null, i - 1, place);
+      found = { station, cause: causeAt(station) ?? cause };
     }
-    previousExcess = excess;
   }
   for (const trip of trips) {
     if (!(trip.station > 0 && trip.station <= Math.min(separation, count - 1))) continue;
@@ -61,4 +68,16 @@ export function attachedTransition(
     }
   }
   return found;
+}
+
+/** Where between two stations a condition that holds at the second begins to hold, to 1e-4 of a station. */
+function firstWhere(holds: (station: number) => boolean, from: number, to: number): number {
+  let before = from;
+  let after = to;
+  while (after - before > 1e-4) {
+    const middle = (before + after) / 2;
+    if (holds(middle)) after = middle;
+    else before = middle;
+  }
+  return after;
 }
