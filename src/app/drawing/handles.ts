@@ -1,5 +1,6 @@
 import type { Design } from "../../../shared/design/design";
 import type { SectionNodes } from "../../../shared/geometry/sectionNodes";
+import type { RuleWindow } from "../store/ruleWindow";
 import { dimension, withDimension } from "../store/sectionFields";
 import type { QuantityKind } from "../units/units";
 import { nearestArc, pointAtArc } from "./contourArc";
@@ -33,8 +34,11 @@ export function heldValue(handle: Handle, value: number): number {
   return Math.min(handle.highest, Math.max(handle.lowest, value));
 }
 
-/** The handles of a design. The last solved nodes give their places; the design gives their values. */
-export function handles(design: Design, nodes: SectionNodes): Handle[] {
+/**
+ * The handles of a design. The last solved nodes give their places; the design gives their values; a rule window, when
+ * there is one, narrows their ranges.
+ */
+export function handles(design: Design, nodes: SectionNodes, window: RuleWindow | null = null): Handle[] {
   const box = boundingBox(nodes);
   const list: Handle[] = [];
   const { section } = design;
@@ -47,14 +51,15 @@ export function handles(design: Design, nodes: SectionNodes): Handle[] {
   ) => {
     const value = dimension(section, key);
     if (!Number.isFinite(value)) return;
+    const allowed = window?.ranges[key];
     list.push({
       key,
       label,
       kind: "length",
       point,
       value,
-      lowest: range[0],
-      highest: range[1],
+      lowest: Math.max(range[0], allowed?.from ?? 0),
+      highest: Math.min(range[1], allowed?.to ?? Number.POSITIVE_INFINITY),
       valueAt,
       change: (next) => ({ section: withDimension(section, key, next), sectionName: null }),
     });

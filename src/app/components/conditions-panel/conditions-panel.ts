@@ -11,6 +11,7 @@ import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 import "../info-mark/info-mark";
+import "../pattern-panel/pattern-panel";
 import { fluidFields, fluidLabels, fluidOfKind } from "./fluidFields";
 
 /** Fluid, speed, turbulence and finish. */
@@ -95,6 +96,10 @@ export class ConditionsPanel extends LitElement {
           .problem=${this.problemOf("sandGrainRoughnessRatio")}
           @quantity-change=${(event: QuantityChange) => changeDesign({ sandGrainRoughness: event.detail.value })}
         ></ww-quantity-field>
+        <details>
+          <summary>Estimate ks from a surface pattern</summary>
+          <ww-pattern-panel></ww-pattern-panel>
+        </details>
       </div>
     </section>`;
   }

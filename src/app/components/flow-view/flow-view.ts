@@ -8,6 +8,7 @@ import { type StreamFrame, streamFrame } from "../../drawing/streamFrame";
 import { type SurfacePart, surfaceMarks, surfaceParts } from "../../drawing/surfaceParts";
 import { svgPath } from "../../drawing/svgPath";
 import { preferences } from "../../store/preferences";
+import { ruleWindow } from "../../store/ruleWindow";
 import { StoreController } from "../../store/storeController";
 import {
   beginDrag,
@@ -34,6 +35,7 @@ export class FlowView extends LitElement {
 
   private readonly bench = new StoreController(this, workbench, (value) => value);
   private readonly units = new StoreController(this, preferences, (value) => value.units);
+  private readonly rules = new StoreController(this, ruleWindow, (value) => value);
   @state() private width = 0;
   @state() private heldKey: string | null = null;
   @state() private local = "";
@@ -157,7 +159,7 @@ export class FlowView extends LitElement {
         <text class="words" x="14" y="24">stream → ${quantityText(present.speed, "speed", this.units.value)}</text>
         <text class="words" x="14" y=${this.height - 14}>${nodes.name}</text>
       </g>
-      ${handles(present, nodes).map((handle) => this.renderHandle(handle, frame))}
+      ${handles(present, nodes, this.rules.value).map((handle) => this.renderHandle(handle, frame))}
     </svg>`;
   }
 

@@ -1,7 +1,10 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
 import type { SectionFamily } from "../../../../shared/geometry/sectionSpec";
+import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
+import { tell } from "../../store/notices";
 import { openDialog } from "../../store/pageState";
+import { holdToRules, letGoOfRules, ruleWindow } from "../../store/ruleWindow";
 import { dimension, familyTexts, ofFamily, type SectionField, withDimension } from "../../store/sectionFields";
 import { StoreController } from "../../store/storeController";
 import { changeDesign, workbench } from "../../store/workbench";
@@ -17,12 +20,22 @@ export class SectionPanel extends LitElement {
   static override styles = [controlStyles, panelStyles];
 
   private readonly design = new StoreController(this, workbench, (value) => value.history.present);
+  private readonly rules = new StoreController(this, ruleWindow, (value) => value);
   private readonly problem = new StoreController(this, workbench, (value) => value.problem);
 
   private chooseFamily(event: Event): void {
     const family = (event.target as HTMLSelectElement).value as SectionFamily;
     if (family !== "freeContour")
       changeDesign({ section: ofFamily(family, this.design.value.section), sectionName: null });
+  }
+
+  private async toggleRules(event: Event): Promise<void> {
+    if (!(event.target as HTMLInputElement).checked) return letGoOfRules();
+    try {
+      holdToRules(await loadDemoRules(), demoRulesName);
+    } catch {
+      tell("warning", "The demonstration rules could not be loaded.");
+    }
   }
 
   private problemOf(key: string): string {
@@ -82,6 +95,8 @@ export class SectionPanel extends LitElement {
           .problem=${this.problemOf("incidence")}
           @quantity-change=${(event: QuantityChange) => changeDesign({ incidence: event.detail.value })}
         ></ww-quantity-field>
+        <label class="hint"><input type="checkbox" .checked=${this.rules.value !== null} @change=${this.toggleRules} />
+          Hold the handles inside ${this.rules.value?.name ?? "the Harbour League's demonstration rules"}</label>
         <div class="buttons">
           <button type="button" @click=${() => openDialog("import")}>Import a contour ...</button>
         </div>
