@@ -1,5 +1,6 @@
 import { gaussIntegral } from "../geometry/gaussLegendre";
 import { problem, type Result, success } from "../result";
+import { closureNearFloor } from "../solve/floorNotes";
 import type { Regime } from "../solve/solution";
 import { type DragBand, dragOn, type PuckDrag, scaleBand, spanBands } from "./dragBand";
 import { endRelief, endReliefCaution, shortestMeasuredRatio } from "./endRelief";
@@ -28,8 +29,9 @@ export interface EdgeOnSections {
 }
 
 /**
- * Where the puck is. On or near a floor the caller solves the profile section with its mirror image at that gap and
- * passes that curve as `profile`; this module then only changes the end relief of the plan estimate.
+ * Where the puck is; gap in m, 0 when it lies on the floor. On or near a floor the caller solves the profile section with
+ * its mirror image at that gap (solveEdgeOnSections with the same place) and passes that curve as `profile`; this module
+ * then only changes the end relief of the plan estimate.
  */
 export type EdgeOnPlace = { readonly kind: "open" } | { readonly kind: "floor"; readonly gap: number };
 
@@ -94,6 +96,7 @@ export function edgeOnDrag(
   if (place.kind === "floor") {
     notes.push(
       `On the floor, gap ${(place.gap * 1000).toFixed(1)} mm: holds only when the profile section was solved with its mirror image at this gap.`,
+      closureNearFloor(place.gap / thickness),
     );
   }
   return success({

@@ -8,7 +8,7 @@ import { type PreparedSection, prepareSection } from "../solve/prepareSection";
 import { crisisFactor, dragBand } from "../uncertainty/dragBand";
 import { statesNearby } from "../uncertainty/nearbyStates";
 import { describeSection } from "../uncertainty/sectionDescription";
-import type { EdgeOnSections, ProfileStrip } from "./edgeOnDrag";
+import type { EdgeOnPlace, EdgeOnSections, ProfileStrip } from "./edgeOnDrag";
 import type { PuckSpec } from "./puckSpec";
 import { type SectionDragCurve, type SectionDragPoint, tabulatedSectionDrag } from "./sectionDrag";
 
@@ -42,16 +42,22 @@ export type StripStream = Pick<
 /**
  * Drag curves of a puck's plan (circle) and profile (its edge-on section at each chord, without recess or grooves), as a
  * slowly rising speed meets them. Where several steady states exist the band holds them all.
+ * @param place on a floor the profile is solved with its mirror image; the plan, whose plane is the floor's, is not
  */
-export function solveEdgeOnSections(spec: PuckSpec, solving: SectionSolving): Result<EdgeOnSections> {
+export function solveEdgeOnSections(
+  spec: PuckSpec,
+  solving: SectionSolving,
+  place: EdgeOnPlace = { kind: "open" },
+): Result<EdgeOnSections> {
   const { diameterMetres: d, thicknessMetres: t } = spec;
   if (solving.relativeError !== null && !(solving.relativeError >= 0))
     return problem("edge-on", "relative error must be 0 or more", "relativeError");
+  const gapRatio = place.kind === "floor" ? place.gap / t : undefined;
   const plan = solveCurve({ family: "circle", diameter: d }, d, solving.rimRoughness, solving);
   if (!plan.ok) return plan;
   const profile: ProfileStrip[] = [];
   for (const chordRatio of solving.chordRatios) {
-    const drag = solveCurve(profileSection(spec, chordRatio * d), t, solving.faceRoughness, solving);
+    const drag = solveCurve(profileSection(spec, chordRatio * d), t, solving.faceRoughness, solving, gapRatio);
     if (!drag.ok) return drag;
     profile.push({ chordRatio, drag: drag.value });
   }
@@ -89,8 +95,9 @@ function solveCurve(
   width: number,
   roughness: number,
   solving: SectionSolving,
+  floorGapRatio?: number,
 ): Result<SectionDragCurve> {
-  const section = prepareStrip(spec, solving.panelCount);
+  const section = prepareStrip(spec, solving.panelCount, floorGapRatio);
   return section.ok ? stripDrag(section.value, width, roughness, solving) : section;
 }
 
@@ -125,7 +132,7 @@ export function stripDrag(
   const points: SectionDragPoint[] = [];
   let reason = "no speed was given";
   const outcomes = traceDragCurve(section, conditions);
-  const description = describeSection(section.nodes, section.incidence);
+  const description = describeSection(section.nodes, section.incidence, section.floor !== null);
   outcomes.forEach((outcome, i) => {
     if (outcome.rising === null) {
       reason = outcome.problem?.message ?? reason;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { freshWater } from "../../shared/fluid/freshWater";
-import { edgeOnDrag } from "../../shared/puck/edgeOnDrag";
+import { type EdgeOnPlace, edgeOnDrag } from "../../shared/puck/edgeOnDrag";
 import { puckCautions } from "../../shared/puck/playCautions";
 import { puckFigures } from "../../shared/puck/puckFigures";
 import { profileSection, solveEdgeOnSections } from "../../shared/puck/solvedSections";
@@ -32,6 +32,47 @@ describe("solveEdgeOnSections(spec, solving)", () => {
     expect(drag.dragCoefficient.low).toBeLessThan(drag.dragCoefficient.best);
     expect(drag.dragCoefficient.best).toBeLessThan(drag.dragCoefficient.high);
     expect(drag.dragCoefficient.high).toBeLessThan(2.5);
+  });
+
+  it("on the floor only the profile changes, gap by gap; far above it the profile is that of open water", () => {
+    const puck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.009 } } as const;
+    const at = (gap: number | null) =>
+      unwrap(
+        solveEdgeOnSections(puck, { ...solving, chordRatios: [1] }, gap === null ? undefined : { kind: "floor", gap }),
+      );
+    const Re = (1 * 0.03) / water.kinematicViscosity;
+    const open = at(null);
+    const [lying, near, far] = [0, 0.003, 30].map(at);
+    for (const sections of [lying, near, far]) expect(sections.plan(1e5)).toEqual(open.plan(1e5));
+    const best = open.profile[0].drag(Re).best;
+    expect(Math.abs(far.profile[0].drag(Re).best / best - 1)).toBeLessThan(2e-3);
+    // The wake of the doubled body is wider behind the same length: its base pressure is less relieved.
+    expect(near.profile[0].drag(Re).best).toBeGreaterThan(1.02 * best);
+    expect(lying.profile[0].drag(Re).best).toBeGreaterThan(near.profile[0].drag(Re).best);
+
+    const figures = unwrap(puckFigures(puck, { fluidDensity: water.density }));
+    const shape = { diameter: 0.08, thickness: 0.03, frontalArea: figures.frontalAreaEdgeOnSquareMetres };
+    const drag = unwrap(edgeOnDrag(shape, lying, 1, water.kinematicViscosity, { kind: "floor", gap: 0 }));
+    expect(drag.notes.join(" ")).toContain("outside, do not rely on it");
+    const inOpen = unwrap(edgeOnDrag(shape, open, 1, water.kinematicViscosity));
+    expect(inOpen.notes.join(" ")).not.toContain("floor");
+    expect(drag.profileEstimate.best).toBeGreaterThan(inOpen.profileEstimate.best);
+  });
+
+  it("bands by the errors against published values are wider above a floor, where nothing was compared: sharp edges", () => {
+    const puck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.0004 } } as const;
+    const judged = { ...solving, chordRatios: [1], relativeError: null };
+    const width = (place?: EdgeOnPlace) => {
+      const { low, best, high } = unwrap(solveEdgeOnSections(puck, judged, place)).profile[0].drag(4e4);
+      return (high - low) / best;
+    };
+    expect(width({ kind: "floor", gap: 30 })).toBeGreaterThan(width());
+  });
+
+  it("a gap that boundary layers would fill is refused", () => {
+    const puck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.009 } } as const;
+    const refused = solveEdgeOnSections(puck, { ...solving, chordRatios: [1] }, { kind: "floor", gap: 1e-4 });
+    expect(refused.ok ? "" : refused.problem.message).toMatch(/gap to the floor is 0.00333.* of D; it must be 0/);
   });
 
   it("hands on what the section builder refuses", () => {
