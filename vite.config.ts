@@ -1,9 +1,31 @@
+import type { Plugin } from "vite";
 import { defineConfig } from "vitest/config";
+
+/** Lists the built files for the service worker, which keeps them for use without a network. */
+function listFiles(): Plugin {
+  return {
+    name: "list-files",
+    enforce: "post",
+    generateBundle(_, bundle) {
+      const files = Object.keys(bundle).filter((file) => file !== "offline.js" && !file.endsWith(".html"));
+      this.emitFile({ type: "asset", fileName: "offline-files.json", source: JSON.stringify(files) });
+    },
+  };
+}
 
 export default defineConfig({
   base: "./",
+  plugins: [listFiles()],
   worker: { format: "es" },
-  build: { target: "es2022", sourcemap: false, chunkSizeWarningLimit: 6000 },
+  build: {
+    target: "es2022",
+    sourcemap: false,
+    chunkSizeWarningLimit: 6000,
+    rollupOptions: {
+      input: { index: "index.html", offline: "src/app/offline/offlineWorker.ts" },
+      output: { entryFileNames: ({ name }) => (name === "offline" ? "offline.js" : "assets/[name]-[hash].js") },
+    },
+  },
   server: { host: "127.0.0.1" },
   preview: { host: "127.0.0.1", port: 4173 },
   test: {

@@ -73,11 +73,20 @@ export interface PageChoice {
   readonly hash?: string;
   /** False leaves the plot library out, as when it cannot be loaded: the rest of the page must work, and it is quicker. */
   readonly plots?: boolean;
+  /** True lets the service worker keep the page for use without a network. */
+  readonly offline?: boolean;
 }
 
 /** A fresh browser profile, so nothing is stored from another test. */
-export async function openPage(stage: Stage, { hash = "", plots = true }: PageChoice = {}): Promise<WatchedPage> {
-  const context = await stage.browser.newContext({ viewport: { width: 1280, height: 900 }, reducedMotion: "reduce" });
+export async function openPage(
+  stage: Stage,
+  { hash = "", plots = true, offline = false }: PageChoice = {},
+): Promise<WatchedPage> {
+  const context = await stage.browser.newContext({
+    viewport: { width: 1280, height: 900 },
+    reducedMotion: "reduce",
+    serviceWorkers: offline ? "allow" : "block",
+  });
   if (!plots) await context.route("**/plotly*", (route) => route.abort());
   const page = await context.newPage();
   const complaints: string[] = [];
