@@ -3,10 +3,16 @@ import type { PuckDesign } from "../shared/puck/puckDimension";
 import type { PuckCase } from "../shared/puckcase/puckCase";
 import type { PuckResult } from "../shared/puckcase/puckResult";
 import { puckSteps } from "../shared/puckcase/puckSteps";
-import type { Result } from "../shared/result";
+import { type TradeoffMember, tradeoffMember } from "../shared/puckcase/tradeoffMember";
+import { type TradeoffSearch, tradeoffSearch } from "../shared/puckcase/tradeoffSearch";
+import { type Result, success } from "../shared/result";
 import { judgePuck, type MadeSampling, type MakingTolerances, type PuckJudgement } from "../shared/rules/judgePuck";
 import type { RuleSet } from "../shared/rules/ruleSet";
+import type { Evaluation } from "../shared/tradeoff/designSpace";
 import { holdLifeline, type Lifeline } from "./lifeline";
+
+/** m, where the case does not say how far dimensions are made wrong. */
+const standardMadeOff = 5e-4;
 
 export interface CoreSizing {
   readonly massKilograms: number;
@@ -25,9 +31,27 @@ export interface PuckApi extends Lifeline {
     sampling: MadeSampling | null,
   ): Promise<Result<PuckJudgement>>;
   sizeCore(design: PuckDesign, sizing: CoreSizing): Promise<Result<SizedPuck>>;
+  /** One point of the case's trade-off. */
+  evaluatePoint(theCase: PuckCase, variables: readonly number[]): Promise<Result<Evaluation>>;
+  /** A member of the front in full. */
+  reportMember(
+    theCase: PuckCase,
+    point: Omit<Evaluation, "violation" | "reason"> & { readonly name: string },
+  ): Promise<Result<TradeoffMember>>;
 }
 
+/** The puck solver with its own memory of the last trade-off: its baseline is solved once, not with every point. */
 export function createPuckSolver(): PuckApi {
+  let lastKey = "";
+  let lastSearch: Result<TradeoffSearch> | null = null;
+  const searchOf = (theCase: PuckCase): Result<TradeoffSearch> => {
+    const key = JSON.stringify(theCase);
+    if (lastSearch === null || key !== lastKey) {
+      lastSearch = tradeoffSearch(theCase);
+      lastKey = key;
+    }
+    return lastSearch;
+  };
   return {
     holdLifeline,
     async solvePucks(theCase) {
@@ -38,6 +62,15 @@ export function createPuckSolver(): PuckApi {
     },
     async sizeCore({ spec, setting }, { massKilograms, freeDimension, leastCoverMetres }) {
       return sizeCoreForMass(spec, setting, massKilograms, freeDimension, leastCoverMetres);
+    },
+    async evaluatePoint(theCase, variables) {
+      const search = searchOf(theCase);
+      return search.ok ? success(search.value.evaluate(variables)) : search;
+    },
+    async reportMember(theCase, point) {
+      const search = searchOf(theCase);
+      if (!search.ok) return search;
+      return tradeoffMember(theCase, search.value, point, theCase.tradeoff?.madeOffMetres ?? standardMadeOff);
     },
   };
 }

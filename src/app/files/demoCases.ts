@@ -8,7 +8,7 @@ export interface DemoCase {
 }
 
 export const demoCases: readonly DemoCase[] = Object.keys(loaders)
-  .filter((path) => !path.endsWith(".schema.json"))
+  .filter((path) => !path.endsWith(".schema.json") && !path.endsWith(".rules.json"))
   .map((path) => {
     const fileName = path.slice(path.lastIndexOf("/") + 1);
     const words = fileName.replace(/\.json$/, "").replaceAll("-", " ");

@@ -1,7 +1,7 @@
-/** Hands a text to the browser as a download. */
-export function saveFile(name: string, mediaType: string, text: string): void {
+/** Hands a text or bytes to the browser as a download. */
+export function saveFile(name: string, mediaType: string, content: string | Uint8Array<ArrayBuffer>): void {
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([text], { type: mediaType }));
+  link.href = URL.createObjectURL(new Blob([content], { type: mediaType }));
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);

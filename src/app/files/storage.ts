@@ -75,3 +75,13 @@ export async function rememberRecent(stored: StoredCase): Promise<void> {
   const others = (await recentCases()).filter((one) => one.fileName !== stored.fileName);
   await keep("recent", [stored, ...others].slice(0, mostRecent));
 }
+
+/** Texts that a view keeps for itself, under a name of its own. */
+export async function readKeptText(name: string): Promise<string | null> {
+  const kept = await read<unknown>(`text-${name}`);
+  return typeof kept === "string" ? kept : null;
+}
+
+export function keepText(name: string, text: string): Promise<boolean> {
+  return keep(`text-${name}`, text);
+}

@@ -5,6 +5,7 @@ import type { PuckCase } from "../../../shared/puckcase/puckCase";
 import { resolvePuckCase } from "../../../shared/puckcase/resolvePuckCase";
 import type { TradeoffDocument } from "../../../shared/puckcase/tradeoffDocument";
 import { problem, type Result, success } from "../../../shared/result";
+import { fittingTarget } from "./fittingTarget";
 import type { MotionInputs, PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
 
 const degrees = (radians: number) => (radians * 180) / Math.PI;
@@ -15,7 +16,8 @@ const curveSamples = 121;
 /** The inputs as the puck block of a case file: candidate first among the candidates, then the others. */
 export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): PuckBlockDocument {
   const entry = ({ spec, finish }: PuckMake) => ({ puck: spec, sandGrainRoughnessMetres: finish, keepCore: true });
-  const { play, massTarget } = inputs;
+  const { play } = inputs;
+  const massTarget = fittingTarget(inputs.candidate.spec, inputs.massTarget);
   return {
     baselines: [entry(inputs.baseline)],
     candidates: [inputs.candidate, ...others].map(entry),
@@ -29,9 +31,9 @@ export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): Puck
     ...(inputs.userMaterials.length > 0 ? { materials: inputs.userMaterials.map(asWritten) } : {}),
     ...(inputs.rules === null ? {} : { rules: inputs.rules }),
     making: { tolerances: inputs.tolerances, ...inputs.sampling },
-    wantedMass: { ...massTarget },
+    ...(massTarget === null ? {} : { wantedMass: massTarget }),
     motions: motionDocuments(inputs.motion),
-    solving: { sectionErrorPercent: 100 * play.sectionError },
+    ...(play.sectionError === null ? {} : { solving: { sectionErrorPercent: 100 * play.sectionError } }),
     tradeoff: tradeoffDocumentOf(inputs.tradeoff, inputs.candidate.spec.name),
   };
 }
@@ -64,16 +66,27 @@ export function motionDocuments(motion: MotionInputs): [MotionDocument, MotionDo
 }
 
 function tradeoffDocumentOf(tradeoff: TradeoffInputs, template: string): TradeoffDocument {
+  const { method, levels, seed } = tradeoff;
   return {
     template,
-    variables: tradeoff.variables.map(({ key, lowest, highest }) => ({ dimension: key, from: lowest, to: highest })),
+    variables: tradeoff.variables.map(({ key, lowest, highest }) => ({
+      dimension: key,
+      from: lowest,
+      to: highest,
+      ...(method === "sweep" ? { levels } : {}),
+    })),
     goals: tradeoff.goals.map(({ key, sense }) => ({ figure: key, sense })),
-    method: {
-      kind: "paretoSearch",
-      populationSize: tradeoff.populationSize,
-      generations: tradeoff.generations,
-      seed: tradeoff.seed,
-    },
+    method:
+      method === "sweep"
+        ? { kind: "sweep" }
+        : method === "latinHypercube"
+          ? { kind: "latinHypercube", points: tradeoff.points, seed }
+          : {
+              kind: "paretoSearch",
+              populationSize: tradeoff.populationSize,
+              generations: tradeoff.generations,
+              seed,
+            },
     madeOffMetres: tradeoff.madeOff,
   };
 }

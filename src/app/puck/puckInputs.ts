@@ -29,8 +29,8 @@ export interface PlayInputs {
   /** Sliding friction / weight in water, and half the width of its band. */
   readonly frictionCoefficient: number;
   readonly frictionSpread: number;
-  /** Relative error of a solved section's drag. */
-  readonly sectionError: number;
+  /** Relative error of a solved section's drag; null for the bands by the engine's errors against published values. */
+  readonly sectionError: number | null;
 }
 
 export interface MotionInputs {
@@ -58,11 +58,18 @@ export interface FreeDimension {
   readonly highest: number;
 }
 
+export type SearchMethod = "paretoSearch" | "latinHypercube" | "sweep";
+
 export interface TradeoffInputs {
   readonly variables: readonly FreeDimension[];
   readonly goals: readonly PuckGoal[];
+  readonly method: SearchMethod;
   readonly populationSize: number;
   readonly generations: number;
+  /** Points of a Latin hypercube. */
+  readonly points: number;
+  /** Values of each free dimension in a sweep. */
+  readonly levels: number;
   readonly seed: number;
   /** How far each dimension is taken to be made wrong, m. */
   readonly madeOff: number;

@@ -1,8 +1,16 @@
 import type { SizedPuck } from "../../../shared/puck/coreSizing";
+import type { PuckCase } from "../../../shared/puckcase/puckCase";
+import type { TradeoffMember } from "../../../shared/puckcase/tradeoffMember";
 import { problem, type Result, success } from "../../../shared/result";
 import type { MadeShare } from "../../../shared/rules/monteCarlo";
+import type { Evaluation } from "../../../shared/tradeoff/designSpace";
 import type { PuckApi } from "../../../workers/puckApi";
+import type { SolverApi } from "../../../workers/solverApi";
+import { solveDesign } from "../engine/solveDesign";
+import { spawnSolver } from "../engine/spawnSolver";
 import { type CallOutcome, WatchedWorker } from "../engine/watchedWorker";
+import { briefDesigns, sectionBrief } from "./briefText";
+import { fittingTarget } from "./fittingTarget";
 import { ownTolerances } from "./ownTolerances";
 import { puckBench } from "./puckBench";
 import { spawnPuckSolver } from "./spawnPuckSolver";
@@ -30,7 +38,9 @@ async function run<T>(call: () => Promise<CallOutcome<Result<T>>>): Promise<Resu
 export async function sizeCandidateCore(): Promise<Result<SizedPuck> | null> {
   const { measured, history } = puckBench.value;
   if (measured === null) return problem("no-puck", "The puck cannot be made yet.");
-  const { candidate, massTarget } = history.present;
+  const { candidate } = history.present;
+  const massTarget = fittingTarget(candidate.spec, history.present.massTarget);
+  if (massTarget === null) return problem("no-core", "A puck without a core cannot be sized for a mass.");
   const design = { spec: candidate.spec, setting: measured.setting };
   const owner = jobWorker();
   return run(() => owner.call((remote) => remote.sizeCore(design, massTarget)));
@@ -50,4 +60,33 @@ export async function countMadePucks(): Promise<Result<MadeShare> | null> {
   if (judged === null || !judged.ok) return judged;
   const { made } = judged.value;
   return made === null ? problem("no-count", "No pucks were counted.") : success(made);
+}
+
+/** A member of a trade-off's front in full; null when a newer request came. */
+export async function reportMember(
+  theCase: PuckCase,
+  member: Evaluation,
+  name: string,
+): Promise<Result<TradeoffMember> | null> {
+  const owner = jobWorker();
+  const point = { name, variables: member.variables, goals: member.goals };
+  // Random making is counted for the candidate alone: it would hold up the report.
+  return run(() => owner.call((remote) => remote.reportMember({ ...theCase, sampling: null }, point)));
+}
+
+let sectionWorker: WatchedWorker<SolverApi> | null = null;
+
+/** Briefs of the candidate's profile and plan sections as one text; null when the solving was cancelled. */
+export async function writeBrief(speed: number, wantedYPlus: number): Promise<Result<string> | null> {
+  sectionWorker ??= new WatchedWorker<SolverApi>(spawnSolver, () => {});
+  const texts: string[] = [];
+  for (const design of briefDesigns(puckBench.value.history.present, speed)) {
+    const solved = await solveDesign(sectionWorker, design);
+    if (solved === null) return null;
+    if (!solved.ok) return solved;
+    const text = sectionBrief(design, solved.value.solution, solved.value.fluid, wantedYPlus);
+    if (!text.ok) return text;
+    texts.push(text.value);
+  }
+  return success(texts.join("\n"));
 }

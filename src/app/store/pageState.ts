@@ -2,13 +2,16 @@ import { Notifier } from "./notifier";
 
 export type DialogName = "cases" | "import" | "glossary" | "guide" | "link";
 
+export type ViewName = "section" | "puck";
+
 /** What is open on the page; no part of a design. */
 export interface PageState {
+  readonly view: ViewName;
   readonly dialog: DialogName | null;
   readonly isDark: boolean;
 }
 
-export const pageState = new Notifier<PageState>({ dialog: null, isDark: false });
+export const pageState = new Notifier<PageState>({ view: "section", dialog: null, isDark: false });
 
 export function openDialog(dialog: DialogName): void {
   pageState.patch({ dialog });

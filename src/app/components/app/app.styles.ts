@@ -4,6 +4,13 @@ export const appStyles = css`
   ww-app {
     display: block;
   }
+  ww-app [hidden] {
+    display: none !important;
+  }
+  ww-app .loading {
+    padding: 2rem;
+    text-align: center;
+  }
   ww-app .layout {
     display: grid;
     grid-template-columns: minmax(0, 1fr);

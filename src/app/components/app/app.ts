@@ -1,6 +1,7 @@
-import { html, LitElement } from "lit";
-import { customElement } from "lit/decorators.js";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { customElement, state } from "lit/decorators.js";
 import { cautions } from "../../reference/cautions";
+import { tell } from "../../store/notices";
 import { closeDialog, pageState } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
@@ -26,6 +27,9 @@ import { appStyles } from "./app.styles";
 /** The whole page. In the light DOM, because the plots inside it must be. */
 @customElement("ww-app")
 export class App extends LitElement {
+  private readonly view = new StoreController(this, pageState, (value) => value.view);
+  /** True once the puck view was asked for; its program is loaded then and stays. */
+  @state() private puckLoaded = false;
   private readonly dialog = new StoreController(this, pageState, (value) => value.dialog);
 
   constructor() {
@@ -37,9 +41,25 @@ export class App extends LitElement {
     return this;
   }
 
+  protected override willUpdate(_: PropertyValues): void {
+    if (this.view.value !== "puck" || this.puckLoaded) return;
+    import("../puck-view/puck-view").then(
+      () => {
+        this.puckLoaded = true;
+      },
+      () => {
+        pageState.patch({ view: "section" });
+        tell("warning", "The puck view could not be loaded. Try again when the network is back.");
+      },
+    );
+  }
+
   protected override render() {
+    const isPuck = this.view.value === "puck";
     return html`<ww-masthead @print-report=${() => this.querySelector("ww-report")!.print()}></ww-masthead>
-      <main class="layout">
+      ${isPuck && !this.puckLoaded ? html`<p class="loading" role="status">Loading the puck view ...</p>` : nothing}
+      ${this.puckLoaded ? html`<main ?hidden=${!isPuck}><ww-puck-view></ww-puck-view></main>` : nothing}
+      <main class="layout" ?hidden=${isPuck}>
         <div class="stream-area">
           <ww-flow-view></ww-flow-view>
           <ww-key-figures></ww-key-figures>

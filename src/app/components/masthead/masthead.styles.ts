@@ -26,6 +26,20 @@ export const mastheadStyles = css`
     width: 2.4rem;
     height: 2.1rem;
   }
+  .views {
+    display: flex;
+    gap: 0.2rem;
+  }
+  .views button {
+    border-radius: 9px 9px 2px 2px;
+    font-weight: 700;
+    font-size: 0.95rem;
+  }
+  .views button[aria-current="page"] {
+    background: var(--accent);
+    border-color: var(--accent);
+    color: var(--on-accent);
+  }
   .title {
     color: var(--ink-soft);
     font-size: 0.92rem;
@@ -50,7 +64,8 @@ export const mastheadStyles = css`
       padding: 0 0 2mm;
       margin-bottom: 2mm;
     }
-    .actions {
+    .actions,
+    .views {
       display: none;
     }
   }

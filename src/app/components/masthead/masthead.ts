@@ -1,22 +1,28 @@
-import { html, LitElement } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import { openDialog } from "../../store/pageState";
+import { puckBench, redoPuck, undoPuck } from "../../puck/puckBench";
+import { openDialog, pageState, type ViewName } from "../../store/pageState";
 import { preferences, type ThemeChoice } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { redoDesign, undoDesign, workbench } from "../../store/workbench";
 import { controlStyles } from "../../style/sharedStyles";
 import { mastheadStyles } from "./masthead.styles";
 
-/** Name, design title and the page-wide actions. Sends `print-report` when a person asks for the report. */
+const viewTexts: Readonly<Record<ViewName, string>> = { section: "Section", puck: "Puck" };
+
+/** Name, views, title of what is worked on and the page-wide actions. Sends `print-report` when a person asks for the report. */
 @customElement("ww-masthead")
 export class Masthead extends LitElement {
   static override styles = [controlStyles, mastheadStyles];
 
   private readonly history = new StoreController(this, workbench, (value) => value.history);
+  private readonly puckHistory = new StoreController(this, puckBench, (value) => value.history);
+  private readonly view = new StoreController(this, pageState, (value) => value.view);
   private readonly theme = new StoreController(this, preferences, (value) => value.theme);
 
   protected override render() {
-    const { past, present, future } = this.history.value;
+    const isPuck = this.view.value === "puck";
+    const { past, present, future } = isPuck ? this.puckHistory.value : this.history.value;
     return html`<header class="bar">
       <h1 class="brand">
         <svg viewBox="0 0 48 40" aria-hidden="true">
@@ -25,12 +31,22 @@ export class Masthead extends LitElement {
         </svg>
         Wakewright
       </h1>
+      <nav class="views" aria-label="Views">
+        ${(Object.keys(viewTexts) as ViewName[]).map(
+          (view) =>
+            html`<button type="button" aria-current=${view === this.view.value ? "page" : "false"} @click=${() => pageState.patch({ view })}>${viewTexts[view]}</button>`,
+        )}
+      </nav>
       <p class="title">${present.title}</p>
       <div class="actions" role="toolbar" aria-label="Page">
-        <button type="button" ?disabled=${past.length === 0} @click=${undoDesign}>Undo</button>
-        <button type="button" ?disabled=${future.length === 0} @click=${redoDesign}>Redo</button>
-        <button type="button" @click=${() => openDialog("cases")}>Cases</button>
-        <button type="button" @click=${() => this.dispatchEvent(new CustomEvent("print-report"))}>Print report</button>
+        <button type="button" ?disabled=${past.length === 0} @click=${isPuck ? undoPuck : undoDesign}>Undo</button>
+        <button type="button" ?disabled=${future.length === 0} @click=${isPuck ? redoPuck : redoDesign}>Redo</button>
+        ${
+          isPuck
+            ? nothing
+            : html`<button type="button" @click=${() => openDialog("cases")}>Cases</button>
+              <button type="button" @click=${() => this.dispatchEvent(new CustomEvent("print-report"))}>Print report</button>`
+        }
         <button type="button" @click=${() => openDialog("glossary")}>Glossary</button>
         <button type="button" @click=${() => openDialog("guide")}>Guide</button>
         <select aria-label="Theme" @change=${(event: Event) =>

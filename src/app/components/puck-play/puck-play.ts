@@ -120,9 +120,20 @@ export class PuckPlayPanel extends LitElement {
           <ww-quantity-field label="Its plus and minus" .value=${play.frictionSpread} .lowest=${0} .highest=${play.frictionCoefficient} @quantity-change=${(
             event: QuantityChange,
           ) => this.set({ frictionSpread: event.detail.value })}></ww-quantity-field>
-          <ww-quantity-field label="Error of solved sections" kind="fraction" .value=${play.sectionError} .lowest=${0} .highest=${0.9} @quantity-change=${(
-            event: QuantityChange,
-          ) => this.set({ sectionError: event.detail.value })}></ww-quantity-field>
+          <div class="row">
+            <label for="bands">Bands of solved sections</label>
+            <select id="bands" @change=${(event: Event) => this.set({ sectionError: (event.target as HTMLSelectElement).value === "own" ? 0.2 : null })}>
+              <option value="checked" ?selected=${play.sectionError === null}>by published comparisons</option>
+              <option value="own" ?selected=${play.sectionError !== null}>an error of my own</option>
+            </select>
+          </div>
+          ${
+            play.sectionError === null
+              ? nothing
+              : html`<ww-quantity-field label="Error of solved sections" kind="fraction" .value=${play.sectionError} .lowest=${0} .highest=${0.9} @quantity-change=${(
+                  event: QuantityChange,
+                ) => this.set({ sectionError: event.detail.value })}></ww-quantity-field>`
+          }
         </fieldset>
         ${this.renderOther()}
       </div>

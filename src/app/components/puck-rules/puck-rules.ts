@@ -8,6 +8,7 @@ import type { MadeShare, MadeSizes } from "../../../../shared/rules/monteCarlo";
 import { readRuleSet } from "../../../../shared/rules/ruleSet";
 import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { verdictTexts } from "../../puck/figureRows";
+import { coreDimensions } from "../../puck/fittingTarget";
 import { changeCandidate, changePuck, puckBench } from "../../puck/puckBench";
 import { judgeParts, sameParts } from "../../puck/puckChanges";
 import type { PuckInputs } from "../../puck/puckInputs";
@@ -19,12 +20,6 @@ import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 import { puckRulesStyles } from "./puck-rules.styles";
 
-const coreDimensions: Readonly<Record<string, readonly FreeCoreDimension[]>> = {
-  none: [],
-  disc: ["thickness", "diameter"],
-  ring: ["thickness", "diameter", "innerDiameter"],
-  underCoat: ["coatThickness"],
-};
 const coreDimensionLabels: Readonly<Record<FreeCoreDimension, string>> = {
   diameter: "core diameter",
   thickness: "core thickness",
@@ -203,7 +198,6 @@ export class PuckRules extends LitElement {
         </select>
       </div>
       <div class="buttons"><button type="button" @click=${() => {
-        if (chosen !== massTarget.freeDimension) changePuck({ massTarget: { ...massTarget, freeDimension: chosen } });
         void this.size();
       }}>Size the core</button></div>
       ${this.sizeMessage ? html`<p class=${this.sizeMessage.isProblem ? "error" : "hint"} role=${this.sizeMessage.isProblem ? "alert" : "status"}>${this.sizeMessage.text}</p>` : nothing}

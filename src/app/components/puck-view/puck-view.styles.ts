@@ -1,0 +1,180 @@
+import { css } from "lit";
+
+/** Layout of the puck view, and the look that its sections with plots share; those are in the light DOM. */
+export const puckViewStyles = css`
+  ww-puck-view {
+    display: block;
+  }
+  ww-puck-view .puck-layout {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.9rem;
+    padding: 0.9rem clamp(0.6rem, 2vw, 1.6rem) 1.5rem;
+  }
+  ww-puck-view .puck-column {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.9rem;
+    align-content: start;
+    min-width: 0;
+  }
+  @media (min-width: 900px) {
+    ww-puck-view .puck-layout {
+      grid-template-columns: 22rem minmax(0, 1fr);
+      grid-template-rows: auto 1fr;
+    }
+    ww-puck-view .puck-column {
+      grid-column: 2;
+    }
+    ww-puck-view .puck-column:first-child {
+      grid-column: 1;
+      grid-row: 1 / span 2;
+    }
+  }
+  @media (min-width: 2200px) {
+    ww-puck-view .puck-layout {
+      grid-template-columns: 23rem minmax(0, 1fr) minmax(0, 1.3fr);
+      grid-template-rows: auto;
+    }
+    ww-puck-view .puck-column:last-child {
+      grid-column: 3;
+    }
+    ww-puck-view .puck-column:first-child {
+      grid-row: auto;
+    }
+  }
+  .puck-section {
+    background: var(--sheet);
+    border: 1px solid var(--rule);
+    border-radius: 3px 14px 3px 3px;
+    padding: 0.8rem 0.9rem;
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.7rem;
+    min-width: 0;
+  }
+  .puck-section h2 {
+    margin: 0;
+    font-size: 1.08rem;
+  }
+  .puck-section h3 {
+    margin: 0;
+    font-size: 1rem;
+  }
+  .puck-section p {
+    margin: 0;
+  }
+  .puck-section .choices {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem 1.2rem;
+    align-items: center;
+    font-size: 0.9rem;
+  }
+  .puck-section select,
+  .puck-section input[type="text"] {
+    border: 1px solid var(--edge);
+    border-radius: 2px;
+    background: var(--sheet);
+    padding: 0.2rem 0.4rem;
+    max-width: 100%;
+  }
+  .puck-section .scroll {
+    overflow-x: auto;
+  }
+  .puck-section table.results {
+    border-collapse: collapse;
+    font-size: 0.86rem;
+    font-variant-numeric: tabular-nums;
+    min-width: 100%;
+  }
+  .puck-section table.results th,
+  .puck-section table.results td {
+    text-align: left;
+    padding: 0.25rem 0.9rem 0.25rem 0;
+    border-bottom: 1px solid var(--rule);
+    vertical-align: top;
+  }
+  .puck-section table.results tbody th {
+    font-weight: 400;
+  }
+  .puck-section td small {
+    display: block;
+    color: var(--ink-soft);
+    min-width: 10rem;
+  }
+  .puck-section .notes {
+    margin: 0;
+    padding-left: 1.1rem;
+    font-size: 0.84rem;
+    color: var(--ink-soft);
+    display: grid;
+    gap: 0.2rem;
+  }
+  .puck-section .caution {
+    border-left: 6px solid var(--ember);
+    padding: 0.4rem 0.7rem;
+    background: var(--wash);
+    font-size: 0.9rem;
+  }
+  .puck-section .verdict {
+    font-size: 1.02rem;
+    border-left: 6px solid var(--accent);
+    padding: 0.3rem 0.7rem;
+  }
+  .puck-section .state b,
+  .puck-section .error {
+    color: var(--alarm);
+  }
+  .puck-section .error {
+    font-size: 0.86rem;
+  }
+  .puck-section .hint {
+    color: var(--ink-soft);
+    font-size: 0.84rem;
+  }
+  .puck-section .is-stale {
+    opacity: 0.65;
+  }
+  .puck-section .plots {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(27rem, 100%), 1fr));
+    gap: 1rem;
+  }
+  .puck-section ww-plot {
+    border: none;
+    padding: 0;
+  }
+  .puck-section .fields {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(19rem, 100%), 1fr));
+    gap: 0.3rem 1.4rem;
+  }
+  .puck-section .line {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.5rem;
+    align-items: center;
+    font-size: 0.9rem;
+  }
+  .puck-section progress {
+    flex: 1 1 8rem;
+    accent-color: var(--accent);
+  }
+  .puck-section fieldset {
+    border: 1px solid var(--rule);
+    border-radius: 2px;
+    margin: 0;
+    padding: 0.4rem 0.7rem 0.6rem;
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.35rem;
+    min-width: 0;
+  }
+  .puck-section button.is-quiet {
+    border-color: transparent;
+    background: none;
+    color: var(--accent);
+    padding: 0.2rem 0.4rem;
+  }
+`;

@@ -1,0 +1,90 @@
+import type { DragBand } from "../../../shared/puck/dragBand";
+import type { PuckDragRow, PuckIndex, PuckResult } from "../../../shared/puckcase/puckResult";
+import { attitudeTexts } from "../plots/puckDragFigure";
+import { changeText } from "./figureRows";
+
+/** Three digits, without an exponent for the sizes that drag has. */
+export function figure(value: number, digits = 3): string {
+  return String(Number(value.toPrecision(digits)));
+}
+
+/** "0.52 (0.2 to 0.9)". */
+export function bandText({ low, best, high }: DragBand, factor = 1): string {
+  return `${figure(best * factor)} (${figure(low * factor)} to ${figure(high * factor)})`;
+}
+
+/** A change in per cent with its sign: "-32 %". */
+export function percentText(value: number): string {
+  return `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(0)} %`;
+}
+
+/** Drag of one attitude at one condition, as the table prints it. */
+export interface AttitudeRow {
+  readonly orientation: PuckDragRow["orientation"];
+  readonly attitude: string;
+  readonly coefficient: string;
+  readonly area: string;
+  readonly dragArea: string;
+  readonly force: string;
+  /** Best drag over the baseline's. */
+  readonly change: string;
+  readonly applicability: string;
+}
+
+export function attitudeRows(
+  candidate: PuckResult,
+  baseline: PuckResult,
+  turbulencePercent: number,
+  speed: number,
+): AttitudeRow[] {
+  const at = ({ drag }: PuckResult) =>
+    drag.filter((row) => row.turbulencePercent === turbulencePercent && row.speedMetresPerSecond === speed);
+  const others = at(baseline);
+  return at(candidate).map((row) => {
+    const other = others.find(
+      ({ orientation, tiltDegrees }) => orientation === row.orientation && tiltDegrees === row.tiltDegrees,
+    );
+    return {
+      orientation: row.orientation,
+      attitude:
+        row.tiltDegrees === null
+          ? attitudeTexts[row.orientation]
+          : `tilted ${figure(row.tiltDegrees)}° between edge-on and face-on`,
+      coefficient: bandText(row.dragCoefficient),
+      area: `${row.referenceArea}, ${figure(1e4 * row.referenceAreaSquareMetres, 4)} cm²`,
+      dragArea: bandText(row.dragAreaSquareMetres, 1e4),
+      force: bandText(row.dragNewtons),
+      change: other === undefined ? "" : changeText(row.dragAreaSquareMetres.best, other.dragAreaSquareMetres.best),
+      applicability: row.applicability,
+    };
+  });
+}
+
+/** The weighted index of one puck against the baseline, as text. */
+export interface IndexRow {
+  readonly name: string;
+  readonly best: string;
+  readonly independent: string;
+  readonly shared: string;
+  readonly sentence: string;
+  readonly verdict: PuckIndex["verdict"];
+}
+
+export function indexRows(pucks: readonly PuckResult[]): IndexRow[] {
+  return pucks.flatMap(({ name, comparisons }) => {
+    const [comparison] = comparisons;
+    if (comparison === undefined) return [];
+    const { index, indexWithCommonError, sentence, verdict } = comparison.overall;
+    const spread = (band: DragBand) => `${percentText(100 * (band.low - 1))} to ${percentText(100 * (band.high - 1))}`;
+    return [
+      {
+        name,
+        best: percentText(100 * (index.best - 1)),
+        independent: spread(index),
+        shared: spread(indexWithCommonError),
+        sentence,
+        verdict,
+      },
+    ];
+  });
+}

@@ -1,0 +1,36 @@
+import { figureCatalogue } from "../../../shared/puck/figureCatalogue";
+import { type DimensionKey, dimensionTable } from "../../../shared/puck/puckDimension";
+import type { PuckGoalKey } from "../../../shared/tradeoff/puckEvaluation";
+import type { FrontColumn } from "../plots/puckFrontFigure";
+
+/** A goal as people read it, with the factor from SI. */
+export interface GoalText extends FrontColumn {
+  readonly factor: number;
+}
+
+/** The goals of a search, the usual ones first. */
+export const goalKeys: readonly PuckGoalKey[] = [
+  "dragIndex",
+  "momentOfInertiaAxisKilogramSquareMetres",
+  "massErrorKilograms",
+  "floorContactAreaSquareMetres",
+  "momentOfInertiaDiameterKilogramSquareMetres",
+  "frontalAreaEdgeOnSquareMetres",
+  "frontalAreaFaceOnSquareMetres",
+  "coverMetres",
+  "coreMassKilograms",
+  "massKilograms",
+  "surfaceAreaSquareMetres",
+  "weightInFluidNewtons",
+];
+
+export function goalText(key: PuckGoalKey): GoalText {
+  if (key === "dragIndex") return { label: "drag index, best", unit: "baseline = 1", factor: 1 };
+  if (key === "massErrorKilograms") return { label: "distance from the wanted mass", unit: "g", factor: 1000 };
+  const { label, shownUnit, shownFactor } = figureCatalogue[key];
+  return { label, unit: shownUnit, factor: shownFactor };
+}
+
+export function dimensionText(key: DimensionKey): GoalText {
+  return { label: dimensionTable[key].label, unit: "mm", factor: 1000 };
+}

@@ -1,0 +1,176 @@
+import * as z from "zod";
+import { documentProblems } from "../../../shared/case/documentProblems";
+import { expandSweep, type Sweep } from "../../../shared/case/expandSweep";
+import { fluidDocument } from "../../../shared/case/fluidDocument";
+import { largestCaseBytes, roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../shared/case/limits";
+import { parseJson } from "../../../shared/case/parseJson";
+import { listOrRange, sweepable, text } from "../../../shared/case/quantity";
+import { resolveFluid } from "../../../shared/fluid/resolveFluid";
+import { sizeCoreForMass } from "../../../shared/puck/coreSizing";
+import { wetTileFriction } from "../../../shared/puck/slidingFriction";
+import { type PuckBlockDocument, puckBlockDocument } from "../../../shared/puckcase/puckBlockDocument";
+import type { Problem } from "../../../shared/result";
+import { demoPuck } from "./demoPuck";
+import { puckBlock } from "./puckBlock";
+import type { MotionInputs, PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
+
+/** The puck view's part of a case: the inputs, further pucks, and a rules file that the case only names. */
+export interface PuckCaseContent {
+  readonly inputs: PuckInputs;
+  readonly others: readonly PuckMake[];
+  readonly rulesFile: string | null;
+}
+
+export type PuckCaseReading =
+  | { readonly ok: true; readonly value: PuckCaseContent }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** What the view takes from a case file; the other keys belong to the sections. */
+const puckCaseDocument = z.looseObject({
+  title: text("What the case is about", 200),
+  fluid: fluidDocument,
+  speedsMetresPerSecond: listOrRange("Speeds", speedBounds),
+  turbulencePercents: sweepable("Turbulence intensities", turbulenceBounds),
+  sandGrainRoughnessMetres: sweepable("Equivalent sand-grain roughness", roughnessHeightBounds).optional(),
+  puck: puckBlockDocument,
+});
+
+const radians = (degrees: number) => (degrees * Math.PI) / 180;
+
+/** The inputs and pins as the text of a case file, which the command line runs as it is. */
+export function puckCaseText(inputs: PuckInputs, others: readonly PuckMake[]): string {
+  const document = {
+    wakewrightCase: 1,
+    title: inputs.title,
+    fluid: inputs.play.fluid,
+    speedsMetresPerSecond: inputs.play.speeds,
+    sandGrainRoughnessMetres: [inputs.candidate.finish],
+    turbulencePercents: inputs.play.turbulences.map((share) => Number((100 * share).toPrecision(12))),
+    puck: puckBlock(inputs, others),
+  };
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+/** True for the text of a case file that has a puck block, whatever else is right or wrong with it. */
+export function hasPuckBlock(content: string): boolean {
+  const json = content.length > largestCaseBytes ? null : parseJson(content);
+  return json?.ok === true && typeof json.value === "object" && json.value !== null && "puck" in json.value;
+}
+
+/** Reads the puck view's part of a case file; every fault is listed. */
+export function readPuckCase(content: string): PuckCaseReading {
+  if (content.length > largestCaseBytes) {
+    const message = `the file has ${content.length} characters; a case file must have at most ${largestCaseBytes}`;
+    return { ok: false, problems: [{ code: "size", message }] };
+  }
+  const json = parseJson(content);
+  if (!json.ok) return { ok: false, problems: [json.problem] };
+  const parsed = puckCaseDocument.safeParse(json.value);
+  if (!parsed.success) return { ok: false, problems: documentProblems(json.value, parsed.error) };
+  const { title, fluid, puck: block } = parsed.data;
+  const [firstFinish = demoPuck.candidate.finish] = valuesOf(parsed.data.sandGrainRoughnessMetres ?? []);
+  const make = (entry: PuckBlockDocument["baselines"][number]): PuckMake => ({
+    spec: sizedSpec(entry, block, fluid),
+    finish: entry.sandGrainRoughnessMetres ?? firstFinish,
+  });
+  const [baseline, ...otherBaselines] = block.baselines.map(make);
+  const [candidate, ...others] = (block.candidates ?? []).map(make);
+  const { play } = block;
+  const inputs: PuckInputs = {
+    title,
+    baseline,
+    candidate: candidate ?? { ...baseline, spec: { ...baseline.spec, name: "Candidate" } },
+    userMaterials: block.materials ?? [],
+    play: {
+      fluid,
+      speeds: rising(play.indexSpeedsMetresPerSecond ?? expandSweep(parsed.data.speedsMetresPerSecond)),
+      turbulences: rising(valuesOf(parsed.data.turbulencePercents)).map((percent) => percent / 100),
+      shares: play.orientationShares,
+      flatPlace: play.flatPlace ?? "floor",
+      tilt: radians(play.tiltDegrees?.[0] ?? 30),
+      frictionCoefficient: play.frictionCoefficient ?? wetTileFriction.best,
+      frictionSpread:
+        play.frictionSpread ??
+        (play.frictionCoefficient === undefined ? wetTileFriction.best - wetTileFriction.low : 0),
+      sectionError: block.solving?.sectionErrorPercent === undefined ? null : block.solving.sectionErrorPercent / 100,
+    },
+    rules: block.rules === undefined || typeof block.rules === "string" ? null : block.rules,
+    tolerances: block.making?.tolerances ?? {},
+    sampling: {
+      sizes: block.making?.sizes ?? demoPuck.sampling.sizes,
+      samples: block.making?.samples ?? demoPuck.sampling.samples,
+      seed: block.making?.seed ?? demoPuck.sampling.seed,
+    },
+    massTarget: block.wantedMass ?? demoPuck.massTarget,
+    motion: motionInputs(block),
+    tradeoff: tradeoffInputs(block),
+  };
+  const rulesFile = typeof block.rules === "string" ? block.rules : null;
+  return { ok: true, value: { inputs, others: [...others, ...otherBaselines], rulesFile } };
+}
+
+/** The puck with its core sized where the case wants a mass; as written where that cannot be. */
+function sizedSpec(
+  { puck, keepCore }: PuckBlockDocument["baselines"][number],
+  { wantedMass, materials }: PuckBlockDocument,
+  fluid: PuckInputs["play"]["fluid"],
+) {
+  const properties = resolveFluid(fluid);
+  if (wantedMass === undefined || keepCore === true || !properties.ok) return puck;
+  const setting = { fluidDensity: properties.value.density, userMaterials: materials ?? [] };
+  const { massKilograms, freeDimension, leastCoverMetres } = wantedMass;
+  const sized = sizeCoreForMass(puck, setting, massKilograms, freeDimension, leastCoverMetres);
+  return sized.ok ? sized.value.spec : puck;
+}
+
+/** The first slide, flick and sink of a case; what it does not have stays at the view's own values. */
+function motionInputs({ motions = [] }: PuckBlockDocument): MotionInputs {
+  let inputs = demoPuck.motion;
+  for (const motion of [...motions].reverse()) {
+    const [mark] = motion.markDistancesMetres ?? [];
+    if (mark !== undefined) inputs = { ...inputs, markDistance: mark };
+    if (motion.kind === "slide") inputs = { ...inputs, slideSpeed: motion.startSpeedMetresPerSecond };
+    if (motion.kind === "sink") inputs = { ...inputs, sinkAttitude: motion.attitude, waterDepth: motion.depthMetres };
+    if (motion.kind !== "flick") continue;
+    inputs = {
+      ...inputs,
+      flickSpeed: motion.startSpeedMetresPerSecond,
+      elevation: radians(motion.elevationDegrees),
+      startHeight: motion.startHeightMetres,
+      waterDepth: motion.waterDepthMetres,
+      flickAttitude: motion.attitude.kind,
+      pitch: motion.attitude.kind === "fixed" ? radians(motion.attitude.pitchDegrees) : inputs.pitch,
+    };
+  }
+  return inputs;
+}
+
+function tradeoffInputs({ tradeoff, rules }: PuckBlockDocument): TradeoffInputs {
+  if (tradeoff === undefined) return demoPuck.tradeoff;
+  const ranges: Readonly<Record<string, { readonly from?: number; readonly to?: number } | undefined>> =
+    rules === undefined || typeof rules === "string" ? {} : rules.ranges;
+  const { method } = tradeoff;
+  return {
+    variables: tradeoff.variables.flatMap(({ dimension, from, to }) => {
+      const lowest = from ?? ranges[dimension]?.from;
+      const highest = to ?? ranges[dimension]?.to;
+      return lowest === undefined || highest === undefined ? [] : [{ key: dimension, lowest, highest }];
+    }),
+    goals: tradeoff.goals.map(({ figure, sense }) => ({ key: figure, sense })),
+    method: method.kind,
+    populationSize: method.kind === "paretoSearch" ? method.populationSize : demoPuck.tradeoff.populationSize,
+    generations: method.kind === "paretoSearch" ? method.generations : demoPuck.tradeoff.generations,
+    points: method.kind === "latinHypercube" ? method.points : demoPuck.tradeoff.points,
+    levels: tradeoff.variables[0].levels ?? demoPuck.tradeoff.levels,
+    seed: method.kind === "sweep" ? demoPuck.tradeoff.seed : method.seed,
+    madeOff: tradeoff.madeOffMetres ?? demoPuck.tradeoff.madeOff,
+  };
+}
+
+function rising(values: readonly number[]): number[] {
+  return [...new Set(values)].sort((a, b) => a - b);
+}
+
+function valuesOf(values: number | Sweep): number[] {
+  return typeof values === "number" ? [values] : expandSweep(values);
+}

@@ -1,0 +1,28 @@
+import type { PuckCase } from "../../../shared/puckcase/puckCase";
+import type { TradeoffRun } from "../../../shared/puckcase/tradeoffRun";
+import type { Evaluation } from "../../../shared/tradeoff/designSpace";
+import { Notifier } from "../store/notifier";
+import type { PuckInputs } from "./puckInputs";
+
+/** A search that was started: its inputs, the case made of them, how far it is, and every allowed puck found. */
+export interface PuckSearchState {
+  readonly inputs: PuckInputs;
+  readonly theCase: PuckCase;
+  readonly run: TradeoffRun;
+  readonly allowed: readonly Evaluation[];
+  /** Pucks outside the rules or that could not be made, and why the last one was. */
+  readonly refused: number;
+  readonly reason: string | null;
+  /** Seconds of work so far, pauses left out. */
+  readonly seconds: number;
+}
+
+export interface TradeoffBench {
+  readonly status: "idle" | "running" | "paused" | "done" | "cancelled";
+  readonly search: PuckSearchState | null;
+  readonly workers: number;
+  /** Why it cannot be started. */
+  readonly problem: string | null;
+}
+
+export const tradeoffBench = new Notifier<TradeoffBench>({ status: "idle", search: null, workers: 0, problem: null });
