@@ -139,6 +139,10 @@ export function stripDrag(
       return;
     }
     const state = outcome.states[outcome.rising];
+    if (!(state.dragCoefficient > 0)) {
+      reason = `the drag coefficient came out as ${state.dragCoefficient.toPrecision(3)}; more panels may help`;
+      return;
+    }
     const { relativeError } = solving;
     const held =
       relativeError === null

@@ -23,7 +23,7 @@ export const grooveNote =
   "Grooves are not solved: drag is given between that of the plain finish and that of a wall with sand grains as high as the grooves are deep, the best value half-way; an assumption without a source.";
 export const recessNote = "The recess is left out of the drag edge-on: nothing published was found for it.";
 export const floorNote =
-  "Lying flat: the profile is solved lying on the floor. The band also holds the figure in open water.";
+  "Lying flat: the profile is solved with its mirror image in the floor at gap 0, the hollow under the rounded edge taken as filled with still water. The band also holds the figure in open water.";
 
 /** The plan section of every puck: a circle, whose flow does not depend on its size. */
 export function preparePlan(panelCount: number): Result<PreparedSection> {
@@ -39,7 +39,10 @@ export function solvePuckFlows(
 ): Result<PuckFlow[]> {
   const open = prepareProfile(puck.spec, stream);
   if (!open.ok) return open;
-  const floor = isOnFloor ? prepareProfile(puck.spec, stream, 0) : null;
+  // The mirror image in the floor doubles the height; the edges keep their size. With the hollow filled, section and
+  // image are one symmetric body, far better conditioned than a section in contact with a floor.
+  const doubled = { ...puck.spec, thicknessMetres: 2 * puck.spec.thicknessMetres };
+  const floor = isOnFloor ? prepareProfile(doubled, stream) : null;
   const notes = surfaceNotes(puck.spec);
   if (floor?.ok === true) notes.push(floorNote, ...floorNotes(0));
   if (floor?.ok === false) {
@@ -59,13 +62,12 @@ export function solvePuckFlows(
     if (!planDrag.ok) return planDrag;
     const inOpen = profileDrag(puck, open.value, puck.spec.thicknessMetres, strips, stream);
     if (!inOpen.ok) return inOpen;
-    const onFloor =
-      floor?.ok === true ? profileDrag(puck, floor.value, puck.spec.thicknessMetres, strips, stream) : null;
+    const onFloor = floor?.ok === true ? profileDrag(puck, floor.value, doubled.thicknessMetres, strips, stream) : null;
     if (onFloor?.ok === false) return onFloor;
     flows.push({
       turbulencePercent,
       open: { plan: planDrag.value, profile: inOpen.value },
-      floor: onFloor === null ? null : { plan: planDrag.value, profile: onFloor.value },
+      floor: onFloor === null ? null : { plan: planDrag.value, profile: onFloor.value.map(onThickness) },
       notes,
     });
   }
@@ -92,10 +94,10 @@ function surfaceNotes({ face, rim }: PuckSpec): string[] {
   return notes;
 }
 
-function prepareProfile(spec: PuckSpec, stream: PuckStream, floorGapRatio?: number): Result<PreparedSection[]> {
+function prepareProfile(spec: PuckSpec, stream: PuckStream): Result<PreparedSection[]> {
   const sections: PreparedSection[] = [];
   for (const ratio of stream.chordRatios) {
-    const section = prepareStrip(profileSection(spec, ratio * spec.diameterMetres), stream.panelCount, floorGapRatio);
+    const section = prepareStrip(profileSection(spec, ratio * spec.diameterMetres), stream.panelCount);
     if (!section.ok) return section;
     sections.push(section.value);
   }
@@ -148,6 +150,11 @@ function between(a: SectionDrag, b: SectionDrag): SectionDrag {
     lowRegime: lower.lowRegime ?? lower.regime,
     highRegime: higher.highRegime ?? higher.regime,
   };
+}
+
+/** The curve of a body with its mirror image, asked with the Reynolds number on the thickness of the body alone. */
+function onThickness({ chordRatio, drag }: ProfileStrip): ProfileStrip {
+  return { chordRatio, drag: (reynolds) => drag(2 * reynolds) };
 }
 
 /** Both bands in one, the best value that of the first. */

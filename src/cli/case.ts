@@ -9,20 +9,12 @@ import { resultTable } from "../../shared/case/resultTable";
 import { puckCsv } from "../../shared/puckcase/puckCsv";
 import { puckTable } from "../../shared/puckcase/puckTable";
 import { type CaseArguments, caseArguments, helpText, type OutputFormat } from "./caseArguments";
+import { exitDone, exitIncomplete, exitInterrupted, folderOf, refuse, runCommand } from "./command";
 import { openCaseFile } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";
-import { systemCode } from "./systemReason";
 
-const exitDone = 0;
-const exitNotConverged = 1;
-const exitUnusableInput = 2;
-const exitFault = 70;
-const exitInterrupted = 130;
-
-/** Paths are meant from where the user stands; `npm run` moves to the package's folder and keeps that place here. */
-const startFolder =
-  process.env.npm_lifecycle_event === "case" ? (process.env.INIT_CWD ?? process.cwd()) : process.cwd();
+const startFolder = folderOf("case");
 
 async function main(): Promise<number> {
   const args = caseArguments(process.argv.slice(2));
@@ -82,7 +74,7 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
   }
   const isComplete =
     results.results.every((row) => row.converged) && (results.pucks ?? []).every((puck) => puck.problem === null);
-  return isComplete ? exitDone : exitNotConverged;
+  return isComplete ? exitDone : exitIncomplete;
 }
 
 /** Runs a case one step per turn of the event loop, so that signals get through. */
@@ -103,21 +95,4 @@ function render(results: CaseResults, format: OutputFormat): string {
   return results.pucks === undefined ? resultTable(results) : `${resultTable(results)}\n${puckTable(results.pucks)}`;
 }
 
-function refuse(message: string): number {
-  process.stderr.write(`${message.replace(/\s+/g, " ")}\n`);
-  return exitUnusableInput;
-}
-
-process.stdout.on("error", (error) => {
-  // The reader has seen enough, for instance `head`: not a failure of ours.
-  if (systemCode(error) === "EPIPE") process.exit(exitDone);
-  throw error;
-});
-
-try {
-  process.exitCode = await main();
-} catch (error) {
-  const reason = error instanceof Error ? error.message : String(error);
-  process.stderr.write(`fault in the program, not in the case: ${reason.replace(/\s+/g, " ")}; please report it\n`);
-  process.exitCode = exitFault;
-}
+await runCommand(main);

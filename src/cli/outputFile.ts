@@ -5,8 +5,8 @@ import { systemReason } from "./systemReason";
 
 /** A file that appears under its name only when it is complete. */
 export interface OutputFile {
-  /** Writes all of the text and puts the file in place. */
-  commit(text: string): Result<null>;
+  /** Writes all of the content and puts the file in place. */
+  commit(content: string | Uint8Array): Result<null>;
   /** Removes what was begun; a file that was in place before is left as it was. */
   discard(): void;
 }
@@ -17,8 +17,14 @@ export interface OutputFile {
  * @param path      the target
  * @param shownName the target as the user wrote it, for messages
  * @param forbidden paths that must not be replaced, for instance the input
+ * @param option    the option that named the target, for messages
  */
-export function beginOutputFile(path: string, shownName: string, forbidden: readonly string[]): Result<OutputFile> {
+export function beginOutputFile(
+  path: string,
+  shownName: string,
+  forbidden: readonly string[],
+  option = "--out",
+): Result<OutputFile> {
   let temporary: string;
   let target = path;
   try {
@@ -26,10 +32,13 @@ export function beginOutputFile(path: string, shownName: string, forbidden: read
       // A symbolic link stays a link: what it points to is replaced.
       target = realpathSync(path);
       if (!statSync(target).isFile()) {
-        return problem("output", `--out ${shownName}: exists and is not a regular file; it must be the path of a file`);
+        return problem(
+          "output",
+          `${option} ${shownName}: exists and is not a regular file; it must be the path of a file`,
+        );
       }
       if (forbidden.some((other) => realpathSync(other) === target)) {
-        return problem("output", `--out ${shownName}: is the case file itself; it must be another path`);
+        return problem("output", `${option} ${shownName}: is the case file itself; it must be another path`);
       }
     }
     temporary = join(dirname(target), `.${basename(target)}.${process.pid}.tmp`);
@@ -37,18 +46,18 @@ export function beginOutputFile(path: string, shownName: string, forbidden: read
   } catch (error) {
     return problem(
       "output",
-      `--out ${shownName}: cannot be written: ${systemReason(error)}; it must be a path in a directory you can write to`,
+      `${option} ${shownName}: cannot be written: ${systemReason(error)}; it must be a path in a directory you can write to`,
     );
   }
   return success({
-    commit(text) {
+    commit(content) {
       try {
-        writeFileSync(temporary, text);
+        writeFileSync(temporary, content);
         renameSync(temporary, target);
         return success(null);
       } catch (error) {
         rmSync(temporary, { force: true });
-        return problem("output", `--out ${shownName}: cannot be written: ${systemReason(error)}`);
+        return problem("output", `${option} ${shownName}: cannot be written: ${systemReason(error)}`);
       }
     },
     discard() {

@@ -1,0 +1,203 @@
+import { resolve } from "node:path";
+import type { Case } from "../../shared/case/resolvedCase";
+import type { PuckCase } from "../../shared/puckcase/puckCase";
+import type { TradeoffMember } from "../../shared/puckcase/tradeoffMember";
+import { tradeoffResults } from "../../shared/puckcase/tradeoffResults";
+import {
+  frontOf,
+  isFinished,
+  nextPoints,
+  recordAnswer,
+  runCounts,
+  spreadMembers,
+  startTradeoff,
+  type TradeoffRun,
+} from "../../shared/puckcase/tradeoffRun";
+import { plannedSearch } from "../../shared/puckcase/tradeoffSearch";
+import { tradeoffTable } from "../../shared/puckcase/tradeoffTable";
+import { exitDone, exitIncomplete, exitInterrupted, folderOf, refuse, runCommand } from "./command";
+import { openCaseFile } from "./openCaseFile";
+import { beginOutputFile, type OutputFile } from "./outputFile";
+import { ProgressLine } from "./progressLine";
+import { type TradeoffArguments, tradeoffArguments, tradeoffHelp } from "./tradeoffArguments";
+import { TradeoffPool, threadCount } from "./tradeoffPool";
+import { caseFingerprint, readState, writeState } from "./tradeoffState";
+
+const startFolder = folderOf("tradeoff");
+
+/** Milliseconds between two saves of the state. */
+const betweenSaves = 1000;
+const standardMembers = 5;
+const standardMadeOff = 5e-4;
+
+async function main(): Promise<number> {
+  const args = tradeoffArguments(process.argv.slice(2));
+  if (!args.ok) return refuse(args.problem.message);
+  if (args.value.wants === "help") {
+    process.stdout.write(tradeoffHelp);
+    return exitDone;
+  }
+  return runFile(args.value);
+}
+
+type RunArguments = Extract<TradeoffArguments, { wants: "run" }>;
+
+async function runFile(args: RunArguments): Promise<number> {
+  const path = resolve(startFolder, args.file);
+  const opened = openCaseFile(path, args.file);
+  if (!opened.ok) return refuse(opened.problem.message);
+  const { theCase, document } = opened.value;
+  const { puck } = theCase;
+  if (puck === null) return refuse(`${args.file}: puck is missing; a trade-off needs a case with a puck`);
+  const plan = plannedSearch(puck);
+  if (!plan.ok) return refuse(`${args.file}: ${plan.problem.message}`);
+  const fingerprint = caseFingerprint(document);
+  const statePath = args.state === null ? null : resolve(startFolder, args.state);
+  const first = firstRun(args, puck, plan.value, statePath, fingerprint);
+  if (!first.ok) return refuse(first.problem.message);
+
+  let run: TradeoffRun = first.value;
+  const progress = new ProgressLine(process.stderr);
+  let output: OutputFile | null = null;
+  const save = () =>
+    statePath === null || args.state === null ? null : writeState(statePath, args.state, fingerprint, run, [path]);
+  const stop = (status: number) => () => {
+    progress.end();
+    const saved = save();
+    output?.discard();
+    if (args.state !== null && saved?.ok === true) {
+      process.stderr.write(`interrupted; the same command with --resume ${args.state} goes on from here\n`);
+    }
+    process.exit(status);
+  };
+  // Before anything is begun, so that no moment is left in which a signal would leave a file behind.
+  process.once("SIGINT", stop(exitInterrupted));
+  process.once("SIGTERM", stop(143));
+  process.once("SIGHUP", stop(129));
+  const firstSave = save();
+  if (firstSave?.ok === false) return refuse(firstSave.problem.message);
+  if (args.out !== null) {
+    const forbidden = statePath === null ? [path] : [path, statePath];
+    const begun = beginOutputFile(resolve(startFolder, args.out), args.out, forbidden);
+    if (!begun.ok) return refuse(begun.problem.message);
+    output = begun.value;
+  }
+
+  const pool = new TradeoffPool(document, threadCount());
+  try {
+    let lastSaved = performance.now();
+    await search(pool, run, progress, (changed) => {
+      run = changed;
+      if (performance.now() - lastSaved < betweenSaves) return;
+      lastSaved = performance.now();
+      const saved = save();
+      if (saved?.ok === false) throw new Error(saved.problem.message);
+    });
+    save();
+    const members = await reportMembers(pool, puck, run, plan.value.search.goals, progress);
+    const results = tradeoffResults(about(theCase), puck, plan.value, run, members.found, members.problems);
+    progress.end();
+    const text = args.isJson ? `${JSON.stringify(results, null, 2)}\n` : tradeoffTable(results);
+    const written = output?.commit(text);
+    if (written?.ok === false) return refuse(written.problem.message);
+    if (output === null) process.stdout.write(text);
+    return results.front.length > 0 && results.problems.length === 0 ? exitDone : exitIncomplete;
+  } catch (error) {
+    output?.discard();
+    throw error;
+  } finally {
+    progress.end();
+    await pool.end();
+  }
+}
+
+function about({ title, note }: Case) {
+  return { title, note };
+}
+
+function firstRun(
+  args: RunArguments,
+  puck: PuckCase,
+  plan: Extract<ReturnType<typeof plannedSearch>, { readonly ok: true }>["value"],
+  statePath: string | null,
+  fingerprint: string,
+) {
+  const { tradeoff } = puck;
+  if (tradeoff === null) throw new RangeError("the case has no trade-off, although one was planned.");
+  if (statePath !== null && args.state !== null) {
+    const saved = readState(statePath, args.state, fingerprint, plan.space);
+    if (!saved.ok) return saved;
+    if (saved.value !== null) return { ok: true, value: saved.value } as const;
+  }
+  return startTradeoff(tradeoff, plan.space);
+}
+
+/** Evaluates points until the run is finished. */
+async function search(
+  pool: TradeoffPool,
+  first: TradeoffRun,
+  progress: ProgressLine,
+  onChange: (run: TradeoffRun) => void,
+): Promise<void> {
+  let run = first;
+  const started = performance.now();
+  const before = runCounts(first).done;
+  const handedOut = new Set<number>();
+  await pool.work(
+    () => {
+      if (isFinished(run)) return null;
+      const [point] = nextPoints(run, 1, handedOut);
+      if (point === undefined) return null;
+      handedOut.add(point.index);
+      return { kind: "evaluate", index: point.index, variables: point.variables } as const;
+    },
+    ({ index }, answer) => {
+      if (answer.kind !== "evaluate") throw new Error("a thread answered what it was not asked");
+      handedOut.delete(index);
+      run = recordAnswer(run, index, answer.evaluation);
+      onChange(run);
+      const { done, total } = runCounts(run);
+      const perPoint = (performance.now() - started) / Math.max(1, done - before);
+      progress.update(done, total, `searching, about ${timeText(perPoint * (total - done))} left`);
+    },
+  );
+}
+
+async function reportMembers(
+  pool: TradeoffPool,
+  { tradeoff }: PuckCase,
+  run: TradeoffRun,
+  goals: Parameters<typeof spreadMembers>[1],
+  progress: ProgressLine,
+) {
+  const chosen = spreadMembers(frontOf(run), goals, tradeoff?.reportedMembers ?? standardMembers);
+  const open = chosen.map(({ variables, goals: values }, i) => ({ index: i, variables, goals: values }));
+  const members: (TradeoffMember | null)[] = chosen.map(() => null);
+  const problems: string[] = [];
+  const started = performance.now();
+  let done = 0;
+  await pool.work(
+    () => {
+      const point = open.shift();
+      if (point === undefined) return null;
+      const name = `Member ${point.index + 1}`;
+      return { kind: "member", ...point, name, madeOff: tradeoff?.madeOffMetres ?? standardMadeOff } as const;
+    },
+    (task, answer) => {
+      if (answer.kind !== "member") throw new Error("a thread answered what it was not asked");
+      if (answer.member.ok) members[task.index] = answer.member.value;
+      else problems.push(`${task.name}: ${answer.member.problem.message}`);
+      done++;
+      const left = ((performance.now() - started) / done) * (chosen.length - done);
+      progress.update(done, chosen.length, `working out members of the front, about ${timeText(left)} left`);
+    },
+  );
+  return { found: members.filter((member) => member !== null), problems: problems.sort() };
+}
+
+function timeText(milliseconds: number): string {
+  const seconds = Math.round(milliseconds / 1000);
+  return seconds < 100 ? `${seconds} s` : `${Math.round(seconds / 60)} min`;
+}
+
+await runCommand(main);

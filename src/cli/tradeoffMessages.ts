@@ -1,0 +1,20 @@
+import type { TradeoffMember } from "../../shared/puckcase/tradeoffMember";
+import type { Result } from "../../shared/result";
+import type { Evaluation } from "../../shared/tradeoff/designSpace";
+
+/** What a thread is asked. */
+export type TradeoffTask =
+  | { readonly kind: "evaluate"; readonly variables: readonly number[] }
+  | {
+      readonly kind: "member";
+      readonly name: string;
+      readonly variables: readonly number[];
+      readonly goals: readonly number[];
+      readonly madeOff: number;
+    };
+
+/** What it answers; "ready" comes first of all. */
+export type TradeoffAnswer =
+  | { readonly kind: "ready" }
+  | { readonly kind: "evaluate"; readonly evaluation: Evaluation }
+  | { readonly kind: "member"; readonly member: Result<TradeoffMember> };

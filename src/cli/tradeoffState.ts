@@ -1,0 +1,90 @@
+import { createHash } from "node:crypto";
+import { existsSync } from "node:fs";
+import * as z from "zod";
+import { generatedBy } from "../../shared/case/caseResults";
+import { parseJson } from "../../shared/case/parseJson";
+import type { TradeoffRun } from "../../shared/puckcase/tradeoffRun";
+import { problem, type Result, success } from "../../shared/result";
+import type { DesignSpace } from "../../shared/tradeoff/designSpace";
+import { caseFileText } from "./caseFile";
+import { beginOutputFile } from "./outputFile";
+
+const stateVersion = 1;
+
+const numbers = z.array(z.number());
+const evaluation = z.strictObject({
+  variables: numbers,
+  goals: numbers,
+  violation: z.number().min(0),
+  reason: z.string().nullable(),
+});
+const space = z.strictObject({
+  variables: z.array(z.strictObject({ key: z.string(), lowest: z.number(), highest: z.number() })),
+  goals: z.array(z.strictObject({ key: z.string(), sense: z.enum(["least", "most"]) })),
+});
+const points = z
+  .strictObject({ space, points: z.array(numbers), evaluations: z.array(evaluation.nullable()) })
+  .refine((run) => run.points.length === run.evaluations.length);
+const run: z.ZodType<TradeoffRun> = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("points"), points }),
+  z.strictObject({
+    kind: z.literal("paretoSearch"),
+    generations: z.int(),
+    search: z.strictObject({
+      settings: z.strictObject({ populationSize: z.int(), seed: z.int() }),
+      generation: z.int(),
+      population: z.array(evaluation),
+      front: z.array(evaluation),
+      offspring: points,
+      random: z.array(z.int()).length(4),
+    }),
+  }),
+]);
+const stateDocument = z.strictObject({
+  wakewrightTradeoffState: z.literal(stateVersion),
+  case: z.string(),
+  run,
+});
+
+/** Tells cases apart, so that a state is never carried on with another case or another version of the program. */
+export function caseFingerprint(document: unknown): string {
+  return createHash("sha256")
+    .update(JSON.stringify([generatedBy, document]))
+    .digest("hex");
+}
+
+/** The saved run; null where there is no file yet. */
+export function readState(
+  path: string,
+  shownName: string,
+  fingerprint: string,
+  expected: DesignSpace,
+): Result<TradeoffRun | null> {
+  if (!existsSync(path)) return success(null);
+  const text = caseFileText(path, shownName, "the state of a trade-off", 500_000_000);
+  if (!text.ok) return problem("state", `--resume ${text.problem.message}`);
+  const refuse = (reason: string) =>
+    problem("state", `--resume ${shownName}: ${reason}; name another file, or remove this one to begin anew`);
+  const json = parseJson(text.value);
+  const parsed = stateDocument.safeParse(json.ok ? json.value : null);
+  if (!parsed.success) return refuse("is not the state of a trade-off");
+  if (parsed.data.case !== fingerprint) return refuse("belongs to another case or another version of the program");
+  const saved = parsed.data.run;
+  const own = saved.kind === "points" ? saved.points.space : saved.search.offspring.space;
+  if (JSON.stringify(own) !== JSON.stringify(expected)) return refuse("has another design space");
+  return success(saved);
+}
+
+/** Writes the run; the file is replaced as a whole. */
+export function writeState(
+  path: string,
+  shownName: string,
+  fingerprint: string,
+  current: TradeoffRun,
+  forbidden: readonly string[],
+): Result<null> {
+  const file = beginOutputFile(path, shownName, forbidden, "--resume");
+  if (!file.ok) return file;
+  const document = { wakewrightTradeoffState: stateVersion, case: fingerprint, run: current };
+  return file.value.commit(`${JSON.stringify(document)}\n`);
+}
