@@ -22,13 +22,14 @@ async function documentAnswer(request: Request): Promise<Response> {
   try {
     return await fetch(request);
   } catch {
-    const kept = await (await caches.open(cacheName)).match(scope.registration.scope);
+    const kept = await (await caches.open(cacheName)).match(scope.registration.scope, { ignoreVary: true });
     return kept ?? Response.error();
   }
 }
 
 async function fileAnswer(request: Request): Promise<Response> {
-  const kept = await (await caches.open(cacheName)).match(request);
+  // The files are the same for every origin, whatever a server says of it: module requests name theirs, the list's did not.
+  const kept = await (await caches.open(cacheName)).match(request, { ignoreVary: true });
   return kept ?? fetch(request);
 }
 
