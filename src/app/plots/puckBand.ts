@@ -7,17 +7,21 @@ export interface BandEdge {
   readonly y: readonly number[];
 }
 
-/** A band between two lines, filled, behind the curve of the same colour and out of the legend. */
-export function bandTrace(name: string, low: BandEdge, high: BandEdge, color: string): Data {
+/**
+ * A band between two lines, filled, behind the curve of the same colour and out of the legend. It has its curve's name,
+ * so that the legend's button hides both.
+ * @param count bands in the plot: the more, the fainter each
+ */
+export function bandTrace(name: string, low: BandEdge, high: BandEdge, color: string, count: number): Data {
   return {
     type: "scatter",
     mode: "lines",
-    name: `${name}, band`,
+    name,
     x: [...high.x, ...[...low.x].reverse()],
     y: [...high.y, ...[...low.y].reverse()],
     fill: "toself",
-    fillcolor: withOpacity(color, 0.15),
-    line: { width: 0 },
+    fillcolor: withOpacity(color, count > 3 ? 0.07 : 0.15),
+    line: { color: withOpacity(color, 0.55), width: 0.8 },
     hoverinfo: "skip",
     showlegend: false,
   };

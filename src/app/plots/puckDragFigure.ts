@@ -56,6 +56,7 @@ export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigu
           { x, y: bands.map(({ low }) => low) },
           { x, y: bands.map(({ high }) => high) },
           style.color,
+          input.pucks.length,
         ),
       );
     }

@@ -61,7 +61,7 @@ export function puckMotionFigure(input: PuckMotionInput, palette: Palette): Plot
     const best = points(own.curves.best);
     const least = points(own.curves.leastResistance);
     const most = points(own.curves.mostResistance);
-    data.push(bandTrace(puck.name, most, least, style.color), {
+    data.push(bandTrace(puck.name, most, least, style.color, input.pucks.length), {
       type: "scatter",
       mode: "lines",
       name: puck.name,

@@ -40,9 +40,7 @@ export function sectionBrief(
   if (outcome.rising === null) return problem("brief", outcome.problem?.message ?? "No steady state was found.");
   const state = outcome.states[outcome.rising];
   const sides = [state.upper, state.lower];
-  const ratio = Math.max(
-    ...sides.map(({ layer }) => largestFrictionSpeedRatio(layer.edgeSpeed, layer.skinFriction)),
-  );
+  const ratio = Math.max(...sides.map(({ layer }) => largestFrictionSpeedRatio(layer.edgeSpeed, layer.skinFriction)));
   const brief = cfdBrief({
     title: design.title,
     referenceWidth,

@@ -15,7 +15,7 @@ export function bandText({ low, best, high }: DragBand, factor = 1): string {
 
 /** A change in per cent with its sign: "-32 %". */
 export function percentText(value: number): string {
-  return `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(0)} %`;
+  return `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(0)}\u00a0%`;
 }
 
 /** Drag of one attitude at one condition, as the table prints it. */

@@ -36,8 +36,8 @@ export function figureRows(
       {
         figure,
         label: figureCatalogue[figure].label,
-        candidate: own === null ? "–" : figureText(figure, own),
-        baseline: other === null ? "–" : figureText(figure, other),
+        candidate: own === null ? "–" : shownFigure(figure, own),
+        baseline: other === null ? "–" : shownFigure(figure, other),
         change: own === null || other === null ? "" : changeText(own, other),
         rule:
           rule === undefined
@@ -57,12 +57,24 @@ export function changeText(value: number, base: number): string {
   if (base === 0) return value === 0 ? "equal" : "";
   const percent = 100 * (value / base - 1);
   if (Math.abs(percent) < 0.05) return "equal";
-  return `${percent > 0 ? "+" : "−"}${Math.abs(percent).toPrecision(Math.abs(percent) < 1 ? 1 : 3)} %`;
+  return `${percent > 0 ? "+" : "−"}${Math.abs(percent).toPrecision(Math.abs(percent) < 1 ? 1 : 3)}\u00a0%`;
+}
+
+/** A figure as the page prints it: raised exponents, and no break before the unit. */
+export function shownFigure(figure: FigureKey, value: number): string {
+  return withRaisedExponents(figureText(figure, value)).replaceAll(" ", "\u00a0");
+}
+
+/** "cm2" as "cm²", "kg/m3" as "kg/m³". */
+export function withRaisedExponents(text: string): string {
+  return text.replace(/(m)2\b/g, "$1²").replace(/(m)3\b/g, "$1³");
 }
 
 function allowedText(figure: FigureKey, from: number | null, to: number | null): string {
-  if (from === null) return `up to ${figureText(figure, to ?? 0)}`;
-  return to === null ? `from ${figureText(figure, from)}` : `${figureText(figure, from)} to ${figureText(figure, to)}`;
+  if (from === null) return `up to ${shownFigure(figure, to ?? 0)}`;
+  return to === null
+    ? `from ${shownFigure(figure, from)}`
+    : `${shownFigure(figure, from)} to ${shownFigure(figure, to)}`;
 }
 
 function sentence(text: string): string {

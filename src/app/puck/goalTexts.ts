@@ -2,6 +2,7 @@ import { figureCatalogue } from "../../../shared/puck/figureCatalogue";
 import { type DimensionKey, dimensionTable } from "../../../shared/puck/puckDimension";
 import type { PuckGoalKey } from "../../../shared/tradeoff/puckEvaluation";
 import type { FrontColumn } from "../plots/puckFrontFigure";
+import { withRaisedExponents } from "./figureRows";
 
 /** A goal as people read it, with the factor from SI. */
 export interface GoalText extends FrontColumn {
@@ -28,7 +29,7 @@ export function goalText(key: PuckGoalKey): GoalText {
   if (key === "dragIndex") return { label: "drag index, best", unit: "baseline = 1", factor: 1 };
   if (key === "massErrorKilograms") return { label: "distance from the wanted mass", unit: "g", factor: 1000 };
   const { label, shownUnit, shownFactor } = figureCatalogue[key];
-  return { label, unit: shownUnit, factor: shownFactor };
+  return { label, unit: withRaisedExponents(shownUnit), factor: shownFactor };
 }
 
 export function dimensionText(key: DimensionKey): GoalText {

@@ -39,7 +39,7 @@ export function motionRows(
   const first = own.find((one) => one !== undefined);
   if (first === undefined) return [];
   const shown = (band: ThreeWay, kind: "length" | "speed" | "time") => {
-    if (band === null || !Number.isFinite(band.best)) return "not reached";
+    if (band === null || !Number.isFinite(band.best)) return "not in every run";
     const text = (value: number) =>
       kind === "time" ? `${Number(value.toPrecision(3))} s` : quantityText(value, kind, units, 3);
     return `${text(band.best)} (${text(band.low)} to ${text(band.high)})`;

@@ -24,7 +24,10 @@ export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): Puck
     play: {
       orientationShares: play.shares,
       flatPlace: play.flatPlace,
-      tiltDegrees: [degrees(play.tilt)],
+      ...(play.indexSpeeds === null ? {} : { indexSpeedsMetresPerSecond: [...play.indexSpeeds] }),
+      ...(play.tilts.length === 0
+        ? {}
+        : { tiltDegrees: play.tilts.map((tilt) => Number(degrees(tilt).toPrecision(12))) }),
       frictionCoefficient: play.frictionCoefficient,
       frictionSpread: play.frictionSpread,
     },

@@ -83,11 +83,12 @@ export function readPuckCase(content: string): PuckCaseReading {
     userMaterials: block.materials ?? [],
     play: {
       fluid,
-      speeds: rising(play.indexSpeedsMetresPerSecond ?? expandSweep(parsed.data.speedsMetresPerSecond)),
+      speeds: rising(expandSweep(parsed.data.speedsMetresPerSecond)),
       turbulences: rising(valuesOf(parsed.data.turbulencePercents)).map((percent) => percent / 100),
       shares: play.orientationShares,
       flatPlace: play.flatPlace ?? "floor",
-      tilt: radians(play.tiltDegrees?.[0] ?? 30),
+      indexSpeeds: play.indexSpeedsMetresPerSecond ?? null,
+      tilts: (play.tiltDegrees ?? []).map(radians),
       frictionCoefficient: play.frictionCoefficient ?? wetTileFriction.best,
       frictionSpread:
         play.frictionSpread ??

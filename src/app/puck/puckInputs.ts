@@ -17,15 +17,17 @@ export interface PuckMake {
 /** The water that pucks meet and how they are used in it. */
 export interface PlayInputs {
   readonly fluid: FluidSpec;
-  /** Speeds at which drag is given and over which the index is averaged, m/s, rising. */
+  /** Speeds at which drag is given, m/s, rising. */
   readonly speeds: readonly number[];
   /** Fractions, rising; the index is averaged over them as well. */
   readonly turbulences: readonly number[];
   readonly shares: OrientationShares;
   /** Where a puck lies flat. */
   readonly flatPlace: "floor" | "openWater";
-  /** Between edge-on (0) and face-on (pi/2), rad. */
-  readonly tilt: number;
+  /** Speeds over which the index is averaged, m/s; null for all of them. */
+  readonly indexSpeeds: readonly number[] | null;
+  /** Between edge-on (0) and face-on (pi/2), rad, rising. */
+  readonly tilts: readonly number[];
   /** Sliding friction / weight in water, and half the width of its band. */
   readonly frictionCoefficient: number;
   readonly frictionSpread: number;

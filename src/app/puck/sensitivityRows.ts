@@ -1,10 +1,10 @@
 import type { DragBand } from "../../../shared/puck/dragBand";
-import { type FigureKey, figureCatalogue, figureKeys, figureText } from "../../../shared/puck/figureCatalogue";
+import { type FigureKey, figureCatalogue, figureKeys } from "../../../shared/puck/figureCatalogue";
 import { dimensionTable } from "../../../shared/puck/puckDimension";
 import type { DragSensitivity } from "../../../shared/puckcase/tradeoffMember";
 import type { FigureSensitivity } from "../../../shared/tradeoff/sensitivity";
 import { percentText } from "./dragTexts";
-import { changeText } from "./figureRows";
+import { changeText, shownFigure } from "./figureRows";
 
 /** How one figure answers to one dimension, as the table prints it. */
 export interface SensitivityRow {
@@ -56,6 +56,6 @@ export function dragSensitivityRows(rows: readonly DragSensitivity[], nominalInd
 
 function shown(figure: string, value: number): string {
   return (figureKeys as readonly string[]).includes(figure)
-    ? figureText(figure as FigureKey, value)
+    ? shownFigure(figure as FigureKey, value)
     : String(Number(value.toPrecision(4)));
 }

@@ -1,11 +1,10 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import { figureText } from "../../../../shared/puck/figureCatalogue";
 import type { PuckCase } from "../../../../shared/puckcase/puckCase";
 import type { TradeoffMember } from "../../../../shared/puckcase/tradeoffMember";
 import type { Evaluation } from "../../../../shared/tradeoff/designSpace";
 import { percentText } from "../../puck/dragTexts";
-import { verdictTexts } from "../../puck/figureRows";
+import { shownFigure, verdictTexts } from "../../puck/figureRows";
 import { changePuck, freeName, pinPuck, presentPuck, puckBench } from "../../puck/puckBench";
 import type { PuckInputs } from "../../puck/puckInputs";
 import { reportMember } from "../../puck/puckJobs";
@@ -83,11 +82,11 @@ export class PuckMember extends LitElement {
     return html`<h3>Number ${this.number} of the front</h3>
       <p class="verdict" data-verdict=${verdict}>${sentence}</p>
       <p>
-        ${figureText("diameterMetres", figures.diameterMetres)} × ${figureText("thicknessMetres", figures.thicknessMetres)},
-        ${figures.edgeRadiusMetres === null ? "free edge" : `edge radius ${figureText("edgeRadiusMetres", figures.edgeRadiusMetres)}`};
-        mass ${figureText("massKilograms", figures.massKilograms)},
-        ${puck.core.kind === "none" ? "no core" : `cover over the core ${figureText("coverMetres", figures.coverMetres ?? 0)}`},
-        moment of inertia ${figureText("momentOfInertiaAxisKilogramSquareMetres", figures.momentOfInertiaAxisKilogramSquareMetres)};
+        ${shownFigure("diameterMetres", figures.diameterMetres)} × ${shownFigure("thicknessMetres", figures.thicknessMetres)},
+        ${figures.edgeRadiusMetres === null ? "free edge" : `edge radius ${shownFigure("edgeRadiusMetres", figures.edgeRadiusMetres)}`};
+        mass ${shownFigure("massKilograms", figures.massKilograms)},
+        ${puck.core.kind === "none" ? "no core" : `cover over the core ${shownFigure("coverMetres", figures.coverMetres ?? 0)}`},
+        moment of inertia ${shownFigure("momentOfInertiaAxisKilogramSquareMetres", figures.momentOfInertiaAxisKilogramSquareMetres)};
         drag index ${percentText(100 * (index.best - 1))} (${percentText(100 * (index.low - 1))} to ${percentText(100 * (index.high - 1))}).
         ${rules === null ? nothing : html`Rules: ${verdictTexts[rules.verdict]} with the making tolerances.`}
       </p>

@@ -69,9 +69,9 @@ export class PuckPlayPanel extends LitElement {
           above-lowest
           .highest=${100}
           .most=${20}
-          hint="Drag is solved at these; the index is their average."
+          .hint=${play.indexSpeeds === null ? "Drag is solved at these; the index is their average." : "The index is averaged over the case's own choice of them; a change here averages over all."}
           .problem=${this.problemOf("puck.candidates", "puck.baselines", "speeds")}
-          @list-change=${(event: ListChange) => this.set({ speeds: event.detail.values })}
+          @list-change=${(event: ListChange) => this.set({ speeds: event.detail.values, indexSpeeds: null })}
         ></ww-puck-list-field>
         <ww-puck-list-field
           label="Turbulence intensities"
@@ -107,9 +107,16 @@ export class PuckPlayPanel extends LitElement {
         </fieldset>
         <fieldset>
           <legend>Attitude, friction, trust</legend>
-          <ww-quantity-field label="Tilt" kind="angle" .value=${play.tilt} .lowest=${0} .highest=${Math.PI / 2} hint="0° edge-on, 90° face-on." @quantity-change=${(
-            event: QuantityChange,
-          ) => this.set({ tilt: event.detail.value })}></ww-quantity-field>
+          <ww-puck-list-field
+            label="Tilts"
+            kind="angle"
+            .values=${play.tilts}
+            .lowest=${0}
+            .highest=${Math.PI / 2}
+            .most=${8}
+            hint="0° edge-on, 90° face-on."
+            @list-change=${(event: ListChange) => this.set({ tilts: event.detail.values })}
+          ></ww-puck-list-field>
           <ww-quantity-field label="Sliding friction" .value=${play.frictionCoefficient} .lowest=${0} .highest=${2} hint="Over the weight in water. 0.22 for hard plastic on wet tile is from memory: measure yours." @quantity-change=${(
             event: QuantityChange,
           ) =>

@@ -7,8 +7,15 @@ export const puckRulesStyles = css`
     margin: 0;
     padding: 0.5rem 0 0;
     display: grid;
-    gap: 0.4rem;
+    grid-template-columns: repeat(auto-fit, minmax(min(18rem, 100%), 1fr));
+    gap: 0.3rem 1.4rem;
+    align-items: start;
     min-width: 0;
+  }
+  fieldset > .buttons,
+  fieldset > p {
+    grid-column: 1 / -1;
+    margin: 0;
   }
   legend {
     font-weight: 700;

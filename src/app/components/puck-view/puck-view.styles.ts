@@ -21,26 +21,26 @@ export const puckViewStyles = css`
   @media (min-width: 900px) {
     ww-puck-view .puck-layout {
       grid-template-columns: 22rem minmax(0, 1fr);
+      grid-template-areas:
+        "bench body"
+        "bench flow";
       grid-template-rows: auto 1fr;
     }
-    ww-puck-view .puck-column {
-      grid-column: 2;
+    ww-puck-view .is-bench {
+      grid-area: bench;
     }
-    ww-puck-view .puck-column:first-child {
-      grid-column: 1;
-      grid-row: 1 / span 2;
+    ww-puck-view .is-body {
+      grid-area: body;
+    }
+    ww-puck-view .is-flow {
+      grid-area: flow;
     }
   }
   @media (min-width: 2200px) {
     ww-puck-view .puck-layout {
       grid-template-columns: 23rem minmax(0, 1fr) minmax(0, 1.3fr);
+      grid-template-areas: "bench body flow";
       grid-template-rows: auto;
-    }
-    ww-puck-view .puck-column:last-child {
-      grid-column: 3;
-    }
-    ww-puck-view .puck-column:first-child {
-      grid-row: auto;
     }
   }
   .puck-section {
@@ -138,7 +138,7 @@ export const puckViewStyles = css`
   }
   .puck-section .plots {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(27rem, 100%), 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr));
     gap: 1rem;
   }
   .puck-section ww-plot {

@@ -36,23 +36,23 @@ export class PuckView extends LitElement {
 
   protected override render() {
     return html`<div class="puck-layout">
-      <div class="puck-column">
-        <ww-puck-case></ww-puck-case>
-        <ww-puck-panel></ww-puck-panel>
-        <ww-puck-play></ww-puck-play>
-      </div>
-      <div class="puck-column">
+      <div class="puck-column is-body">
         <ww-puck-drawing></ww-puck-drawing>
         <ww-puck-cautions></ww-puck-cautions>
         <ww-puck-figures></ww-puck-figures>
         <ww-puck-rules></ww-puck-rules>
-        <ww-puck-pins></ww-puck-pins>
       </div>
-      <div class="puck-column">
+      <div class="puck-column is-bench">
+        <ww-puck-case></ww-puck-case>
+        <ww-puck-panel></ww-puck-panel>
+        <ww-puck-pins></ww-puck-pins>
+        <ww-puck-play></ww-puck-play>
+        <ww-puck-handoff></ww-puck-handoff>
+      </div>
+      <div class="puck-column is-flow">
         <ww-puck-drag></ww-puck-drag>
         <ww-puck-motion></ww-puck-motion>
         <ww-puck-tradeoff></ww-puck-tradeoff>
-        <ww-puck-handoff></ww-puck-handoff>
       </div>
     </div>`;
   }
