@@ -32,7 +32,7 @@ export const lightPalette: Palette = {
   grid: "#ddd6c6",
   sheet: "#fffdf7",
   published: ["#6b5f4b", "#8f8571"],
-  series: styles(["#0b5c74", "#c2570c", "#7a3e94", "#1b8a62", "#a3224c", "#3d4aa8"]),
+  series: styles(["#0b5c74", "#c9690a", "#8a4aa6", "#2a9a6c", "#8a1538", "#3440a0"]),
 };
 
 export const darkPalette: Palette = {
@@ -41,7 +41,7 @@ export const darkPalette: Palette = {
   grid: "#32444c",
   sheet: "#15222a",
   published: ["#c9bda4", "#968c78"],
-  series: styles(["#6cc7d8", "#f29a52", "#c79be0", "#6fd3a4", "#f3839f", "#9fb0ff"]),
+  series: styles(["#4dc4bf", "#f2a052", "#d59cf0", "#b9f0c4", "#e2607f", "#7d8cf5"]),
 };
 
 /** The style of the n-th overlaid curve; the list repeats. */

@@ -55,6 +55,16 @@ export function keepingScenarios(stage: () => Stage): void {
     await page.context().close();
   });
 
+  test("where the browser keeps nothing, the page says so plainly and works on", async () => {
+    const { page } = await openPage(stage(), { hash: await profileHash(), plots: false });
+    await page.addInitScript(() => Object.defineProperty(window, "indexedDB", { value: undefined }));
+    await page.reload();
+    await waitForFigures(page);
+    await enter(page, "Stream speed", "2");
+    await page.locator("ww-notice-area", { hasText: "does not let this page keep data" }).waitFor({ timeout: 20_000 });
+    await page.context().close();
+  });
+
   test("a damaged link and a broken case file are told in plain words and run no script", async () => {
     const { page } = await openPage(stage(), { hash: "#screen=not-a-screen", plots: false });
     await page.locator("ww-notice-area", { hasText: "link is damaged" }).waitFor();
