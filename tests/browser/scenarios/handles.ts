@@ -24,6 +24,10 @@ export function handleScenarios(stage: () => Stage): void {
     await page.getByRole("button", { name: "Redo" }).click();
     expect(Number(await fieldValue(page, "Edge radius"))).toBe(dragged);
     await handle.focus();
+    await page.keyboard.press("Control+z");
+    expect(Number(await fieldValue(page, "Edge radius"))).toBe(before);
+    await page.keyboard.press("Control+Shift+z");
+    expect(Number(await fieldValue(page, "Edge radius"))).toBe(dragged);
     await page.keyboard.press("Shift+ArrowDown");
     expect(Number(await fieldValue(page, "Edge radius"))).toBeCloseTo(Math.round(dragged * 10) / 10 - 1, 6);
     await page.locator('[data-handle="incidence"]').focus();

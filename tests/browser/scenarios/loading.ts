@@ -8,7 +8,7 @@ import { waitForCase } from "./pageParts";
 const demoFile = "harbour-league-puck.json";
 
 export function loadingScenarios(stage: () => Stage): void {
-  test("the first visit runs the demo case; every plot names its axes with units; drag coefficients equal the engine's in Node to five digits", async () => {
+  test("the first visit runs the demo case; every plot names its axes with units; drag coefficients equal the engine's in Node to five digits; plots are exported", async () => {
     const reading = readCase(readFileSync(`cases/${demoFile}`, "utf8"), demoFile);
     if (!reading.ok) throw new Error(reading.problem.message);
     const expected = runCase(reading.value).results.map((row) => row.dragCoefficient);
@@ -32,6 +32,11 @@ export function loadingScenarios(stage: () => Stage): void {
     const sorted = (values: readonly (number | null)[]) => values.map(Number).sort((a, b) => a - b);
     const onScreen = sorted(shown.map((cells) => Number(cells[2])));
     for (const [i, drag] of sorted(expected).entries()) expect(Math.abs(onScreen[i] / drag - 1)).toBeLessThan(5.1e-5);
+    for (const format of ["CSV", "PNG", "SVG"]) {
+      const download = page.waitForEvent("download");
+      await dragPlot.getByRole("button", { name: `${format} of` }).click();
+      expect((await download).suggestedFilename()).toBe(`wakewright-drag-curve.${format.toLowerCase()}`);
+    }
     expect(complaints).toEqual([]);
     await page.context().close();
   });
