@@ -2,7 +2,6 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { fileURLToPath } from "node:url";
 
 export const projectFolder = fileURLToPath(new URL("../../", import.meta.url));
-const program = fileURLToPath(new URL("../../src/cli/case.ts", import.meta.url));
 
 export interface CommandEnd {
   readonly status: number | null;
@@ -11,11 +10,23 @@ export interface CommandEnd {
   readonly stderr: string;
 }
 
-/** Starts the command as its own process, away from npm so that its exit status and output are its own. */
-export function startCase(
+/** Starts the case command. */
+export function startCase(args: readonly string[], cwd = projectFolder): StartedCommand {
+  return startCommand("case", args, cwd);
+}
+
+export interface StartedCommand {
+  readonly child: ChildProcess;
+  readonly end: Promise<CommandEnd>;
+}
+
+/** Starts a command as its own process, away from npm so that its exit status and output are its own. */
+export function startCommand(
+  name: "case" | "tradeoff" | "handoff",
   args: readonly string[],
   cwd = projectFolder,
-): { child: ChildProcess; end: Promise<CommandEnd> } {
+): StartedCommand {
+  const program = fileURLToPath(new URL(`../../src/cli/${name}.ts`, import.meta.url));
   const { npm_lifecycle_event: _event, INIT_CWD: _folder, ...env } = process.env;
   const child = spawn(process.execPath, ["--import", import.meta.resolve("tsx"), program, ...args], {
     cwd,

@@ -1,0 +1,64 @@
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { problem, type Result, success } from "../../shared/result";
+import { systemReason } from "./systemReason";
+
+export interface NamedContent {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/**
+ * Writes files into a folder. All are written beside it first: a new folder appears whole, in one that is there each
+ * file appears whole, and a fault or an interruption leaves no part behind.
+ * @param shownName   the folder as the user wrote it, for messages
+ * @param isReplacing whether files that are there already may be replaced
+ */
+export function writeFolder(
+  folder: string,
+  shownName: string,
+  files: readonly NamedContent[],
+  isReplacing: boolean,
+): Result<null> {
+  let temporary: string | null = null;
+  const leave = () => {
+    if (temporary !== null) rmSync(temporary, { recursive: true, force: true });
+  };
+  process.once("exit", leave);
+  try {
+    const isThere = existsSync(folder);
+    if (isThere && !statSync(folder).isDirectory()) {
+      return problem("output", `--to ${shownName}: exists and is not a folder; it must be the path of a folder`);
+    }
+    const taken = files.find(({ name }) => existsSync(join(folder, name)));
+    if (taken !== undefined && !isReplacing) {
+      return problem(
+        "output",
+        `--to ${shownName}: ${taken.name} is there already; give --replace to replace it, or another folder`,
+      );
+    }
+    const blocked = files.find(({ name }) => existsSync(join(folder, name)) && !statSync(join(folder, name)).isFile());
+    if (blocked !== undefined) {
+      return problem("output", `--to ${shownName}: ${blocked.name} is there and is not a regular file`);
+    }
+    mkdirSync(dirname(folder), { recursive: true });
+    temporary = mkdtempSync(join(dirname(folder), `.${basename(folder)}.`));
+    // A folder for temporary use is closed to others; this one becomes the user's own.
+    chmodSync(temporary, 0o777 & ~process.umask());
+    for (const { name, content } of files) writeFileSync(join(temporary, name), content);
+    if (isThere) {
+      for (const { name } of files) renameSync(join(temporary, name), join(folder, name));
+    } else {
+      renameSync(temporary, folder);
+    }
+    return success(null);
+  } catch (error) {
+    return problem(
+      "output",
+      `--to ${shownName}: cannot be written: ${systemReason(error)}; it must be a folder that you can write to`,
+    );
+  } finally {
+    leave();
+    process.off("exit", leave);
+  }
+}
