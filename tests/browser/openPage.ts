@@ -91,7 +91,8 @@ export async function openPage(
   const page = await context.newPage();
   const complaints: string[] = [];
   const complain = (text: string) => {
-    if (plots || !/plotly|ERR_FAILED/.test(text)) complaints.push(text);
+    const isOwnDoing = (!plots && /plotly|ERR_FAILED/.test(text)) || /blocked by Playwright/.test(text);
+    if (!isOwnDoing) complaints.push(text);
   };
   page.on("console", (message) => {
     if (message.type() === "error" || message.type() === "warning") complain(message.text());

@@ -16,8 +16,13 @@ export async function waitForFigures(page: Page): Promise<void> {
 
 /** The drag coefficient on the screen. */
 export async function shownDrag(page: Page): Promise<number> {
-  const text = await page.locator("ww-key-figures .lead dd").first().textContent();
-  return Number.parseFloat(text ?? "");
+  const figure = page.locator("ww-key-figures .lead dd").first();
+  return figure.evaluate((cell) => {
+    const number = [...cell.childNodes].find(
+      ({ nodeType, textContent }) => nodeType === Node.TEXT_NODE && textContent?.trim(),
+    );
+    return Number.parseFloat(number?.textContent ?? "");
+  });
 }
 
 /** What a quantity field shows. */
