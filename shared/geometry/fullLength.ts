@@ -11,6 +11,8 @@ export interface FullLengthTable {
   readonly step: number;
   /** Full length behind each station, m, shape [n], falling to 0 at the rearmost point. */
   readonly behind: Float64Array;
+  /** Greatest height at or behind each station, m, shape [n]. */
+  readonly widestBehind: Float64Array;
 }
 
 /**
@@ -41,12 +43,16 @@ export function fullLengthTable(nodes: SectionNodes, incidence: number, referenc
       lowest[k] = Math.min(lowest[k], height);
     }
   }
+  const widestBehind = new Float64Array(STATIONS);
+  for (let k = STATIONS - 1; k >= 0; k--) {
+    widestBehind[k] = Math.max(k < STATIONS - 1 ? widestBehind[k + 1] : 0, highest[k] - lowest[k]);
+  }
   const fullness = highest.map((top, k) =>
     top > lowest[k] ? ((top - lowest[k]) / referenceWidth) ** FULLNESS_POWER : 0,
   );
   const behind = new Float64Array(STATIONS);
   for (let k = STATIONS - 2; k >= 0; k--) behind[k] = behind[k + 1] + (step * (fullness[k] + fullness[k + 1])) / 2;
-  return { start, step, behind };
+  return { start, step, behind, widestBehind };
 }
 
 /** Full length behind a stream coordinate, m. */
@@ -54,4 +60,10 @@ export function fullLengthBehind(table: FullLengthTable, streamCoordinate: numbe
   const station = Math.max(0, Math.min(STATIONS - 1, (streamCoordinate - table.start) / table.step));
   const k = Math.min(STATIONS - 2, Math.floor(station));
   return table.behind[k] + (station - k) * (table.behind[k + 1] - table.behind[k]);
+}
+
+/** Greatest height at or behind a stream coordinate, m. */
+export function widestBehindAt(table: FullLengthTable, streamCoordinate: number): number {
+  const station = Math.round((streamCoordinate - table.start) / table.step);
+  return table.widestBehind[Math.max(0, Math.min(STATIONS - 1, station))];
 }

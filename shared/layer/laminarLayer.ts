@@ -1,5 +1,14 @@
 import { SEPARATION_ENERGY_SHAPE, STAGNATION_ENERGY_SHAPE, STAGNATION_LAMBDA, similarClosure } from "./similarLayers";
 
+/** A place where the layer leaves the wall for a short dip of the edge speed and comes back behind it. */
+export interface LaminarDip {
+  /** Fractional stations of separation and of the end of the dip, where the edge speed is made up again. */
+  readonly separation: number;
+  readonly recovery: number;
+  /** theta sqrt(Re) / D, the same at both ends. */
+  readonly thickness: number;
+}
+
 /** A laminar layer along a side, in quantities that do not depend on the Reynolds number. Arrays have shape [n]. */
 export interface LaminarLayer {
   /** theta sqrt(Re) / D. */
@@ -9,7 +18,9 @@ export interface LaminarLayer {
   readonly shapeFactor: Float64Array;
   /** S = theta tau_w / (mu Ue); the friction coefficient is Cf = 2 S / Re_theta. */
   readonly shear: Float64Array;
-  /** Fractional station where the wall shear vanishes; Infinity when it does not. */
+  /** Short dips of the edge speed that the layer bridges, front to rear. */
+  readonly dips: readonly LaminarDip[];
+  /** Fractional station where the layer separates for good; Infinity when it does not. */
   readonly separation: number;
   /** theta sqrt(Re) / D there; NaN when the wall shear does not vanish. */
   readonly separationThickness: number;
@@ -19,6 +30,13 @@ export interface LaminarLayer {
 
 /** Rate of fall of H32 per D below which a layer is taken as far from separation. */
 const SLOWEST_FALL = 0.02;
+/**
+ * Largest pressure rise, over the dynamic pressure at separation, that a short bubble carries (Crabtree 1957, RAE
+ * report Aero 2578, from memory).
+ */
+const CRABTREE_RISE = 0.35;
+/** H32 of the layer that comes back behind a dip: that of a flat plate. */
+const PLATE_ENERGY_SHAPE = 1.5726;
 /** Substeps per memory length Ue theta^2 / nu of the layer: the closure relaxes about four times in it. */
 const SUBSTEPS_PER_MEMORY = 4;
 
@@ -71,6 +89,7 @@ export function marchLaminar(
   const closure = new Float64Array(3);
   let T = thicknessSquared;
   let H32 = energyShape;
+  const dips: LaminarDip[] = [];
   let separation = Number.POSITIVE_INFINITY;
   let separationThickness = Number.NaN;
   let fall = 0;
@@ -111,6 +130,16 @@ export function marchLaminar(
           T += share * (TNext - T);
           separationThickness = Math.sqrt(T);
           H32 = SEPARATION_ENERGY_SHAPE;
+          const recovery = recoveryStation(speed, separation);
+          if (recovery !== null) {
+            dips.push({ separation, recovery, thickness: separationThickness });
+            separation = Number.POSITIVE_INFINITY;
+            separationThickness = Number.NaN;
+            // The stations of the dip keep the thickness at separation; the march goes on behind it.
+            for (i++; i < recovery; i++) record(i);
+            H32 = PLATE_ENERGY_SHAPE;
+            i--;
+          }
           break;
         }
         fall = -change / h;
@@ -122,5 +151,20 @@ export function marchLaminar(
   }
   const remainingArc =
     separation === Number.POSITIVE_INFINITY ? (H32 - SEPARATION_ENERGY_SHAPE) / Math.max(fall, SLOWEST_FALL) : 0;
-  return { thickness, lambda, shapeFactor, shear, separation, separationThickness, remainingArc };
+  return { thickness, lambda, shapeFactor, shear, dips, separation, separationThickness, remainingArc };
+}
+
+/**
+ * Where the edge speed has made up a dip that starts at separation; null when it does not, or when the pressure rises
+ * further on the way than a short bubble carries.
+ */
+function recoveryStation(speed: Readonly<Float64Array>, separation: number): number | null {
+  const first = Math.floor(separation);
+  const atSeparation = speed[first] + (separation - first) * (speed[first + 1] - speed[first]);
+  const lowestAllowed = atSeparation * Math.sqrt(1 - CRABTREE_RISE);
+  for (let j = first + 1; j < speed.length; j++) {
+    if (speed[j] < lowestAllowed) return null;
+    if (speed[j] >= atSeparation) return j - (speed[j] - atSeparation) / (speed[j] - speed[j - 1]);
+  }
+  return null;
 }

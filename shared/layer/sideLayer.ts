@@ -3,6 +3,7 @@ import type { FlowCondition } from "../solve/condition";
 import type { SideState, TransitionCause } from "../solve/solution";
 import { reattachmentDistance, shearLayerTransitionReynolds } from "./bubble";
 import { marchTurbulent, type StationSink } from "./lagEntrainmentMarch";
+import type { LaminarDip } from "./laminarLayer";
 import { type SideStations, stationOfArc, stationValue } from "./sideStations";
 import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
 import { attachedTransition, type StationTrip } from "./transition";
@@ -34,10 +35,14 @@ export function followSide(
   constants: CalibratedConstants,
   sink?: StationSink,
 ): SideLayer {
-  const { reynolds, sandGrainRoughnessRatio, turbulenceIntensity } = condition;
+  const { reynolds, sandGrainRoughnessRatio } = condition;
   const root = Math.sqrt(reynolds);
   const end = stations.arc[stations.count - 1];
   const attached = attachedTransition(stations, condition, trips, constants);
+  const dip = turbulentDip(stations, condition);
+  if (dip !== null && (attached === null || dip.separation < attached.station)) {
+    return bubbleSide(stations, condition, constants, bridgedBubble(stations, dip, condition), sink);
+  }
   if (attached !== null) {
     const arc = stationValue(stations.arc, attached.station);
     const momentumThickness = stationValue(stations.laminar.thickness, attached.station) / root;
@@ -72,8 +77,7 @@ export function followSide(
   }
   const separationArc = stationValue(stations.arc, stations.laminar.separation);
   const separationSpeed = stationValue(stations.speed, stations.laminar.separation);
-  const laminarLength =
-    shearLayerTransitionReynolds(turbulenceIntensity / separationSpeed) / (separationSpeed * reynolds);
+  const laminarLength = laminarShearLayerLength(stations, stations.laminar.separation, condition);
   const curvature = stationValue(stations.curvature, stations.laminar.separation);
   const distance = reattachmentDistance(laminarLength, curvature, constants.reattachmentSlope);
   if (distance === null) {
@@ -87,8 +91,36 @@ export function followSide(
     };
   }
   const reattachmentArc = separationArc + distance;
+  const reattachmentSpeed = stationValue(stations.speed, stationOfArc(stations, Math.min(reattachmentArc, end)));
+  // Momentum integral without friction: theta grows as Ue^-(H+2), H being that of the laminar profile at separation.
+  const growth = (separationSpeed / reattachmentSpeed) ** (SEPARATION_SHAPE_FACTOR + 2);
+  const bubble = {
+    separationArc,
+    reattachmentArc,
+    transitionArc: separationArc + laminarLength,
+    momentumThickness: (stations.laminar.separationThickness / root) * growth,
+  };
+  return bubbleSide(stations, condition, constants, bubble, sink);
+}
+
+/** A bubble with a turbulent layer behind it; arcs and momentum thickness at reattachment / D. */
+interface TurbulentBubble {
+  readonly separationArc: number;
+  readonly reattachmentArc: number;
+  readonly transitionArc: number;
+  readonly momentumThickness: number;
+}
+
+/** The turbulent layer behind a bubble, to its separation. */
+function bubbleSide(
+  stations: SideStations,
+  condition: FlowCondition,
+  constants: CalibratedConstants,
+  { separationArc, reattachmentArc, transitionArc, momentumThickness }: TurbulentBubble,
+  sink?: StationSink,
+): SideLayer {
+  const end = stations.arc[stations.count - 1];
   const bubble = { separationArc, reattachmentArc };
-  const transitionArc = separationArc + laminarLength;
   if (reattachmentArc >= end) {
     return {
       state: "separation bubble",
@@ -99,15 +131,15 @@ export function followSide(
       bubble,
     };
   }
-  const reattachmentSpeed = stationValue(stations.speed, stationOfArc(stations, reattachmentArc));
-  // Momentum integral without friction: theta grows as Ue^-(H+2), H being that of the laminar profile at separation.
-  const growth = (separationSpeed / reattachmentSpeed) ** (SEPARATION_SHAPE_FACTOR + 2);
-  const start = {
-    arc: reattachmentArc,
-    momentumThickness: (stations.laminar.separationThickness / root) * growth,
-    stress: constants.reattachmentStress,
-  };
-  const march = marchTurbulent(stations, reynolds, sandGrainRoughnessRatio, start, constants.detachmentFriction, sink);
+  const start = { arc: reattachmentArc, momentumThickness, stress: constants.reattachmentStress };
+  const march = marchTurbulent(
+    stations,
+    condition.reynolds,
+    condition.sandGrainRoughnessRatio,
+    start,
+    constants.detachmentFriction,
+    sink,
+  );
   return turbulentEnd(
     "separation bubble",
     "separated shear layer",
@@ -117,6 +149,33 @@ export function followSide(
     march.remainingArc,
     end,
   );
+}
+
+/** The first bridged dip that is longer than the laminar part of its shear layer, so that the layer leaves it turbulent. */
+function turbulentDip(stations: SideStations, condition: FlowCondition): LaminarDip | null {
+  const { arc, laminar } = stations;
+  return (
+    laminar.dips.find(({ separation, recovery }) => {
+      const length = stationValue(arc, recovery) - stationValue(arc, separation);
+      return laminarShearLayerLength(stations, separation, condition) < length;
+    }) ?? null
+  );
+}
+
+function bridgedBubble(stations: SideStations, dip: LaminarDip, condition: FlowCondition): TurbulentBubble {
+  const separationArc = stationValue(stations.arc, dip.separation);
+  return {
+    separationArc,
+    reattachmentArc: stationValue(stations.arc, dip.recovery),
+    transitionArc: separationArc + laminarShearLayerLength(stations, dip.separation, condition),
+    momentumThickness: dip.thickness / Math.sqrt(condition.reynolds),
+  };
+}
+
+/** Length of the laminar part of the shear layer that leaves the wall at a station / D. */
+function laminarShearLayerLength(stations: SideStations, station: number, condition: FlowCondition): number {
+  const speed = stationValue(stations.speed, station);
+  return shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);
 }
 
 function turbulentEnd(

@@ -45,6 +45,7 @@ export function separatedFlow(
   const free = closed.value[closed.value.length - 1];
   const suctionShare = afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, afterbodyInterference);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
+  if (cutsThroughBody(wake.value, speedRatio)) return null;
   const velocity = surfaceVelocity(wake.value, speedRatio);
   const stagnation = flow.operator.folded
     ? 0
@@ -68,4 +69,13 @@ export function separatedFlow(
     upper: upperSide,
     rootCount: closed.value.length,
   };
+}
+
+/**
+ * Whether a wake that opens at a narrow part of the section stays too narrow to clear what stands behind it: layers that
+ * leave the very nose would have to pass through the body.
+ */
+function cutsThroughBody(wake: WakeFlow, speedRatio: number): boolean {
+  const displacementWidth = wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1];
+  return wake.separationWidth < wake.widestBehind / 2 && displacementWidth < wake.widestBehind;
 }

@@ -56,12 +56,14 @@ function tripsAreSymmetric(condition: FlowCondition): boolean {
 const ONE_SIDED_REACH = 1.6;
 
 /**
- * Whether a symmetric section may shed one-sidedly: a laminar separation is there, and its bubble would close at a
- * Reynolds number not far above.
+ * Whether a symmetric section may shed one-sidedly: a laminar separation is there beside a state of another kind, or
+ * its bubble would close at a Reynolds number not far above.
  */
 function mayBeOneSided(section: PreparedSection, condition: FlowCondition, points: readonly FixedPoint[]): boolean {
   const laminar = points.find((point) => point.lower.state === "laminar separation");
-  if (laminar === undefined || laminar.flow.lower.laminar.separation === Number.POSITIVE_INFINITY) return false;
+  if (laminar === undefined) return false;
+  if (points.some((point) => point.lower.state !== laminar.lower.state)) return true;
+  if (laminar.flow.lower.laminar.separation === Number.POSITIVE_INFINITY) return false;
   const stations = laminar.flow.lower;
   const speed = stationValue(stations.speed, stations.laminar.separation);
   const length = shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);

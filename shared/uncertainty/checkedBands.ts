@@ -19,9 +19,9 @@ export const CHECKED_BANDS: BandTable = {
     },
     "rough circle": {
       subcritical: 0.372,
-      critical: 0.271,
+      critical: 0.261,
       supercritical: 0.486,
-      transcritical: 0.271,
+      transcritical: 0.261,
     },
     ellipse: {
       subcritical: 0.372,

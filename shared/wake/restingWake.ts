@@ -2,7 +2,7 @@ import type { FloorContact } from "../flow/floorContact";
 import { flowBeneath } from "../flow/flowBeneath";
 import { type SectionFlow, sourceVelocity } from "../flow/sectionFlow";
 import { interpolateAtPosition } from "../geometry/arcPosition";
-import { fullLengthBehind } from "../geometry/fullLength";
+import { fullLengthBehind, widestBehindAt } from "../geometry/fullLength";
 import { problem, type Result, success } from "../result";
 import { outflowStrengths } from "./outflow";
 import { assembleWake, type WakeFlow } from "./wakeFlow";
@@ -56,6 +56,7 @@ export function restingWake(flow: SectionFlow, contact: FloorContact, upper: num
     assembleWake(flow, solved, {
       separationWidth: height / referenceWidth,
       afterbodyLength: fullLengthBehind(flow.fullLength, along) / (2 * referenceWidth),
+      widestBehind: widestBehindAt(flow.fullLength, along) / referenceWidth,
     }),
   );
 }

@@ -1,6 +1,6 @@
 import { type SectionFlow, sourceVelocity } from "../flow/sectionFlow";
 import { interpolateAtPosition } from "../geometry/arcPosition";
-import { fullLengthBehind } from "../geometry/fullLength";
+import { fullLengthBehind, widestBehindAt } from "../geometry/fullLength";
 import { problem, type Result, success } from "../result";
 import { outflowStrengths } from "./outflow";
 
@@ -30,6 +30,8 @@ export interface WakeFlow {
   readonly separationWidth: number;
   /** Full length of the section behind the separation points / D, see fullLength.ts. */
   readonly afterbodyLength: number;
+  /** Greatest height of the section at or behind the separation points / D. */
+  readonly widestBehind: number;
   /** Pressure drag and lift coefficients on D: the base at Cp = 1 - k^2, the rest at 1 - q^2. */
   readonly pressureDrag: Quadratic;
   readonly lift: Quadratic;
@@ -89,7 +91,7 @@ interface SolvedWake extends Pick<WakeFlow, "lower" | "upper" | "outflow" | "amp
 export function assembleWake(
   flow: SectionFlow,
   solved: SolvedWake,
-  chord: Pick<WakeFlow, "separationWidth" | "afterbodyLength">,
+  chord: Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind">,
 ): WakeFlow {
   const { streamVelocity, circulationVelocity, referenceWidth } = flow;
   const { lower, upper, outflow, sourced, amplitude, circulation } = solved;
@@ -117,12 +119,12 @@ export function assembleWake(
   };
 }
 
-/** Extent of the separation points across the stream and full length of the section behind their mean, both / D. */
+/** Extent of the separation points across the stream, and full length and greatest height of the section behind their mean, all / D. */
 function separationChord(
   flow: SectionFlow,
   lower: number,
   upper: number,
-): { separationWidth: number; afterbodyLength: number } {
+): Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind"> {
   const { nodes, incidence, referenceWidth, fullLength } = flow;
   const cosine = Math.cos(incidence);
   const sine = Math.sin(incidence);
@@ -133,6 +135,7 @@ function separationChord(
   return {
     separationWidth: Math.abs(across) / referenceWidth,
     afterbodyLength: fullLengthBehind(fullLength, along) / referenceWidth,
+    widestBehind: widestBehindAt(fullLength, along) / referenceWidth,
   };
 }
 

@@ -85,6 +85,7 @@ function plate(
       separation: Number.POSITIVE_INFINITY,
       separationThickness: Number.NaN,
       remainingArc: 0,
+      dips: [],
     },
   };
   let friction = 0;
