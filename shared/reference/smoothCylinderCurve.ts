@@ -53,7 +53,8 @@ export const wieselsberger1922: PublishedDragCurve = {
 /** The smooth-cylinder curve that offshore engineers design with. */
 export const offshoreDesignCurve: PublishedDragCurve = {
   name: "DNV-RP-C205, design curve",
-  source: "DNV-RP-C205, Environmental conditions and environmental loads (edition 2025-04); digitised by M. Seidl (2025)",
+  source:
+    "DNV-RP-C205, Environmental conditions and environmental loads (edition 2025-04); digitised by M. Seidl (2025)",
   remark: "A design curve: a fair summary of measurements, not a measurement.",
   points: [
     [1.02e4, 1.208],
