@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { mirrorNodes, rotateNodes, scaleNodes } from "../../shared/geometry/nodeTransforms";
 import type { SectionSpec } from "../../shared/geometry/sectionSpec";
 import { prepareSection } from "../../shared/solve/prepareSection";
-import type { SectionState } from "../../shared/solve/solution";
 import { solveCondition } from "../../shared/solve/solveCondition";
 import { nodesOf, unfolded, unwrap } from "../flow/sections";
 import { prepared, quietCondition, unmatchedStates } from "./sections";
@@ -32,8 +31,6 @@ const anyReynolds = fc.oneof(
   fc.double({ min: 7e5, max: 1e7, noNaN: true }),
 );
 const anyRoughness = fc.constantFrom(0, 1e-5, 1e-4, 1e-3);
-
-const isSymmetric = ({ lower, upper }: SectionState) => Math.abs(lower.separationAngle - upper.separationAngle) < 1e-3;
 
 describe("symmetries of the whole solution", () => {
   it("mirror a section and its states mirror: sides exchanged, lift reversed, the rest the same within 1e-3", () => {
