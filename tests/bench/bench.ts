@@ -1,5 +1,6 @@
 import { cpus } from "node:os";
 import { parseArgs } from "node:util";
+import { type DragFigures, measureDragging } from "../browser/dragBenchmark";
 import { denseSolve } from "./denseSolve";
 import { dragCurve60x4, newShape200 } from "./engineBench";
 
@@ -21,11 +22,23 @@ const solves = {
   denseSolve1600: denseSolve(1600),
 };
 
+/** The page in a real browser, or in words why there is none. */
+async function pageFigures(): Promise<DragFigures | string> {
+  try {
+    return await measureDragging();
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
+const page = await pageFigures();
+
 const report = {
   machine: { node: process.version, processor: cpus()[0]?.model ?? "unknown", cores: cpus().length },
   newShape200: shape,
   dragCurve60x4: curve,
   ...solves,
+  pageDragging: page,
   peakMemoryMegabytes: {
     atStart: memoryAtStart,
     afterShapeAndDragCurve: memoryOfEngine,
@@ -52,6 +65,10 @@ if (values.json === true) {
     ),
     "",
     `Peak memory: ${memoryAtStart.toFixed(0)} MB at start, ${memoryOfEngine.toFixed(0)} MB after the shape and the drag curve, ${report.peakMemoryMegabytes.withDenseSolvesAndLibrary.toFixed(0)} MB with the dense solves and the library`,
+    "",
+    typeof page === "string"
+      ? `Page: not measured. ${page}`
+      : `Page, edge radius dragged at 160 panels: ${page.solutionsPerSecond.toFixed(1)} complete solutions a second, ${page.longTasks} tasks of 50 ms or more on the main thread (longest ${page.longestMainThreadTask.toFixed(0)} ms); first paint ${page.firstPaint.toFixed(0)} ms`,
     "",
   ];
   process.stdout.write(lines.join("\n"));
