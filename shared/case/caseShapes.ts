@@ -57,7 +57,8 @@ function sweepProblems(sections: readonly CaseSection[]): Problem[] {
 function located(problem: Problem, section: SectionDocument, place: string, sweep: SweptSpec["sweep"]): Problem {
   const parameter = problem.field?.split(".").at(-1);
   const key = Object.keys(section).find((name) => name === parameter || name === `${parameter}Metres`);
-  const field = key === undefined ? place : `${place}.${key}`;
+  // A section made from a puck has keys that do not stand in the file.
+  const field = key === undefined || place.startsWith("puck.") ? place : `${place}.${key}`;
   const where = sweep === null ? field : `${field} (${sweep.key} ${sweep.value})`;
   return { code: problem.code, message: `${where}: ${problem.message}`, field };
 }

@@ -152,7 +152,10 @@ describe("the case command refuses with one line, status 2 and no stack trace", 
   });
 
   it("an unknown option", async () => {
-    await expectRefusal(["cases/cylinder-smooth.json", "--yaml"], /--yaml.*the options are --json, --csv, --pucks, --out PATH/);
+    await expectRefusal(
+      ["cases/cylinder-smooth.json", "--yaml"],
+      /--yaml.*the options are --json, --csv, --pucks, --out PATH/,
+    );
   });
 
   it("an output path in a missing folder, before any work", async () => {

@@ -1,0 +1,104 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { handoffArguments, handoffHelp } from "../../src/cli/handoffArguments";
+import { entryWith, puckCaseDocument } from "../puckcase/puckDocuments";
+import { startCommand } from "./caseCommand";
+
+let folder: string;
+let path: string;
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "wakewright-handoff-"));
+  path = join(folder, "case.json");
+  writeFileSync(
+    path,
+    JSON.stringify(puckCaseDocument({ baselines: [entryWith("Gull")], handoff: { date: "2026-03-01" } })),
+  );
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+function run(args: readonly string[]) {
+  return startCommand("handoff", args).end;
+}
+
+describe("the hand-off command", () => {
+  it("writes a folder whole, refuses to overwrite, and replaces when told to", async () => {
+    const to = join(folder, "deep", "gull");
+    const first = await run([path, "--puck", "Gull", "--to", to]);
+    expect([first.stderr, first.status]).toEqual(["", 0]);
+    const names = first.stdout.trimEnd().split("\n");
+    expect(readdirSync(to).sort()).toEqual([...names].sort());
+    expect(names).toHaveLength(13);
+    for (const name of names) expect(statSync(join(to, name)).size).toBeGreaterThan(100);
+    expect(readdirSync(join(folder, "deep"))).toEqual(["gull"]);
+
+    writeFileSync(join(to, "gull-plan.csv"), "mine");
+    writeFileSync(join(to, "notes.txt"), "mine");
+    const again = await run([path, "--puck", "Gull", "--to", to]);
+    expect(again.stderr).toMatch(
+      /^--to .*gull-profile\.csv is there already; give --replace to replace it, or another folder\n$/,
+    );
+    expect(again.status).toBe(2);
+    expect(readFileSync(join(to, "gull-plan.csv"), "utf8")).toBe("mine");
+
+    const replaced = await run([path, "--puck", "Gull", "--to", to, "--replace"]);
+    expect(replaced.status).toBe(0);
+    expect(readFileSync(join(to, "gull-plan.csv"), "utf8")).toContain("xMillimetres");
+    expect(readFileSync(join(to, "notes.txt"), "utf8")).toBe("mine");
+    expect(readdirSync(join(folder, "deep"))).toEqual(["gull"]);
+  });
+
+  it.each([
+    [
+      "an unknown puck",
+      () => [path, "--puck", "Tern", "--to", join(folder, "x")],
+      /--puck Tern: .*must be one of "Gull"/,
+    ],
+    ["an unknown option", () => [path, "--force"], /--force.*the options are --puck NAME, --to FOLDER, --replace/],
+    ["a file in place of the folder", () => [path, "--puck", "Gull", "--to", path], /exists and is not a folder/],
+    ["a folder under a file", () => [path, "--puck", "Gull", "--to", join(path, "x")], /cannot be written: /],
+    [
+      "a case that is not there",
+      () => ["gone.json", "--puck", "Gull", "--to", join(folder, "x")],
+      /gone\.json: cannot be read/,
+    ],
+    [
+      "a folder in the place of a file",
+      () => {
+        mkdirSync(join(folder, "taken", "gull-plan.csv"), { recursive: true });
+        return [path, "--puck", "Gull", "--to", join(folder, "taken"), "--replace"];
+      },
+      /gull-plan\.csv is there and is not a regular file/,
+    ],
+  ])("refuses %s on one line, with status 2 and no stack trace", async (_what, args, message) => {
+    const end = await run(args());
+    expect(end.stderr).toMatch(/^[^\n]+\n$/);
+    expect(end.stderr).toMatch(message);
+    expect(end.stderr).not.toMatch(/\bat .*:\d+:\d+|node:internal/);
+    expect([end.stdout, end.status]).toEqual(["", 2]);
+  });
+});
+
+describe("handoffArguments(args)", () => {
+  it("of a file, a puck and a folder asks for a run", () => {
+    expect(handoffArguments(["a.json", "--puck", "Gull", "--to", "b", "--replace"])).toEqual({
+      ok: true,
+      value: { wants: "run", file: "a.json", puck: "Gull", folder: "b", isReplacing: true },
+    });
+    expect(handoffArguments(["--help"])).toEqual({ ok: true, value: { wants: "help" } });
+    expect(handoffHelp).toContain("--to FOLDER");
+  });
+
+  it.each([
+    [[], /no case file was named/],
+    [["a.json", "--to", "x"], /--puck NAME is missing/],
+    [["a.json", "--puck", "Gull"], /--to FOLDER is missing/],
+  ])("of %j is a problem of one line", (args, message) => {
+    const result = handoffArguments(args);
+    if (result.ok) throw new Error("was accepted");
+    expect(result.problem.message).toMatch(message);
+  });
+});
