@@ -1,5 +1,6 @@
 import { type FreeCoreDimension, type SizedPuck, sizeCoreForMass } from "../shared/puck/coreSizing";
 import type { PuckDesign } from "../shared/puck/puckDimension";
+import { type HandoffFile, type HandoffRequest, handoffFiles } from "../shared/puckcase/handoffFiles";
 import type { PuckCase } from "../shared/puckcase/puckCase";
 import type { PuckResult } from "../shared/puckcase/puckResult";
 import { puckSteps } from "../shared/puckcase/puckSteps";
@@ -33,6 +34,12 @@ export interface PuckApi extends Lifeline {
   sizeCore(design: PuckDesign, sizing: CoreSizing): Promise<Result<SizedPuck>>;
   /** One point of the case's trade-off. */
   evaluatePoint(theCase: PuckCase, variables: readonly number[]): Promise<Result<Evaluation>>;
+  /** Everything that leaves the house with the first candidate of a case. */
+  handoff(
+    theCase: PuckCase,
+    request: HandoffRequest,
+    judgement: PuckJudgement | null,
+  ): Promise<Result<readonly HandoffFile[]>>;
   /** A member of the front in full. */
   reportMember(
     theCase: PuckCase,
@@ -66,6 +73,11 @@ export function createPuckSolver(): PuckApi {
     async evaluatePoint(theCase, variables) {
       const search = searchOf(theCase);
       return search.ok ? success(search.value.evaluate(variables)) : search;
+    },
+    async handoff(theCase, request, judgement) {
+      const candidate = theCase.pucks.find(({ role }) => role === "candidate");
+      if (candidate === undefined) throw new RangeError("the case has no candidate to hand on.");
+      return handoffFiles(candidate, theCase, request, judgement);
     },
     async reportMember(theCase, point) {
       const search = searchOf(theCase);

@@ -6,6 +6,7 @@ import { handleScenarios } from "./scenarios/handles";
 import { importScenarios } from "./scenarios/imports";
 import { keepingScenarios } from "./scenarios/keeping";
 import { loadingScenarios } from "./scenarios/loading";
+import { puckViewScenarios } from "./scenarios/puckView";
 import { reportScenarios } from "./scenarios/reportPage";
 import { robustnessScenarios } from "./scenarios/robustness";
 import { sweepScenarios } from "./scenarios/sweeping";
@@ -35,4 +36,5 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   robustnessScenarios(onStage);
   reportScenarios(onStage);
   accessibilityScenarios(onStage);
+  puckViewScenarios(onStage);
 });

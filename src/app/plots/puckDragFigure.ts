@@ -1,10 +1,11 @@
 import type { Data } from "plotly.js-dist-min";
 import type { DragBand } from "../../../shared/puck/dragBand";
 import type { PuckDragRow, PuckResult } from "../../../shared/puckcase/puckResult";
-import { type Palette, seriesStyle } from "../style/palette";
+import type { Palette } from "../style/palette";
 import type { UnitChoice } from "../units/units";
 import { figureLayout, type PlotFigure } from "./plotFigure";
 import { bandTrace } from "./puckBand";
+import { puckStyle } from "./puckStyle";
 
 /** What the drag plot can show; the coefficient is on the area that its rows name. */
 export const puckDragQuantities = {
@@ -43,7 +44,7 @@ export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigu
   const areas = new Set<string>();
   const highest: number[] = [];
   input.pucks.forEach((puck, i) => {
-    const style = seriesStyle(palette, i);
+    const style = puckStyle(palette, i);
     const own = puck.drag.filter(
       (row) => row.orientation === orientation && row.turbulencePercent === turbulencePercent,
     );

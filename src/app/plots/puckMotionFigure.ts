@@ -1,10 +1,11 @@
 import type { Data } from "plotly.js-dist-min";
 import type { MotionCurve, MotionResult } from "../../../shared/puckcase/puckMotion";
 import type { PuckResult } from "../../../shared/puckcase/puckResult";
-import { type Palette, seriesStyle } from "../style/palette";
+import type { Palette } from "../style/palette";
 import type { UnitChoice } from "../units/units";
 import { figureLayout, type PlotFigure } from "./plotFigure";
 import { type BandEdge, bandTrace } from "./puckBand";
+import { puckStyle } from "./puckStyle";
 
 export type MotionKind = MotionResult["motion"];
 
@@ -55,7 +56,7 @@ export function puckMotionFigure(input: PuckMotionInput, palette: Palette): Plot
     return { x, y };
   };
   input.pucks.forEach((puck, i) => {
-    const style = seriesStyle(palette, i);
+    const style = puckStyle(palette, i);
     const own = puck.motions.find((one) => one.motion === motion && one.turbulencePercent === input.turbulencePercent);
     if (own === undefined || own.curves === null) return;
     const best = points(own.curves.best);

@@ -41,6 +41,8 @@ export const demoPuck: PuckInputs = {
     frictionCoefficient: wetTileFriction.best,
     frictionSpread: wetTileFriction.best - wetTileFriction.low,
     sectionError: null,
+    panelCount: null,
+    chordRatios: null,
   },
   rules: null,
   tolerances: { diameterMetres: 3e-4, thicknessMetres: 3e-4, edgeRadiusMetres: 5e-4 },

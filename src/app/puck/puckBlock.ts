@@ -36,8 +36,20 @@ export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): Puck
     making: { tolerances: inputs.tolerances, ...inputs.sampling },
     ...(massTarget === null ? {} : { wantedMass: massTarget }),
     motions: motionDocuments(inputs.motion),
-    ...(play.sectionError === null ? {} : { solving: { sectionErrorPercent: 100 * play.sectionError } }),
+    ...solvingOf(play),
     tradeoff: tradeoffDocumentOf(inputs.tradeoff, inputs.candidate.spec.name),
+  };
+}
+
+/** How sections are solved, as far as it differs from the engine's own way. */
+function solvingOf({ sectionError, panelCount, chordRatios }: PuckInputs["play"]): Pick<PuckBlockDocument, "solving"> {
+  if (sectionError === null && panelCount === null && chordRatios === null) return {};
+  return {
+    solving: {
+      ...(sectionError === null ? {} : { sectionErrorPercent: Number((100 * sectionError).toPrecision(12)) }),
+      ...(panelCount === null ? {} : { panelCount }),
+      ...(chordRatios === null ? {} : { chordRatios: [...chordRatios] }),
+    },
   };
 }
 

@@ -94,6 +94,8 @@ export function readPuckCase(content: string): PuckCaseReading {
         play.frictionSpread ??
         (play.frictionCoefficient === undefined ? wetTileFriction.best - wetTileFriction.low : 0),
       sectionError: block.solving?.sectionErrorPercent === undefined ? null : block.solving.sectionErrorPercent / 100,
+      panelCount: block.solving?.panelCount ?? null,
+      chordRatios: block.solving?.chordRatios ?? null,
     },
     rules: block.rules === undefined || typeof block.rules === "string" ? null : block.rules,
     tolerances: block.making?.tolerances ?? {},

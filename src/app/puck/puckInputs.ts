@@ -33,6 +33,9 @@ export interface PlayInputs {
   readonly frictionSpread: number;
   /** Relative error of a solved section's drag; null for the bands by the engine's errors against published values. */
   readonly sectionError: number | null;
+  /** Panels of each section, and chords / diameter at which the profile is solved; null for the engine's own. */
+  readonly panelCount: number | null;
+  readonly chordRatios: readonly number[] | null;
 }
 
 export interface MotionInputs {

@@ -1,18 +1,17 @@
 import type { SizedPuck } from "../../../shared/puck/coreSizing";
+import type { HandoffFile, HandoffRequest } from "../../../shared/puckcase/handoffFiles";
 import type { PuckCase } from "../../../shared/puckcase/puckCase";
 import type { TradeoffMember } from "../../../shared/puckcase/tradeoffMember";
 import { problem, type Result, success } from "../../../shared/result";
 import type { MadeShare } from "../../../shared/rules/monteCarlo";
 import type { Evaluation } from "../../../shared/tradeoff/designSpace";
 import type { PuckApi } from "../../../workers/puckApi";
-import type { SolverApi } from "../../../workers/solverApi";
-import { solveDesign } from "../engine/solveDesign";
-import { spawnSolver } from "../engine/spawnSolver";
 import { type CallOutcome, WatchedWorker } from "../engine/watchedWorker";
-import { briefDesigns, sectionBrief } from "./briefText";
 import { fittingTarget } from "./fittingTarget";
 import { ownTolerances } from "./ownTolerances";
 import { puckBench } from "./puckBench";
+import { puckCaseOf } from "./puckBlock";
+import { judgeParts, sameParts } from "./puckChanges";
 import { spawnPuckSolver } from "./spawnPuckSolver";
 
 /** Work that a person asks for by a button, each in the same worker; a newer request does not wait for an older one. */
@@ -74,19 +73,16 @@ export async function reportMember(
   return run(() => owner.call((remote) => remote.reportMember({ ...theCase, sampling: null }, point)));
 }
 
-let sectionWorker: WatchedWorker<SolverApi> | null = null;
-
-/** Briefs of the candidate's profile and plan sections as one text; null when the solving was cancelled. */
-export async function writeBrief(speed: number, wantedYPlus: number): Promise<Result<string> | null> {
-  sectionWorker ??= new WatchedWorker<SolverApi>(spawnSolver, () => {});
-  const texts: string[] = [];
-  for (const design of briefDesigns(puckBench.value.history.present, speed)) {
-    const solved = await solveDesign(sectionWorker, design);
-    if (solved === null) return null;
-    if (!solved.ok) return solved;
-    const text = sectionBrief(design, solved.value.solution, solved.value.fluid, wantedYPlus);
-    if (!text.ok) return text;
-    texts.push(text.value);
-  }
-  return success(texts.join("\n"));
+/** The hand-off files of the candidate as it is now; null when a newer request came. */
+export async function makeHandoff(
+  settings: PuckCase["handoff"],
+  request: HandoffRequest,
+): Promise<Result<readonly HandoffFile[]> | null> {
+  const { history, judged } = puckBench.value;
+  const inputs = history.present;
+  const theCase = puckCaseOf(inputs, []);
+  if (!theCase.ok) return theCase;
+  const judgement = judged !== null && sameParts(judged.inputs, inputs, judgeParts) ? judged.judgement : null;
+  const owner = jobWorker();
+  return run(() => owner.call((remote) => remote.handoff({ ...theCase.value, handoff: settings }, request, judgement)));
 }

@@ -20,6 +20,7 @@ export const puckTableStyles = css`
   }
   th[scope="row"] {
     font-weight: 400;
+    min-width: 8.5rem;
   }
   td.number,
   th.number {

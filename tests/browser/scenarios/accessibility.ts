@@ -4,13 +4,13 @@ import { expect, test } from "vitest";
 import { openPage, type Stage } from "../openPage";
 import { profileHash, waitForFigures } from "./pageParts";
 
-const axePath = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+export const axePath = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
 
 interface AxeWindow extends Window {
   axe: { run(): Promise<{ violations: { id: string; nodes: { target: unknown; failureSummary?: string }[] }[] }> };
 }
 
-function violations(page: Page): Promise<string[]> {
+export function violations(page: Page): Promise<string[]> {
   return page.evaluate(async () => {
     const { violations: found } = await (window as unknown as AxeWindow).axe.run();
     return found.flatMap(({ id, nodes }) =>

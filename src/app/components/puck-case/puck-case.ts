@@ -1,10 +1,10 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { largestCaseBytes } from "../../../../shared/case/limits";
+import { fileNameOf } from "../../../../shared/puckcase/handoffFiles";
 import type { Problem } from "../../../../shared/result";
 import { demoCases, loadDemoCase } from "../../files/demoCases";
 import { saveFile } from "../../files/saveFile";
-import { fileStem } from "../../puck/handoffFiles";
 import { openPuckCase } from "../../puck/openPuckCase";
 import { changePuck, puckBench } from "../../puck/puckBench";
 import { hasPuckBlock, puckCaseText } from "../../puck/puckCaseText";
@@ -51,7 +51,7 @@ export class PuckCaseElement extends LitElement {
       history.present,
       pins.map(({ make }) => make),
     );
-    saveFile(`${fileStem(history.present.title)}.json`, "application/json", text);
+    saveFile(`${fileNameOf(history.present.title)}.json`, "application/json", text);
   }
 
   protected override render() {

@@ -49,7 +49,7 @@ export class PuckDragElement extends LitElement {
                 : nothing
         }
       </p>
-      ${solved === null ? nothing : html`<div class=${isStale && fault ? "is-stale" : ""}>${this.renderResults()}</div>`}
+      ${solved === null ? nothing : html`<div class="body ${isStale && fault ? "is-stale" : ""}">${this.renderResults()}</div>`}
     </section>`;
   }
 

@@ -1,6 +1,7 @@
 import { css } from "lit";
 
 export const puckFiguresStyles = css`
+  .allowed,
   .verdict {
     white-space: nowrap;
   }

@@ -48,7 +48,7 @@ export class PuckFiguresElement extends LitElement {
                   <td class="number">${row.candidate}</td>
                   <td class="number">${row.baseline}</td>
                   <td class="number">${row.change}</td>
-                  <td>${row.rule?.allowed ?? ""}</td>
+                  <td class="allowed">${row.rule?.allowed ?? ""}</td>
                   <td class="verdict" data-verdict=${row.rule?.verdict ?? nothing}>${row.rule === null ? "" : verdictTexts[row.rule.verdict]}</td>
                 </tr>`,
               )}

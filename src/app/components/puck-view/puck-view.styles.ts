@@ -53,6 +53,11 @@ export const puckViewStyles = css`
     gap: 0.7rem;
     min-width: 0;
   }
+  .puck-section .body {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.7rem;
+  }
   .puck-section h2 {
     margin: 0;
     font-size: 1.08rem;
@@ -101,7 +106,7 @@ export const puckViewStyles = css`
   .puck-section td small {
     display: block;
     color: var(--ink-soft);
-    min-width: 10rem;
+    min-width: 15rem;
   }
   .puck-section .notes {
     margin: 0;
