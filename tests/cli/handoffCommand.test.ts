@@ -1,10 +1,13 @@
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { handoffArguments, handoffHelp } from "../../src/cli/handoffArguments";
+import { writeFolder } from "../../src/cli/outputFolder";
 import { entryWith, puckCaseDocument } from "../puckcase/puckDocuments";
 import { startCommand } from "./caseCommand";
+
+vi.setConfig({ testTimeout: 120_000 });
 
 let folder: string;
 let path: string;
@@ -52,33 +55,40 @@ describe("the hand-off command", () => {
   });
 
   it.each([
-    [
-      "an unknown puck",
-      () => [path, "--puck", "Tern", "--to", join(folder, "x")],
-      /--puck Tern: .*must be one of "Gull"/,
-    ],
-    ["an unknown option", () => [path, "--force"], /--force.*the options are --puck NAME, --to FOLDER, --replace/],
-    ["a file in place of the folder", () => [path, "--puck", "Gull", "--to", path], /exists and is not a folder/],
-    ["a folder under a file", () => [path, "--puck", "Gull", "--to", join(path, "x")], /cannot be written: /],
-    [
-      "a case that is not there",
-      () => ["gone.json", "--puck", "Gull", "--to", join(folder, "x")],
-      /gone\.json: cannot be read/,
-    ],
-    [
-      "a folder in the place of a file",
-      () => {
-        mkdirSync(join(folder, "taken", "gull-plan.csv"), { recursive: true });
-        return [path, "--puck", "Gull", "--to", join(folder, "taken"), "--replace"];
-      },
-      /gull-plan\.csv is there and is not a regular file/,
-    ],
+    ["an unknown puck", () => ["--puck", "Tern", "--to", join(folder, "x")], /--puck Tern: .*must be one of "Gull"/],
+    ["an unknown option", () => ["--force"], /--force.*the options are --puck NAME, --to FOLDER, --replace/],
+    ["a folder under a file", () => ["--puck", "Gull", "--to", join(path, "x")], /cannot be written: /],
   ])("refuses %s on one line, with status 2 and no stack trace", async (_what, args, message) => {
-    const end = await run(args());
+    const end = await run([path, ...args()]);
     expect(end.stderr).toMatch(/^[^\n]+\n$/);
     expect(end.stderr).toMatch(message);
     expect(end.stderr).not.toMatch(/\bat .*:\d+:\d+|node:internal/);
     expect([end.stdout, end.status]).toEqual(["", 2]);
+  });
+});
+
+describe("writeFolder(folder, shownName, files, isReplacing)", () => {
+  const files = [
+    { name: "a.txt", content: "a" },
+    { name: "b.bin", content: new Uint8Array([1, 2]) },
+  ];
+
+  it("makes the folder with its files, open to others as the user's own folders are", () => {
+    const to = join(folder, "made");
+    expect(writeFolder(to, "TO", files, false).ok).toBe(true);
+    expect(readdirSync(to).sort()).toEqual(["a.txt", "b.bin"]);
+    mkdirSync(join(folder, "own"));
+    expect(statSync(to).mode).toBe(statSync(join(folder, "own")).mode);
+  });
+
+  it("refuses a file in place of the folder, and a folder in place of a file", () => {
+    mkdirSync(join(folder, "taken", "a.txt"), { recursive: true });
+    const refusals = [writeFolder(path, "TO", files, true), writeFolder(join(folder, "taken"), "TO", files, true)];
+    expect(refusals.map((result) => (result.ok ? "" : result.problem.message))).toEqual([
+      "--to TO: exists and is not a folder; it must be the path of a folder",
+      "--to TO: a.txt is there and is not a regular file",
+    ]);
+    expect(readdirSync(join(folder, "taken"))).toEqual(["a.txt"]);
   });
 });
 

@@ -1,12 +1,15 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { TradeoffResults } from "../../shared/puckcase/tradeoffResults";
 import { tradeoffArguments, tradeoffHelp } from "../../src/cli/tradeoffArguments";
+import { readState, writeState } from "../../src/cli/tradeoffState";
 import { caseWith } from "../case/caseDocuments";
 import { type PlainObject, puckCaseDocument, rules, wantedMass } from "../puckcase/puckDocuments";
 import { startCommand } from "./caseCommand";
+
+vi.setConfig({ testTimeout: 120_000 });
 
 let folder: string;
 beforeEach(() => {
@@ -62,7 +65,7 @@ describe("the trade-off command", () => {
   });
 
   it("interrupted, keeps its state, leaves no other file, and goes on to the same answer", async () => {
-    const method = { kind: "latinHypercube", points: 14, seed: 3 };
+    const method = { kind: "latinHypercube", points: 8, seed: 3 };
     const path = fileOf({ method });
     const straight = await run([path, "--json"]);
     const state = join(folder, "state.json");
@@ -76,7 +79,7 @@ describe("the trade-off command", () => {
     const resumed = await run([path, "--json", "--resume", state]);
     expect(resumed.status).toBe(0);
     expect(JSON.parse(resumed.stdout)).toEqual(JSON.parse(straight.stdout));
-  }, 60_000);
+  });
 
   it("says that no puck inside the rules was found, with status 1", async () => {
     const narrow = { ...rules, ranges: { ...rules.ranges, coverMetres: { from: 0.02 } } };
@@ -94,17 +97,6 @@ describe("the trade-off command", () => {
       () => [fileOf({ variables: [{ dimension: "recessDiameterMetres", from: 0.01, to: 0.02 }] })],
       /case\.json: puck\.tradeoff\.variables\[0\]: .*has no recess diameter/,
     ],
-    [
-      "a state of something else",
-      () => [fileOf(), "--resume", other("{}")],
-      /--resume .*is not the state of a trade-off/,
-    ],
-    [
-      "a state of another case",
-      () => [fileOf(), "--resume", other(JSON.stringify(foreignState))],
-      /--resume .*belongs to another case/,
-    ],
-    ["the case as its state", () => [fileOf(), "--resume", fileOf()], /--resume .*is not the state of a trade-off/],
     [
       "an output that cannot be written",
       () => [fileOf(), "--out", join(folder, "no", "out.json")],
@@ -141,17 +133,39 @@ describe("tradeoffArguments(args)", () => {
   });
 });
 
-const foreignState = {
-  wakewrightTradeoffState: 1,
-  case: "0",
-  run: { kind: "points", points: { space: { variables: [], goals: [] }, points: [], evaluations: [] } },
-};
+describe("the state of a trade-off", () => {
+  const space = { variables: [{ key: "x", lowest: 0, highest: 1 }], goals: [{ key: "f", sense: "least" as const }] };
+  const begun = { kind: "points" as const, points: { space, points: [[0.5]], evaluations: [null] } };
+  const read = (fingerprint = "one") => readState(join(folder, "state.json"), "STATE", fingerprint, space);
 
-function other(content: string): string {
-  const path = join(folder, "state.json");
-  writeFileSync(path, content);
-  return path;
-}
+  it("is read as it was written, and is null where there is none yet", () => {
+    expect(read()).toEqual({ ok: true, value: null });
+    expect(writeState(join(folder, "state.json"), "STATE", "one", begun, []).ok).toBe(true);
+    expect(read()).toEqual({ ok: true, value: begun });
+    expect(readdirSync(folder)).toEqual(["state.json"]);
+  });
+
+  it.each([
+    ["something else", "{}", "one", /is not the state of a trade-off/],
+    ["no JSON", "state", "one", /is not the state of a trade-off/],
+    ["another case", null, "two", /belongs to another case or another version/],
+  ])("is refused when it is of %s", (_what, content, fingerprint, message) => {
+    writeState(join(folder, "state.json"), "STATE", "one", begun, []);
+    if (content !== null) writeFileSync(join(folder, "state.json"), content);
+    const result = read(fingerprint);
+    if (result.ok) throw new Error("was accepted");
+    expect(result.problem.message).toMatch(message);
+    expect(result.problem.message).toMatch(/^--resume STATE: .*remove this one to begin anew$/);
+  });
+
+  it("never replaces the case file", () => {
+    const path = join(folder, "case.json");
+    writeFileSync(path, "{}");
+    const written = writeState(path, "STATE", "one", begun, [path]);
+    expect(written.ok ? "" : written.problem.message).toMatch(/^--resume STATE: is the case file itself/);
+    expect(readFileSync(path, "utf8")).toBe("{}");
+  });
+});
 
 function plainCase(): string {
   const path = join(folder, "plain.json");
