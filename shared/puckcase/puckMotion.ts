@@ -1,16 +1,16 @@
 import { puckAddedMass } from "../motion/addedMass";
 import { type BandEnd, type BandedMotion, bandedMotion } from "../motion/bandedMotion";
 import { flickThroughWater, type TiltedForceAreas } from "../motion/flick";
-import type { DragAreaAtSpeed, MotionBody, MotionSampling } from "../motion/motionBody";
+import type { MotionBody, MotionSampling } from "../motion/motionBody";
 import { sinkToFloor, terminalSpeeds } from "../motion/sink";
 import { slideToRest } from "../motion/slideToRest";
 import type { Trajectory } from "../motion/trajectory";
 import type { DragBand } from "../puck/dragBand";
-import { type Orientation, orientations } from "../puck/orientationIndex";
+import type { Orientation } from "../puck/orientationIndex";
 import { tiltedForces } from "../puck/tiltedDrag";
 import { type Result, success } from "../result";
+import { type DragTable, dragTable } from "./dragTable";
 import type { MotionDocument } from "./motionDocument";
-import { dragByOrientation } from "./orientationDrag";
 import type { CasePuck, PuckCase } from "./puckCase";
 import type { PuckFlow } from "./puckFlow";
 
@@ -48,9 +48,6 @@ interface Run {
 
 /** Values that keys leave out; the longest time is beyond any slide or flick in a pool. */
 const standard = { longestSeconds: 60, samples: 400 };
-
-/** Steps of the table of drag areas that a motion reads, evenly spaced in the logarithm of the speed. */
-const tableSteps = 40;
 
 /** Follows the motions that a case asks for, of one puck at one turbulence: drag over speed, added mass and all bands. */
 export function puckMotions(puck: CasePuck, flow: PuckFlow, theCase: PuckCase): Result<MotionResult[]> {
@@ -123,8 +120,6 @@ function followMotion(
   });
 }
 
-type DragTable = Readonly<Record<Orientation, Readonly<Record<BandEnd, DragAreaAtSpeed>>>>;
-
 function runMotion(
   motion: MotionDocument,
   body: MotionBody,
@@ -194,41 +189,6 @@ function tiltedAreas(areas: DragTable, end: BandEnd): TiltedForceAreas {
     const forces = tiltedForces(band("upright", speed), band("faceOn", speed), tilt);
     return { normal: forces.normalArea[end], tangential: forces.tangentialArea[end] };
   };
-}
-
-/** Drag areas over the solved speeds, linear in the logarithm of the speed, level beyond. */
-function dragTable(puck: CasePuck, flow: PuckFlow, { stream }: PuckCase): Result<DragTable> {
-  const [slowest, fastest] = [stream.solvedSpeeds[0], stream.solvedSpeeds[stream.solvedSpeeds.length - 1]];
-  const steps = fastest > slowest ? tableSteps : 0;
-  const rows: Record<Orientation, DragBand>[] = [];
-  for (let i = 0; i <= steps; i++) {
-    const speed = slowest * (fastest / slowest) ** (steps === 0 ? 0 : i / steps);
-    const drag = dragByOrientation(puck, flow, speed, stream.fluid.kinematicViscosity);
-    if (!drag.ok) return drag;
-    const { upright, flat, faceOn } = drag.value;
-    rows.push({ upright: upright.dragArea, flat: flat.dragArea, faceOn: faceOn.dragArea });
-  }
-  const read = (orientation: Orientation, end: BandEnd): DragAreaAtSpeed => {
-    const values = rows.map((row) => row[orientation][end]);
-    return (speed) => {
-      if (!(speed > slowest)) return values[0];
-      if (speed >= fastest) return values[steps];
-      const place = (steps * Math.log(speed / slowest)) / Math.log(fastest / slowest);
-      const i = Math.min(steps - 1, Math.floor(place));
-      return values[i] + (values[i + 1] - values[i]) * (place - i);
-    };
-  };
-  const ends = (orientation: Orientation) => ({
-    low: read(orientation, "low"),
-    best: read(orientation, "best"),
-    high: read(orientation, "high"),
-  });
-  return success(
-    Object.fromEntries(orientations.map((orientation) => [orientation, ends(orientation)])) as Record<
-      Orientation,
-      ReturnType<typeof ends>
-    >,
-  );
 }
 
 /** @param three with the least resistance, the best values, the most resistance */
