@@ -48,6 +48,15 @@ export function symmetricFixedPoints(section: PreparedSection, condition: FlowCo
   return steadyOnes(found);
 }
 
+/** Flows of a symmetric section whose layers separate laminar where the wake assumes it; they do not depend on the condition. */
+export function laminarFixedFlows(section: PreparedSection): SeparatedFlow[] {
+  // So slow that nothing turns the layer, attached or separated.
+  const quiet = { reynolds: 1, sandGrainRoughnessRatio: 0, turbulenceIntensity: 0 };
+  return symmetricFixedPoints(section, quiet)
+    .filter(({ onSwitch }) => !onSwitch)
+    .map(({ flow }) => flow);
+}
+
 /**
  * Leaves out the points where the layer jumps between separating at the assumed point and far ahead of it: no steady flow
  * sits there. Where there is nothing else they are kept, as the flow has to sit somewhere; they are marked `onSwitch`.
@@ -77,6 +86,15 @@ function refine(section: PreparedSection, condition: FlowCondition, attached: Pr
   let fa = a.layer.residual;
   let fb = b.layer.residual;
   let kept: "a" | "b" | null = null;
+  for (const flow of section.laminarFlows) {
+    // A laminar layer separates in the same place at every Reynolds number, so the answer may be at hand.
+    if (!(flow.wake.lower > a.position && flow.wake.lower < b.position)) continue;
+    const probe = probeSymmetric(section, condition, flow);
+    const { state, residual } = probe.layer;
+    if (state === "laminar separation" && residual <= 0 && residual > -RESIDUAL_TOLERANCE) {
+      return { flow, lower: probe.layer, upper: probe.layer, onSwitch: false };
+    }
+  }
   for (let i = 0; i < MOST_REFINEMENTS && b.position - a.position > POSITION_TOLERANCE; i++) {
     const smooth = a.layer.state === b.layer.state && i % 4 !== 3;
     const share = smooth ? Math.min(0.98, Math.max(0.02, (fa + RESIDUAL_TOLERANCE / 2) / (fa - fb))) : 0.5;

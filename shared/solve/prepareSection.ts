@@ -4,6 +4,7 @@ import { type SectionFlow, sectionFlow } from "../flow/sectionFlow";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { problem, type Result, success } from "../result";
 import { type VortexStreetTable, vortexStreetTable } from "../wake/vortexStreet";
+import { laminarFixedFlows } from "./fixedPoints";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 
 /** A section at one incidence, solved as far as it does not depend on Reynolds number, roughness or turbulence. */
@@ -25,11 +26,15 @@ export interface PreparedSection {
   readonly fullFlow: () => SectionFlow;
   /** Symmetric wakes over a scan of separation points, front to rear; empty when the section is not symmetric. */
   readonly wakes: readonly SeparatedFlow[];
+  /** Those among all symmetric wakes whose layers separate laminar where the wake assumes it; the same for every condition. */
+  readonly laminarFlows: readonly SeparatedFlow[];
 }
 
 /** Separation points are scanned between these shares of the way from nose to tail, in node steps. */
 export const FIRST_SCANNED_SHARE = 0.08;
 export const LAST_SCANNED_SHARE = 0.985;
+/** One street serves every body. */
+const STREET = vortexStreetTable();
 const MOST_SCANNED = 48;
 
 /**
@@ -55,7 +60,7 @@ export function prepareSection(
   }
   const flow = sectionFlow(nodes, incidence, floorGapRatio);
   if (!flow.ok) return flow;
-  const street = vortexStreetTable();
+  const street = STREET;
   const symmetric = flow.value.operator.folded;
   const wakes = symmetric ? symmetricWakes(flow.value, street, constants) : [];
   if (symmetric && wakes.length === 0) {
@@ -73,7 +78,7 @@ export function prepareSection(
     }
     return full;
   };
-  return success({
+  const section: PreparedSection = {
     nodes,
     incidence,
     referenceWidth: flow.value.referenceWidth,
@@ -84,7 +89,9 @@ export function prepareSection(
     floor: flow.value.floor,
     fullFlow,
     wakes,
-  });
+    laminarFlows: [],
+  };
+  return success(symmetric ? { ...section, laminarFlows: laminarFixedFlows(section) } : section);
 }
 
 function symmetricWakes(flow: SectionFlow, street: VortexStreetTable, constants: CalibratedConstants): SeparatedFlow[] {
