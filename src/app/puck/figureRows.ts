@@ -57,7 +57,7 @@ export function changeText(value: number, base: number): string {
   if (base === 0) return value === 0 ? "equal" : "";
   const percent = 100 * (value / base - 1);
   if (Math.abs(percent) < 0.05) return "equal";
-  return `${percent > 0 ? "+" : "−"}${Math.abs(percent).toPrecision(Math.abs(percent) < 1 ? 1 : 3)}\u00a0%`;
+  return `${percent > 0 ? "+" : "−"}${Number(Math.abs(percent).toPrecision(Math.abs(percent) < 1 ? 1 : 3))}\u00a0%`;
 }
 
 /** A figure as the page prints it: raised exponents, and no break before the unit. */
