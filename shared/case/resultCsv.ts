@@ -17,6 +17,7 @@ export const csvColumns = [
   "converged",
   "regime",
   "oneSided",
+  "onSwitch",
   "separationStateUpper",
   "separationStateLower",
   "transitionCauseUpper",

@@ -30,6 +30,8 @@ export interface ResultRow {
   readonly regime: Regime | null;
   /** True when a section that is symmetric about the stream sheds differently on its two sides. */
   readonly oneSided: boolean | null;
+  /** True where the flow is held on the switch between two kinds of layer, a mixture of the two in time. */
+  readonly onSwitch: boolean | null;
   readonly separationStateUpper: SideState | null;
   readonly separationStateLower: SideState | null;
   readonly transitionCauseUpper: TransitionCause | null;
@@ -132,6 +134,7 @@ const emptyKeys = {
   converged: false,
   regime: null,
   oneSided: null,
+  onSwitch: null,
   separationStateUpper: null,
   separationStateLower: null,
   transitionCauseUpper: null,
@@ -167,6 +170,7 @@ function stateKeys(condition: RowCondition, state: SectionState) {
     converged: true,
     regime: state.regime,
     oneSided: state.oneSided,
+    onSwitch: state.onSwitch,
     separationStateUpper: state.upper.state,
     separationStateLower: lower?.state ?? null,
     transitionCauseUpper: state.upper.transitionCause,

@@ -130,7 +130,12 @@ function band(row: ResultRow): string {
 }
 
 function remark(row: ResultRow): string {
-  const parts = [row.converged ? "" : "NOT CONVERGED", row.oneSided === true ? "one-sided" : "", row.problem ?? ""];
+  const parts = [
+    row.converged ? "" : "NOT CONVERGED",
+    row.oneSided === true ? "one-sided" : "",
+    row.onSwitch === true ? "on a switch" : "",
+    row.problem ?? "",
+  ];
   if (row.applicability !== null) parts.push(row.applicability);
   return parts.filter((part) => part !== "").join(": ");
 }

@@ -36,6 +36,7 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
   return {
     regime: regimeOf(point),
     oneSided: section.symmetric && lower.state !== upper.state,
+    onSwitch: point.onSwitch,
     upper,
     lower,
     separationSpeedRatio: speedRatio,

@@ -43,6 +43,11 @@ export interface SectionState {
   readonly regime: Regime;
   /** True when a section that is symmetric about the stream sheds differently on its two sides. */
   readonly oneSided: boolean;
+  /**
+   * True where a layer changes its kind just here, from separating ahead of this point to staying attached behind it:
+   * the flow is held on that switch, as a mixture of the two in time.
+   */
+  readonly onSwitch: boolean;
   readonly upper: SideSolution;
   readonly lower: SideSolution;
   /** Surface speed / U on the separation streamlines, k = sqrt(1 - Cpb). */

@@ -23,6 +23,7 @@ export function sampleState(changes: Partial<SectionState> = {}): SectionState {
   };
   return {
     regime: "subcritical",
+    onSwitch: false,
     oneSided: false,
     upper: side,
     lower: { ...side, separationAngle: (81 * Math.PI) / 180 },
