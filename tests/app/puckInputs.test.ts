@@ -106,7 +106,8 @@ describe("fields of the puck", () => {
   test.each(all)(
     "%s of kind %s gives a puck that can be made, and its fields read and write its numbers",
     (part, kind) => {
-      const spec = ofKind(demoPuck.baseline.spec, part as keyof typeof parts, kind);
+      const base = ofKind(demoPuck.baseline.spec, "core", "disc");
+      const spec = ofKind(base, part as keyof typeof parts, kind);
       unwrap(puckFigures(spec, { fluidDensity: 996 }));
       const { fields } = (parts[part as keyof typeof parts] as Record<string, (typeof edgeKinds)["radius"]>)[kind];
       for (const field of fields) expect(fieldOf(withField(spec, field, 0.0123), field)).toBe(0.0123);
@@ -155,7 +156,7 @@ describe("small readers", () => {
 
   test("a wanted mass is kept for a core that has the dimension, moved to one that it has, and dropped without a core", () => {
     const target = { massKilograms: 1.2, freeDimension: "thickness", leastCoverMetres: 0.002 } as const;
-    const { spec } = demoPuck.baseline;
+    const spec = ofKind(demoPuck.baseline.spec, "core", "disc");
     expect(fittingTarget(spec, target)).toBe(target);
     expect(fittingTarget(ofKind(spec, "core", "underCoat"), target)?.freeDimension).toBe("coatThickness");
     expect(fittingTarget(ofKind(spec, "core", "none"), target)).toBeNull();

@@ -2,7 +2,7 @@ import type { PuckSpec } from "../../../shared/puck/puckSpec";
 import { wetTileFriction } from "../../../shared/puck/slidingFriction";
 import type { PuckInputs } from "./puckInputs";
 
-/** The baseline of the invented Harbour League: 80 x 30 mm, edge radius 6 mm, lead disc in polyurethane. */
+/** The baseline of the invented Harbour League: 80 x 30 mm, edge radius 6 mm, lead under a coat of polyurethane. */
 const demoBaseline: PuckSpec = {
   name: "Harbour League baseline",
   diameterMetres: 0.08,
@@ -10,7 +10,7 @@ const demoBaseline: PuckSpec = {
   edge: { kind: "radius", radiusMetres: 0.006 },
   face: { kind: "flat" },
   rim: { kind: "plain" },
-  core: { kind: "disc", material: "lead", diameterMetres: 0.075, thicknessMetres: 0.0235, edgeRadiusMetres: 0.004 },
+  core: { kind: "underCoat", material: "lead", coatThicknessMetres: 0.00286 },
   coatMaterial: "polyurethane",
 };
 
@@ -24,7 +24,7 @@ export const demoPuck: PuckInputs = {
       diameterMetres: 0.082,
       thicknessMetres: 0.028,
       edge: { kind: "radius", radiusMetres: 0.009 },
-      core: { kind: "disc", material: "lead", diameterMetres: 0.076, thicknessMetres: 0.0225, edgeRadiusMetres: 0.006 },
+      core: { kind: "underCoat", material: "lead", coatThicknessMetres: 0.00234 },
     },
     finish: 20e-6,
   },
@@ -47,7 +47,7 @@ export const demoPuck: PuckInputs = {
   rules: null,
   tolerances: { diameterMetres: 3e-4, thicknessMetres: 3e-4, edgeRadiusMetres: 5e-4 },
   sampling: { sizes: "uniform", samples: 2000, seed: 1 },
-  massTarget: { massKilograms: 1.25, freeDimension: "thickness", leastCoverMetres: 0.002 },
+  massTarget: { massKilograms: 1.23, freeDimension: "coatThickness", leastCoverMetres: 0.002 },
   motion: {
     slideSpeed: 3,
     flickSpeed: 4,

@@ -53,4 +53,29 @@ export const closures = {
     "All coefficients are per unit span on the reference width D, the section's extent across the stream: area = D x span. They hold for an infinitely long body; a short body such as a puck has less drag.",
     "Common practice.",
   ),
+  endRelief: closure(
+    "Short bodies edge-on",
+    "Drag of endless plan and profile sections, lowered by the relief of free ends. The tables begin at length/diameter 1; a puck is shorter, so they are carried on: an extrapolation. Best value between the two estimates, band from the lowest to the highest.",
+    "Tables of short cylinders as named in each note, among them DNV-RP-C205 (2025); the weighing of plan and profile is our own.",
+  ),
+  faceOn: closure(
+    "Face-on and tilted",
+    "Face-on from the table of cylinders along their axis, lowered by edge rounding as on long cylinders; between edge-on and face-on by plate theory and the cross-flow principle.",
+    "Kritzinger (2004); S. F. Hoerner, Fluid-Dynamic Drag (1965), chapter 3 (from memory); Lord Rayleigh (1876), Phil. Mag. 2, 430-441.",
+  ),
+  addedMass: closure(
+    "Motion and added mass",
+    "Drag from the solved curve at each speed, weight less buoyancy, floor friction, and the water that moves along, as that of the spheroid with the puck's diameter and volume.",
+    "H. Lamb, Hydrodynamics, 6th ed. (1932), art. 108, 114 and 373.",
+  ),
+  tolerances: closure(
+    "Making tolerances",
+    "Each figure at all corners of the tolerances, exact where it rises or falls steadily with each dimension; shares of made pucks by random making with a 95 % interval.",
+    "Corners: common practice, no source; interval: E. B. Wilson (1927), J. Am. Stat. Assoc. 22, 209-212.",
+  ),
+  paretoSearch: closure(
+    "Search for the front",
+    "Keeps the pucks that no other beats in every goal, breeds new ones from them, and puts pucks outside the rules behind all others. Equal seeds give equal results.",
+    "K. Deb, A. Pratap, S. Agarwal & T. Meyarivan (2002), IEEE Trans. Evol. Comput. 6, 182-197; M. D. McKay, R. J. Beckman & W. J. Conover (1979), Technometrics 21, 239-245.",
+  ),
 } as const;

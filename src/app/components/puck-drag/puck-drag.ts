@@ -11,6 +11,7 @@ import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { darkPalette, lightPalette } from "../../style/palette";
 import { quantityText, unitFor } from "../../units/units";
+import "../info-mark/info-mark";
 import "../plot/plot";
 
 /** Drag in every attitude with its band and area, the weighted index, and drag over speed. In the light DOM for its plot. */
@@ -33,7 +34,7 @@ export class PuckDragElement extends LitElement {
     const isStale = solved !== null && !sameParts(solved.inputs, history.present, solveParts);
     const fault = problem ?? solveProblem;
     return html`<section class="puck-section" aria-labelledby="puck-drag-heading">
-      <h2 id="puck-drag-heading">Drag</h2>
+      <div class="head"><h2 id="puck-drag-heading">Drag</h2><span class="marks"><ww-info-mark topic="endRelief"></ww-info-mark><ww-info-mark topic="faceOn"></ww-info-mark></span></div>
       <p class="state" role="status">
         ${
           solved === null

@@ -28,6 +28,14 @@ export const puckDrawingStyles = css`
   .core {
     fill: var(--bubble);
   }
+  .core-line {
+    stroke: var(--ink);
+    stroke-width: 0.25;
+  }
+  .hatch {
+    stroke: var(--sheet);
+    stroke-width: 0.6;
+  }
   .outline {
     fill: none;
     stroke: var(--ink);

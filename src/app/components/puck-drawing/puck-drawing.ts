@@ -42,11 +42,14 @@ export class PuckDrawingElement extends LitElement {
       role="img"
       aria-label=${`Half section of ${spec.name}: diameter ${number(d)} mm, thickness ${number(t)} mm, edge ${edge.text}`}
     >
+      <pattern id="hatch" width=${font / 2} height=${font / 2} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <line class="hatch" x1="0" x2="0" y1="0" y2=${font / 2}></line>
+      </pattern>
       <clipPath id="right"><rect x="0" y=${-t} width=${d} height=${2 * t}></rect></clipPath>
       <g clip-path="url(#right)">
         <path class="coat" d=${profile}></path>
         ${cores.map((core) => svg`<path class="core" d=${core}></path>`)}
-        ${cores.map((core) => svg`<path class="thin" d=${core}></path>`)}
+        ${cores.map((core) => svg`<path class="core-line" fill="url(#hatch)" d=${core}></path>`)}
       </g>
       <path class="hidden-line" d=${grooves}></path>
       <path class="outline" d=${profile}></path>

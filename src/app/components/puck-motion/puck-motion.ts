@@ -17,6 +17,7 @@ import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { darkPalette, lightPalette } from "../../style/palette";
 import { type QuantityKind, unitChoices, unitFor } from "../../units/units";
+import "../info-mark/info-mark";
 import "../plot/plot";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
@@ -45,7 +46,7 @@ export class PuckMotionElement extends LitElement {
     const turbulences = [...new Set(pucks[0]?.motions.map((one) => one.turbulencePercent) ?? [])];
     const turbulence = turbulences.find((one) => one === this.turbulence) ?? turbulences[0];
     return html`<section class="puck-section" aria-labelledby="puck-motion-heading">
-      <h2 id="puck-motion-heading">Motion</h2>
+      <div class="head"><h2 id="puck-motion-heading">Motion</h2><span class="marks"><ww-info-mark topic="addedMass"></ww-info-mark></span></div>
       <p class="caution">These are computed motions in water. Never try a flick near heads, hands or feet: a puck of 1.3 kg injures.</p>
       ${this.renderInputs()}
       ${

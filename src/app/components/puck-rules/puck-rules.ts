@@ -17,6 +17,7 @@ import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
+import "../info-mark/info-mark";
 import "../quantity-field/quantity-field";
 import { puckRulesStyles } from "./puck-rules.styles";
 
@@ -89,7 +90,7 @@ export class PuckRules extends LitElement {
   protected override render() {
     const { rules } = this.inputs;
     return html`<section aria-labelledby="heading">
-      <div class="heading"><h2 id="heading">Rules and making</h2></div>
+      <div class="heading"><h2 id="heading">Rules and making</h2><ww-info-mark topic="tolerances"></ww-info-mark></div>
       <div class="stack">
         <p class="hint">
           ${rules === null ? "No rules are open." : html`<b>${rules.name}</b>, ${rules.date}${rules.invented ? "; invented, no real body's rules" : ""}. ${rules.note ?? ""}`}

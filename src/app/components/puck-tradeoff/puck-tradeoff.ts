@@ -11,6 +11,7 @@ import { type PuckSearchState, tradeoffBench } from "../../puck/tradeoffState";
 import { pageState } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
 import { darkPalette, lightPalette } from "../../style/palette";
+import "../info-mark/info-mark";
 import "../plot/plot";
 import "../puck-member/puck-member";
 import "../puck-search-inputs/puck-search-inputs";
@@ -28,6 +29,15 @@ export class PuckTradeoff extends LitElement {
     return this;
   }
 
+  /** A search that is done shows its best member by the first goal at once, with the verdict against the baseline. */
+  protected override willUpdate(): void {
+    const { status, search } = this.run.value;
+    if (status !== "done" || search === null || this.chosen !== null) return;
+    const front = frontOf(search.run);
+    const [goal] = search.inputs.tradeoff.goals;
+    this.chosen = front.at(goal.sense === "least" ? 0 : -1) ?? null;
+  }
+
   private start(): void {
     this.chosen = null;
     startSearch(puckBench.value.history.present);
@@ -37,7 +47,7 @@ export class PuckTradeoff extends LitElement {
     const run = this.run.value;
     const active = run.status === "running" || run.status === "paused";
     return html`<section class="puck-section" aria-labelledby="puck-tradeoff-heading">
-      <h2 id="puck-tradeoff-heading">Trade-off</h2>
+      <div class="head"><h2 id="puck-tradeoff-heading">Trade-off</h2><span class="marks"><ww-info-mark topic="paretoSearch"></ww-info-mark></span></div>
       <p class="hint">Varies the free dimensions inside the rules, sizes the core of every puck for the wanted mass, and keeps those that no other beats in every goal.</p>
       <ww-puck-search-inputs></ww-puck-search-inputs>
       ${run.problem ? html`<p class="error" role="alert">${run.problem}</p>` : nothing}
@@ -69,7 +79,7 @@ export class PuckTradeoff extends LitElement {
         <progress aria-label="Progress of the search" max=${total} .value=${done}></progress>
         <span role="status">${done} of ${total} pucks${pool}${at}, ${words}.</span>
       </div>
-      ${refused > 0 ? html`<p class="hint">${refused} pucks were outside the rules or could not be made; the last one because: ${reason}.</p>` : nothing}
+      ${refused > 0 ? html`<p class="hint">${refused} ${refused === 1 ? "puck was" : "pucks were"} outside the rules or could not be made; the last one because: ${reason}.</p>` : nothing}
       ${this.renderFront(state)}`;
   }
 

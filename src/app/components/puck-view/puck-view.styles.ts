@@ -53,6 +53,16 @@ export const puckViewStyles = css`
     gap: 0.7rem;
     min-width: 0;
   }
+  .puck-section .head {
+    display: flex;
+    justify-content: space-between;
+    align-items: center;
+    gap: 0.5rem;
+  }
+  .puck-section .marks {
+    display: flex;
+    gap: 0.3rem;
+  }
   .puck-section .body {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
