@@ -31,6 +31,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts", "src/**/*.test.ts"],
     environment: "node",
+    setupFiles: ["tests/setup.ts"],
     testTimeout: 30_000,
     hookTimeout: 120_000,
   },
