@@ -24,10 +24,10 @@ export interface CalibratedConstants {
 }
 
 export const CALIBRATED: CalibratedConstants = {
-  afterbodyInterference: 1.4,
+  afterbodyInterference: 1.37,
   detachmentFriction: 0.00103,
-  reattachmentSlope: 0.64,
-  reattachmentStress: 0.108,
+  reattachmentSlope: 0.69,
+  reattachmentStress: 0.1,
   roughTransition: 232,
-  smoothWallLimit: 38,
+  smoothWallLimit: 35,
 };
