@@ -21,7 +21,7 @@ interface Probe {
 }
 
 /** A layer that separates this near to the assumed point (/ D) has found it; else the bracket is closed to this many node steps. */
-const RESIDUAL_TOLERANCE = 2e-5;
+export const RESIDUAL_TOLERANCE = 2e-5;
 const POSITION_TOLERANCE = 1e-3;
 const MOST_REFINEMENTS = 40;
 /** A layer that separates further than this (/ D) ahead of the assumed point has not found it: the residual jumps there. */

@@ -2,7 +2,7 @@ import type { SectionFlow } from "../flow/sectionFlow";
 import { followSide, type SideLayer } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
 import type { FlowCondition } from "./condition";
-import { type FixedPoint, separatesThere, steadyOnes } from "./fixedPoints";
+import { type FixedPoint, RESIDUAL_TOLERANCE, separatesThere, steadyOnes } from "./fixedPoints";
 import type { PreparedSection } from "./prepareSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 import { stationTrips } from "./stationTrips";
@@ -177,11 +177,13 @@ function closeBracket(probe: ProbeAt, [attached, separated]: Bracket): { positio
   let b = separated;
   for (let i = 0; i < 40 && b.position - a.position > POSITION_TOLERANCE; i++) {
     const smooth = a.layer.state === b.layer.state && i % 3 !== 2;
-    const share = smooth ? Math.min(0.95, Math.max(0.05, a.residual / (a.residual - b.residual))) : 0.5;
+    const aimed = (a.residual + RESIDUAL_TOLERANCE / 2) / (a.residual - b.residual);
+    const share = smooth ? Math.min(0.98, Math.max(0.02, aimed)) : 0.5;
     const next = probe(a.position + share * (b.position - a.position));
     if (next === null) break;
     if (next.residual > 0) a = next;
     else b = next;
+    if (a.layer.state === b.layer.state && b.residual > -RESIDUAL_TOLERANCE) break;
   }
   return { position: b.position, onSwitch: a.layer.state !== b.layer.state || !separatesThere(b.layer) };
 }
