@@ -7,7 +7,7 @@ import { caseToDesign, type DesignReading } from "../shared/design/caseToDesign"
 import { liveDragCurve, liveRoughnessCurve, liveRow } from "../shared/live/liveCurves";
 import type { LiveRequest } from "../shared/live/liveRequest";
 import { type LiveShape, prepareLive } from "../shared/live/liveShape";
-import { type LiveSolution, solveLive } from "../shared/live/solveLive";
+import { type LiveDetail, type LiveSolution, solveLive } from "../shared/live/solveLive";
 import type { Problem, Result } from "../shared/result";
 import { holdLifeline, type Lifeline } from "./lifeline";
 import { transferables } from "./transferables";
@@ -31,7 +31,7 @@ export interface SolverApi extends Lifeline {
    * @param onStep  called after every step; its promise is awaited, so a worker that is ended stops between steps
    */
   runCase(text: string, fileName: string, onStep: (step: CaseStep) => Promise<void>): Promise<CaseAnswer>;
-  solveNow(request: LiveRequest): Promise<Result<LiveSolution>>;
+  solveNow(request: LiveRequest, detail: LiveDetail): Promise<Result<LiveSolution>>;
   /** The figures of the rising branch alone, for sweeps. */
   solveRow(request: LiveRequest): Promise<Result<ResultRow>>;
   traceCurves(
@@ -69,11 +69,11 @@ export function createSolver(): SolverApi {
         await onStep(step.value);
       }
     },
-    async solveNow(request) {
+    async solveNow(request, detail) {
       const shape = shapeOf(request);
       if (!shape.ok) return shape;
       // The nodes stay here for the next solve, so the answer carries a copy of them.
-      const solution = structuredClone(solveLive(shape.value, request));
+      const solution = structuredClone(solveLive(shape.value, request, detail));
       return transfer({ ok: true, value: solution } as const, transferables(solution));
     },
     async solveRow(request) {

@@ -18,14 +18,17 @@ export interface LiveSolution {
   readonly referenceWidth: number;
   readonly condition: FlowCondition;
   readonly outcome: ConditionOutcome;
-  /** How far the drag coefficient on the rising branch can be trusted; null when nothing converged. */
+  /** How far the drag coefficient on the rising branch can be trusted; null in a quick look or when nothing converged. */
   readonly band: JudgedDragBand | null;
   /** Of the state on the rising branch; null when nothing converged. */
   readonly picture: FlowPicture | null;
 }
 
+/** "quick" leaves out the band, which needs the states at nearby Reynolds numbers, and draws fewer lines: for a handle on the move. */
+export type LiveDetail = "full" | "quick";
+
 /** Solves one request on its prepared shape. */
-export function solveLive(shape: LiveShape, request: LiveRequest): LiveSolution {
+export function solveLive(shape: LiveShape, request: LiveRequest, detail: LiveDetail = "full"): LiveSolution {
   const condition = liveCondition(request, shape.width);
   const outcome = solveCondition(shape.prepared, condition);
   const state = outcome.rising === null ? null : outcome.states[outcome.rising];
@@ -35,7 +38,10 @@ export function solveLive(shape: LiveShape, request: LiveRequest): LiveSolution 
     referenceWidth: shape.width,
     condition,
     outcome,
-    band: outcome.rising === null ? null : curveBands(shape.prepared, [condition], [outcome])[0][outcome.rising],
-    picture: state === null ? null : flowPicture(shape.nodes, state, request.incidence),
+    band:
+      outcome.rising === null || detail === "quick"
+        ? null
+        : curveBands(shape.prepared, [condition], [outcome])[0][outcome.rising],
+    picture: state === null ? null : flowPicture(shape.nodes, state, request.incidence, detail),
   };
 }

@@ -8,7 +8,10 @@ import { solveDesign, traceDesign } from "./solveDesign";
 import { spawnSolver } from "./spawnSolver";
 import { WatchedWorker } from "./watchedWorker";
 
-interface CurveRequest {
+/** Rest between two traces of the curves while a handle is held, ms: the cores are left to the solution and its drawing. */
+const curveRest = 220;
+
+interface SolveRequest {
   readonly design: Design;
   /** True while a handle is held. */
   readonly isQuick: boolean;
@@ -23,8 +26,8 @@ export function startLiveSolving(): void {
     tell("warning", `The solver stopped (${reason}) and was started again. Nothing was lost.`);
   const pointWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
   const curveWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
-  const points = new NewestOnly<Design>((design) => solvePoint(pointWorker, design));
-  const curves = new NewestOnly<CurveRequest>((request) => traceCurves(curveWorker, request));
+  const points = new NewestOnly<SolveRequest>((request) => solvePoint(pointWorker, request));
+  const curves = new NewestOnly<SolveRequest>((request) => traceCurves(curveWorker, request));
   let last: Design | null = null;
   let wasDragging = false;
   const begun = new Set<Design>();
@@ -40,18 +43,16 @@ export function startLiveSolving(): void {
     const isNew = history.present !== last;
     if (!isNew && !dragEnded) return;
     last = history.present;
-    if (isNew) {
-      workbench.patch({ stale: true, curvesStale: true });
-      points.submit(last);
-    }
+    if (isNew) workbench.patch({ stale: true, curvesStale: true });
+    points.submit({ design: last, isQuick: dragging });
     curves.submit({ design: last, isQuick: dragging });
   };
   workbench.subscribe(follow);
   follow();
 }
 
-async function solvePoint(worker: WatchedWorker<SolverApi>, design: Design): Promise<void> {
-  const answer = await solveDesign(worker, design);
+async function solvePoint(worker: WatchedWorker<SolverApi>, { design, isQuick }: SolveRequest): Promise<void> {
+  const answer = await solveDesign(worker, design, isQuick ? "quick" : "full");
   if (answer === null) return;
   const isPresent = workbench.value.history.present === design;
   if (answer.ok) {
@@ -66,10 +67,11 @@ async function solvePoint(worker: WatchedWorker<SolverApi>, design: Design): Pro
   }
 }
 
-async function traceCurves(worker: WatchedWorker<SolverApi>, { design, isQuick }: CurveRequest): Promise<void> {
+async function traceCurves(worker: WatchedWorker<SolverApi>, { design, isQuick }: SolveRequest): Promise<void> {
   const curves = await traceDesign(worker, design, isQuick ? quickCurves : fullCurves);
   if (curves === null) return;
   workbench.patch({ curves, curvesStale: workbench.value.history.present !== design });
+  if (isQuick) await new Promise((resolve) => setTimeout(resolve, curveRest));
 }
 
 async function solvePin(worker: WatchedWorker<SolverApi>, { id, design, solved }: Pin): Promise<void> {

@@ -1,6 +1,6 @@
 import { type Design, designRequest } from "../../../shared/design/design";
 import type { FluidProperties } from "../../../shared/fluid/fluidSpec";
-import type { LiveSolution } from "../../../shared/live/solveLive";
+import type { LiveDetail, LiveSolution } from "../../../shared/live/solveLive";
 import { type Problem, problem, type Result, success } from "../../../shared/result";
 import type { LiveCurves, SolverApi } from "../../../workers/solverApi";
 import type { CurveRanges } from "./curveRanges";
@@ -18,12 +18,13 @@ export interface SolvedRequest {
 export async function solveDesign(
   worker: WatchedWorker<SolverApi>,
   design: Design,
+  detail: LiveDetail = "full",
 ): Promise<Result<SolvedRequest> | null> {
   const made = designRequest(design);
   if (!made.ok) return made;
   const { request, fluid } = made.value;
   for (let attempt = 0; attempt <= mostRepeats; attempt++) {
-    const outcome = await worker.call((remote) => remote.solveNow(request));
+    const outcome = await worker.call((remote) => remote.solveNow(request, detail));
     if (outcome.kind === "cancelled") return null;
     if (outcome.kind === "crashed") continue;
     if (!outcome.value.ok) return outcome.value;

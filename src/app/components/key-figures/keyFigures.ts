@@ -72,7 +72,7 @@ export function keyFigures(solved: Solved, units: UnitPreferences): KeyFigure[] 
 
 /** The band and where it was checked, as a start of the small print. */
 function bandText(band: Solved["solution"]["band"]): string {
-  if (band === null) return "";
+  if (band === null) return "90 % band when the handle is let go; ";
   return `90 % band ${band.low.toFixed(2)} to ${band.high.toFixed(2)}${band.spansCrisis ? ", across a drag crisis" : ""} (${band.applicability}${band.reason === null ? "" : `; ${band.reason.replace(/\.$/, "")}`}); `;
 }
 
