@@ -173,7 +173,7 @@ function bridgedBubble(stations: SideStations, dip: LaminarDip, condition: FlowC
 }
 
 /** Length of the laminar part of the shear layer that leaves the wall at a station / D. */
-function laminarShearLayerLength(stations: SideStations, station: number, condition: FlowCondition): number {
+export function laminarShearLayerLength(stations: SideStations, station: number, condition: FlowCondition): number {
   const speed = stationValue(stations.speed, station);
   return shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);
 }

@@ -1,4 +1,5 @@
-import { reattachmentDistance, shearLayerTransitionReynolds } from "../layer/bubble";
+import { reattachmentDistance } from "../layer/bubble";
+import { laminarShearLayerLength } from "../layer/sideLayer";
 import { stationValue } from "../layer/sideStations";
 import type { Problem } from "../result";
 import { checkCondition } from "./checkCondition";
@@ -65,8 +66,7 @@ function mayBeOneSided(section: PreparedSection, condition: FlowCondition, point
   if (points.some((point) => point.lower.state !== laminar.lower.state)) return true;
   if (laminar.flow.lower.laminar.separation === Number.POSITIVE_INFINITY) return false;
   const stations = laminar.flow.lower;
-  const speed = stationValue(stations.speed, stations.laminar.separation);
-  const length = shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);
+  const length = laminarShearLayerLength(stations, stations.laminar.separation, condition);
   const curvature = stationValue(stations.curvature, stations.laminar.separation);
   return reattachmentDistance(length / ONE_SIDED_REACH, curvature, section.constants.reattachmentSlope) !== null;
 }
