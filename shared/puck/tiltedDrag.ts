@@ -15,9 +15,6 @@ export interface TiltedForces {
 /** rad; a disc's normal force hardly falls from face-on down to here (Hoerner 1965, ch. 3, from memory, low confidence). */
 const plateauAngle = Math.PI / 4;
 
-export const tiltedCaution =
-  "No measurement of a short, thick disc at an angle was found: between edge-on and face-on the figures rest on plate theory.";
-
 /**
  * Forces at a tilt between edge-on (0) and face-on (pi/2). Along the mid-plane: the edge-on force times cos^2 (cross-flow
  * principle, Hoerner 1965, ch. 3). Along the axis: the face-on force times, at best, (4 + pi) sin / (4 + pi sin) for an

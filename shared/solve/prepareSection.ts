@@ -31,8 +31,8 @@ export interface PreparedSection {
 }
 
 /** Separation points are scanned between these shares of the way from nose to tail, in node steps. */
-export const FIRST_SCANNED_SHARE = 0.08;
-export const LAST_SCANNED_SHARE = 0.985;
+const FIRST_SCANNED_SHARE = 0.08;
+const LAST_SCANNED_SHARE = 0.985;
 /** One street serves every body. */
 const STREET = vortexStreetTable();
 const MOST_SCANNED = 48;
@@ -60,9 +60,8 @@ export function prepareSection(
   }
   const flow = sectionFlow(nodes, incidence, floorGapRatio);
   if (!flow.ok) return flow;
-  const street = STREET;
   const symmetric = flow.value.operator.folded;
-  const wakes = symmetric ? symmetricWakes(flow.value, street, constants) : [];
+  const wakes = symmetric ? symmetricWakes(flow.value, STREET, constants) : [];
   if (symmetric && wakes.length === 0) {
     return problem(
       "no-wake",
@@ -84,7 +83,7 @@ export function prepareSection(
     referenceWidth: flow.value.referenceWidth,
     symmetric,
     constants,
-    street,
+    street: STREET,
     flow: flow.value,
     floor: flow.value.floor,
     fullFlow,

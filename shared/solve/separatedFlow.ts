@@ -6,7 +6,7 @@ import { cornerPosition, restingWake } from "../wake/restingWake";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import { surfaceVelocity, type WakeFlow, wakeFlow } from "../wake/wakeFlow";
 
-/** The flow around a section that separates at two given points, its base pressure closed and both sides laid out for the layers. */
+/** The flow around a section that separates at two given points, its base pressure closed (of several the one with the highest suction) and both sides laid out for the layers. */
 export interface SeparatedFlow {
   readonly wake: WakeFlow;
   /** k, the surface speed / U at separation. */
@@ -19,8 +19,6 @@ export interface SeparatedFlow {
   readonly lower: SideStations;
   /** The same object as `lower` in a symmetric flow and on a floor, where the lower side is that of the mirror image. */
   readonly upper: SideStations;
-  /** How many base pressures satisfied the closure; the one with the highest suction is used. */
-  readonly rootCount: number;
 }
 
 /**
@@ -67,7 +65,6 @@ export function separatedFlow(
     stagnation,
     lower: lowerSide,
     upper: upperSide,
-    rootCount: closed.value.length,
   };
 }
 
