@@ -1,10 +1,11 @@
 import * as z from "zod";
 import { puckBlockDocument } from "../puckcase/puckBlockDocument";
+import { evidenceBlocks, evidenceKeys } from "./evidenceBlocks";
 import { exactlyOneInSchema, flowKeys, requireExactlyOne } from "./flowDocument";
 import { fluidDocument } from "./fluidDocument";
-import { incidenceBounds, mostSections } from "./limits";
+import { incidenceBounds, mostSections, turbulenceBounds } from "./limits";
 import { evenPanelCount } from "./panelCountDocument";
-import { strictRecord, sweepable, text } from "./quantity";
+import { listOrRangeRule, strictRecord, sweepable, text } from "./quantity";
 import { sectionDocument } from "./sectionDocument";
 
 /** The version of the case file's format, the value of its key "wakewrightCase". */
@@ -13,8 +14,17 @@ export const caseVersion = 1;
 export const branchChoices = ["rising", "falling", "both", "whereDifferent"] as const;
 
 const versionRule = `it must be ${caseVersion}, the only version of the case file so far`;
+const turbulenceRule = `it is missing; ${listOrRangeRule(turbulenceBounds)}`;
 const branchRule = `it must be one of ${branchChoices.join(", ")}`;
 const sectionsRule = `it must be a list of 1 to ${mostSections} sections`;
+
+const exclusivePairs = [
+  ["reynoldsNumbers", "speedsMetresPerSecond"],
+  ["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"],
+] as const;
+
+/** What a case that is solved must have, in JSON Schema. */
+const solvedInSchema = { required: ["turbulencePercents"], allOf: exclusivePairs.map(exactlyOneInSchema) };
 
 /** A case file, the single source of its type, of its reader and of its JSON Schema. */
 export const caseDocument = strictRecord("a case", {
@@ -39,36 +49,34 @@ export const caseDocument = strictRecord("a case", {
       'Where several steady states exist: the one that a slowly rising or falling speed sits on, "both" as two results for every condition, or "whereDifferent" (the default), rising and, where it differs, falling',
     ),
   puck: puckBlockDocument.optional(),
+  ...evidenceBlocks,
 })
   .superRefine((document, context) => {
-    if (document.sections === undefined && document.puck === undefined) {
+    const isSolved = document.sections !== undefined || document.puck !== undefined;
+    if (!isSolved && !evidenceKeys.some((key) => Object.hasOwn(document, key))) {
+      const others = ["puck", ...evidenceKeys].join(", ");
       context.addIssue({
         code: "custom",
         path: ["sections"],
-        message: `it is missing; ${sectionsRule}, or the case must have a puck`,
+        message: `it is missing; ${sectionsRule}, or the case must have one of ${others}`,
         input: document,
       });
     }
     requireForPuck(document, context);
-    requireExactlyOne(document, ["reynoldsNumbers", "speedsMetresPerSecond"], context);
-    requireExactlyOne(document, ["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"], context);
+    for (const pair of exclusivePairs) {
+      if (isSolved || pair.every((key) => document[key] !== undefined)) requireExactlyOne(document, pair, context);
+    }
+    if (isSolved) require(document, "turbulencePercents", turbulenceRule, context);
     if (document.speedsMetresPerSecond !== undefined && document.fluid === undefined) {
-      context.addIssue({
-        code: "custom",
-        path: ["fluid"],
-        message: "a case with speedsMetresPerSecond needs a fluid",
-        input: document,
-      });
+      require(document, "fluid", "a case with speedsMetresPerSecond needs a fluid", context);
     }
   })
   .meta({
     title: "Wakewright case",
-    description: "Sections, a stream and walls for the command line and the page. SI units, named in the keys.",
-    allOf: [
-      exactlyOneInSchema(["reynoldsNumbers", "speedsMetresPerSecond"]),
-      exactlyOneInSchema(["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"]),
-    ],
-    anyOf: [{ required: ["sections"] }, { required: ["puck"] }],
+    description:
+      "Sections, a stream and walls, pucks, tests and trials for the command line and the page. SI units, named in the keys.",
+    anyOf: ["sections", "puck", ...evidenceKeys].map((key) => ({ required: [key] })),
+    dependentSchemas: { sections: solvedInSchema, puck: solvedInSchema },
     dependentRequired: {
       speedsMetresPerSecond: ["fluid"],
       puck: ["speedsMetresPerSecond", "sandGrainRoughnessMetres"],
@@ -81,9 +89,17 @@ export type CaseDocument = z.infer<typeof caseDocument>;
 function requireForPuck(document: Readonly<Record<string, unknown>>, context: z.RefinementCtx): void {
   if (document.puck === undefined) return;
   for (const key of ["speedsMetresPerSecond", "sandGrainRoughnessMetres"]) {
-    if (document[key] !== undefined) continue;
-    context.addIssue({ code: "custom", path: [key], message: "a case with a puck needs it", input: document });
+    require(document, key, "a case with a puck needs it", context);
   }
+}
+
+function require(
+  document: Readonly<Record<string, unknown>>,
+  key: string,
+  message: string,
+  context: z.RefinementCtx,
+): void {
+  if (document[key] === undefined) context.addIssue({ code: "custom", path: [key], message, input: document });
 }
 
 /** The published JSON Schema (draft 2020-12) of the case file, as plain data. */

@@ -39,7 +39,7 @@ export const flowKeys = {
     roughnessRatioBounds,
   ).optional(),
   sandGrainRoughnessMetres: listOrRange("Equivalent sand-grain roughness ks", roughnessHeightBounds).optional(),
-  turbulencePercents: listOrRange("Turbulence intensity of the stream", turbulenceBounds),
+  turbulencePercents: listOrRange("Turbulence intensity of the stream", turbulenceBounds).optional(),
   trips: z
     .array(tripDocument, { error: "it must be a list of trips" })
     .max(20, "it must be a list of at most 20 trips")

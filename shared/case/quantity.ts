@@ -69,11 +69,16 @@ function listOf(description: string, bounds: Bounds) {
   return z.array(item, { error: rule }).min(1, rule).max(longestList, rule);
 }
 
+/** The rule of a list or a range, for messages. */
+export function listOrRangeRule(bounds: Bounds): string {
+  return `it must be a list of numbers, or a range {from, to, count, spacing}, ${boundsText(bounds)}`;
+}
+
 /** A list of numbers, or a range {from, to, count, spacing}. */
 export function listOrRange(description: string, bounds: Bounds) {
   return z
     .union([listOf(description, bounds), rangeOf(description, bounds)], {
-      error: `it must be a list of numbers, or a range {from, to, count, spacing}, ${boundsText(bounds)}`,
+      error: listOrRangeRule(bounds),
     })
     .describe(`${description}: a list or a range, rising or not`);
 }

@@ -54,7 +54,7 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     fluid: fluid?.ok === true ? fluid.value : null,
     stream: stream(document),
     roughness: roughness(document),
-    turbulencePercents: expandSweep(document.turbulencePercents),
+    turbulencePercents: expandSweep(document.turbulencePercents ?? []),
     trips: document.trips ?? [],
     branches: document.branches ?? "whereDifferent",
     puck: null,

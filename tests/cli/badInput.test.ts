@@ -34,7 +34,7 @@ const crossing = [
 ];
 
 const badDocuments: readonly (readonly [string, unknown, RegExp])[] = [
-  ["missing key", caseWith({ turbulencePercents: undefined }), /turbulencePercents is missing; .*from 0 to 20 %/],
+  ["missing key", caseWith({ turbulencePercents: undefined }), /turbulencePercents: it is missing; .*from 0 to 20 %/],
   [
     "wrong type",
     caseWith({ sections: [{ ...circle, diameterMetres: "80 mm" }] }),
