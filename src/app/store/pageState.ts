@@ -4,6 +4,9 @@ export type DialogName = "cases" | "import" | "glossary" | "guide" | "link";
 
 export type ViewName = "section" | "puck";
 
+/** The views by the name on their button, in the order of the work. */
+export const viewTexts: Readonly<Record<ViewName, string>> = { section: "Section", puck: "Puck" };
+
 /** What is open on the page; no part of a design. */
 export interface PageState {
   readonly view: ViewName;

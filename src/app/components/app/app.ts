@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { cautions } from "../../reference/cautions";
 import { tell } from "../../store/notices";
-import { closeDialog, pageState } from "../../store/pageState";
+import { closeDialog, pageState, type ViewName, viewTexts } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
 import "../case-panel/case-panel";
@@ -23,13 +23,14 @@ import "../section-panel/section-panel";
 import "../sweep-panel/sweep-panel";
 import "../trip-panel/trip-panel";
 import { appStyles } from "./app.styles";
+import { laterViewNames, laterViews } from "./laterViews";
 
 /** The whole page. In the light DOM, because the plots inside it must be. */
 @customElement("ww-app")
 export class App extends LitElement {
   private readonly view = new StoreController(this, pageState, (value) => value.view);
-  /** True once the puck view was asked for; its program is loaded then and stays. */
-  @state() private puckLoaded = false;
+  /** Views whose program was loaded; they stay. */
+  @state() private loaded: ReadonlySet<ViewName> = new Set(["section"]);
   private readonly dialog = new StoreController(this, pageState, (value) => value.dialog);
 
   constructor() {
@@ -42,24 +43,25 @@ export class App extends LitElement {
   }
 
   protected override willUpdate(_: PropertyValues): void {
-    if (this.view.value !== "puck" || this.puckLoaded) return;
-    import("../puck-view/puck-view").then(
+    const view = this.view.value;
+    if (view === "section" || this.loaded.has(view)) return;
+    laterViews[view].load().then(
       () => {
-        this.puckLoaded = true;
+        this.loaded = new Set([...this.loaded, view]);
       },
       () => {
         pageState.patch({ view: "section" });
-        tell("warning", "The puck view could not be loaded. Try again when the network is back.");
+        tell("warning", `The view ${viewTexts[view]} could not be loaded. Try again when the network is back.`);
       },
     );
   }
 
   protected override render() {
-    const isPuck = this.view.value === "puck";
+    const view = this.view.value;
     return html`<ww-masthead @print-report=${() => this.querySelector("ww-report")!.print()}></ww-masthead>
-      ${isPuck && !this.puckLoaded ? html`<p class="loading" role="status">Loading the puck view ...</p>` : nothing}
-      ${this.puckLoaded ? html`<main ?hidden=${!isPuck}><ww-puck-view></ww-puck-view></main>` : nothing}
-      <main class="layout" ?hidden=${isPuck}>
+      ${this.loaded.has(view) ? nothing : html`<p class="loading" role="status">Loading the view ${viewTexts[view]} ...</p>`}
+      ${laterViewNames.map((name) => (this.loaded.has(name) ? html`<main ?hidden=${view !== name}>${laterViews[name].render()}</main>` : nothing))}
+      <main class="layout" ?hidden=${view !== "section"}>
         <div class="stream-area">
           <ww-flow-view></ww-flow-view>
           <ww-key-figures></ww-key-figures>

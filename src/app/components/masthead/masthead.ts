@@ -1,14 +1,12 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
 import { puckBench, redoPuck, undoPuck } from "../../puck/puckBench";
-import { openDialog, pageState, type ViewName } from "../../store/pageState";
+import { openDialog, pageState, type ViewName, viewTexts } from "../../store/pageState";
 import { preferences, type ThemeChoice } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { redoDesign, undoDesign, workbench } from "../../store/workbench";
 import { controlStyles } from "../../style/sharedStyles";
 import { mastheadStyles } from "./masthead.styles";
-
-const viewTexts: Readonly<Record<ViewName, string>> = { section: "Section", puck: "Puck" };
 
 /** Name, views, title of what is worked on and the page-wide actions. Sends `print-report` when a person asks for the report. */
 @customElement("ww-masthead")

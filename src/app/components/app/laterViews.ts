@@ -1,0 +1,18 @@
+import { html, type TemplateResult } from "lit";
+import type { ViewName } from "../../store/pageState";
+
+/** A view whose program is loaded when it is first asked for. */
+export interface LaterView {
+  readonly load: () => Promise<unknown>;
+  readonly render: () => TemplateResult;
+}
+
+/** Every view but the first. */
+export const laterViews: Readonly<Record<Exclude<ViewName, "section">, LaterView>> = {
+  puck: {
+    load: () => import("../puck-view/puck-view"),
+    render: () => html`<ww-puck-view></ww-puck-view>`,
+  },
+};
+
+export const laterViewNames = Object.keys(laterViews) as Exclude<ViewName, "section">[];
