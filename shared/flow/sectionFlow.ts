@@ -3,6 +3,7 @@ import { type FullLengthTable, fullLengthTable } from "../geometry/fullLength";
 import { referenceWidth } from "../geometry/referenceWidth";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { type Result, success } from "../result";
+import { QUIET_WAKE_SUCTION_SHARE, quietWakeSuctionShare } from "../wake/quietWake";
 import { floorImageKernels } from "./floorImage";
 import { type FloorPlane, floorPlane } from "./floorPlane";
 import { flowBeneath } from "./flowBeneath";
@@ -28,14 +29,22 @@ export interface SectionFlow {
   readonly floor: FloorPlane | null;
   /** Flow under a section on the floor, m^2/s, of the stream alone and of a unit circulation; null above a gap or without a floor. */
   readonly beneath: { readonly stream: number; readonly circulation: number } | null;
+  /** Share of the vortex street's base suction that is left: 1, or less where a floor or splitter plate quietens the wake. */
+  readonly wakeSuctionShare: number;
 }
 
 /**
  * Solves the flow without a wake and keeps what every wake of this section needs.
  * @param incidence angle of the stream direction to the x axis, rad, in [-pi, pi]
  * @param floorGapRatio gap / D to a floor below, see floorPlane.ts; no floor when left out
+ * @param splitterPlate whether a long thin plate along the stream parts the wake; of no effect above a floor
  */
-export function sectionFlow(nodes: SectionNodes, incidence: number, floorGapRatio?: number): Result<SectionFlow> {
+export function sectionFlow(
+  nodes: SectionNodes,
+  incidence: number,
+  floorGapRatio?: number,
+  splitterPlate = false,
+): Result<SectionFlow> {
   if (floorGapRatio !== undefined) return flowOverFloor(nodes, incidence, floorGapRatio);
   const symmetric = nodes.mirrorSymmetric && incidence === 0;
   const operator = surfaceOperator(nodes, symmetric);
@@ -53,6 +62,7 @@ export function sectionFlow(nodes: SectionNodes, incidence: number, floorGapRati
     circulationVelocity: symmetric ? null : operator.value.solve(new Float64Array(nodes.count), 1),
     floor: null,
     beneath: null,
+    wakeSuctionShare: splitterPlate ? QUIET_WAKE_SUCTION_SHARE : 1,
   });
 }
 
@@ -85,6 +95,7 @@ function flowOverFloor(nodes: SectionNodes, incidence: number, floorGapRatio: nu
             stream: flowBeneath(nodes, floor.value, streamVelocity, null, 1),
             circulation: flowBeneath(nodes, floor.value, circulationVelocity, null, 0),
           },
+    wakeSuctionShare: quietWakeSuctionShare(floorGapRatio),
   });
 }
 

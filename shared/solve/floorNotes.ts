@@ -1,8 +1,4 @@
-/** Gap / D below which the floor reaches into the near wake, and the wake's closure no longer stands for what is measured. */
-export const UNRELIABLE_GAP_RATIO = 0.5;
-
-/** Gap / D below which measured wakes of circular cylinders do not shed regularly: Bearman & Zdravkovich (1978), J. Fluid Mech. 89, 33 (from memory). */
-const QUIET_WAKE_GAP_RATIO = 0.3;
+import { FREE_WAKE_GAP_RATIO, QUIET_WAKE_GAP_RATIO } from "../wake/quietWake";
 
 /** What to keep in mind about every result of a section above a floor, in plain sentences. */
 export function floorNotes(gapRatio: number): string[] {
@@ -18,13 +14,13 @@ export function floorNotes(gapRatio: number): string[] {
   return notes;
 }
 
-/** One sentence on the vortex-street closure at a gap. */
+/** One sentence on the closure of the base pressure at a gap. */
 export function closureNearFloor(gapRatio: number): string {
   if (gapRatio < QUIET_WAKE_GAP_RATIO) {
-    return `Gap/D ${text(gapRatio)}: outside, do not rely on it. The base pressure is closed by a vortex street, but below gap/D ${QUIET_WAKE_GAP_RATIO} a floor suppresses regular shedding; the drag is probably too high and the Strouhal number has no meaning.`;
+    return `Gap/D ${text(gapRatio)}: outside, do not rely on it. Below gap/D ${QUIET_WAKE_GAP_RATIO} a floor keeps the wake from shedding regularly: the base suction is taken at the share that a long splitter plate leaves of it, measured on a cylinder and a plate far from any floor. The Strouhal number has no meaning.`;
   }
-  if (gapRatio < UNRELIABLE_GAP_RATIO) {
-    return `Gap/D ${text(gapRatio)}: outside, do not rely on it. The vortex-street closure of the base pressure was not checked this near a floor.`;
+  if (gapRatio < FREE_WAKE_GAP_RATIO) {
+    return `Gap/D ${text(gapRatio)}: outside, do not rely on it. Between gap/D ${QUIET_WAKE_GAP_RATIO} and ${FREE_WAKE_GAP_RATIO} regular shedding sets in: the base suction is interpolated between that of a quiet and of a shedding wake.`;
   }
   return `Gap/D ${text(gapRatio)}: the vortex-street closure of the base pressure was not checked above a floor.`;
 }

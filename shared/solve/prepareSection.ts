@@ -42,7 +42,8 @@ const MOST_SCANNED = 48;
  * is then only boundary-layer marches.
  * @param incidence rad, in (-pi/2, pi/2) for a section with its nose to the stream; any angle is accepted up to pi
  * @param constants the calibrated constants, the engine's own by default
- * @param floorGapRatio gap / D between the section's lowest point and a floor along the stream, 0 when it lies on it; no floor when left out. The closure of the wake was not checked near a floor, see floorNotes.ts
+ * @param floorGapRatio gap / D between the section's lowest point and a floor along the stream, 0 when it lies on it; no floor when left out, see floorNotes.ts
+ * @param splitterPlate whether a long thin plate along the stream parts the wake, as the floor does that of a section and its mirror image in contact
  * @returns a problem "incidence-out-of-range", "floor-gap" or "no-wake" when no separation point gives a wake that closes
  */
 export function prepareSection(
@@ -50,6 +51,7 @@ export function prepareSection(
   incidence: number,
   constants: CalibratedConstants = CALIBRATED,
   floorGapRatio?: number,
+  splitterPlate = false,
 ): Result<PreparedSection> {
   if (!(Math.abs(incidence) <= Math.PI)) {
     return problem(
@@ -58,7 +60,7 @@ export function prepareSection(
       "incidence",
     );
   }
-  const flow = sectionFlow(nodes, incidence, floorGapRatio);
+  const flow = sectionFlow(nodes, incidence, floorGapRatio, splitterPlate);
   if (!flow.ok) return flow;
   const symmetric = flow.value.operator.folded;
   const wakes = symmetric ? symmetricWakes(flow.value, STREET, constants) : [];
@@ -71,7 +73,7 @@ export function prepareSection(
   let full: SectionFlow | null = symmetric ? null : flow.value;
   const fullFlow = (): SectionFlow => {
     if (full === null) {
-      const unfolded = sectionFlow({ ...nodes, mirrorSymmetric: false }, incidence);
+      const unfolded = sectionFlow({ ...nodes, mirrorSymmetric: false }, incidence, undefined, splitterPlate);
       if (!unfolded.ok) throw new Error(unfolded.problem.message);
       full = unfolded.value;
     }

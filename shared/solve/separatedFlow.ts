@@ -41,7 +41,9 @@ export function separatedFlow(
   const closed = basePressures(wake.value, street);
   if (!closed.ok) return null;
   const free = closed.value[closed.value.length - 1];
-  const suctionShare = afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, afterbodyInterference);
+  const suctionShare =
+    flow.wakeSuctionShare *
+    afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, afterbodyInterference);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
   if (cutsThroughBody(wake.value, speedRatio)) return null;
   const velocity = surfaceVelocity(wake.value, speedRatio);

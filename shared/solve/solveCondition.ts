@@ -58,9 +58,10 @@ const ONE_SIDED_REACH = 1.6;
 
 /**
  * Whether a symmetric section may shed one-sidedly: a laminar separation is there beside a state of another kind, or
- * its bubble would close at a Reynolds number not far above.
+ * its bubble would close at a Reynolds number not far above. A plate through the wake keeps the two sides alike.
  */
 function mayBeOneSided(section: PreparedSection, condition: FlowCondition, points: readonly FixedPoint[]): boolean {
+  if (section.flow.wakeSuctionShare < 1) return false;
   const laminar = points.find((point) => point.lower.state === "laminar separation");
   if (laminar === undefined) return false;
   if (points.some((point) => point.lower.state !== laminar.lower.state)) return true;

@@ -38,7 +38,8 @@ describe("floorGapMetres of a section", () => {
     expect(results.results.map(({ floorGapMetres }) => floorGapMetres)).toEqual([0, 0.003, 30, null]);
     expect(lying.sweepKey).toBe("floorGapMetres");
     for (const row of results.results) expect(row.converged).toBe(true);
-    expect(near.dragCoefficient).not.toBeCloseTo(open.dragCoefficient ?? Number.NaN, 2);
+    // The floor quietens the wake: less base suction than in open water.
+    expect(near.basePressureCoefficient).toBeGreaterThan((open.basePressureCoefficient ?? Number.NaN) + 0.03);
     expect(far.dragCoefficient).toBeCloseTo(open.dragCoefficient ?? Number.NaN, 3);
     // Nothing is said of what does not exist beneath it.
     expect([lying.separationAngleLowerDegrees, lying.separationStateLower, lying.liftCoefficient]).toEqual([
