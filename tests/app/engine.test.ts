@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { remembered } from "../../src/app/components/plot-board/remembered";
 import { readQuantity } from "../../src/app/components/quantity-field/readQuantity";
 import { NewestOnly } from "../../src/app/engine/newestOnly";
 import { poolSize } from "../../src/app/engine/sweepPool";
@@ -24,6 +25,35 @@ describe("NewestOnly", () => {
     finish();
     await new Promise((resolve) => setTimeout(resolve));
     expect(queue.isBusy).toBe(false);
+  });
+
+  test("with two at a time begins a second while the first runs, and still drops what lies between", async () => {
+    const begun: number[] = [];
+    const finish: (() => void)[] = [];
+    const queue = new NewestOnly<number>((request) => {
+      begun.push(request);
+      return new Promise((resolve) => finish.push(resolve));
+    }, 2);
+    for (const request of [1, 2, 3, 4]) queue.submit(request);
+    expect(begun).toEqual([1, 2]);
+    finish[0]();
+    await new Promise((resolve) => setTimeout(resolve));
+    expect(begun).toEqual([1, 2, 4]);
+    expect(queue.dropped).toBe(1);
+  });
+});
+
+describe("remembered", () => {
+  test("computes again only when an argument is replaced", () => {
+    let computed = 0;
+    const sum = remembered((a: number, b: number) => {
+      computed++;
+      return { sum: a + b };
+    });
+    const first = sum(1, 2);
+    expect(sum(1, 2)).toBe(first);
+    expect(sum(1, 3)).toEqual({ sum: 4 });
+    expect(computed).toBe(2);
   });
 });
 

@@ -26,7 +26,7 @@ export function startLiveSolving(): void {
     tell("warning", `The solver stopped (${reason}) and was started again. Nothing was lost.`);
   const pointWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
   const curveWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
-  const points = new NewestOnly<SolveRequest>((request) => solvePoint(pointWorker, request));
+  const points = new NewestOnly<SolveRequest>((request) => solvePoint(pointWorker, request), 2);
   const curves = new NewestOnly<SolveRequest>((request) => traceCurves(curveWorker, request));
   let last: Design | null = null;
   let wasDragging = false;

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import { guard } from "lit/directives/guard.js";
 import type { FlowPicture } from "../../../../shared/live/flowPicture";
 import { type Handle, handles, heldValue } from "../../drawing/handles";
 import { localValues } from "../../drawing/localValues";
@@ -127,13 +128,8 @@ export class FlowView extends LitElement {
   }
 
   private renderDrawing(solved: Solved) {
-    const { nodes, referenceWidth, picture } = solved.solution;
-    const section = risingState(solved.solution);
+    const { nodes } = solved.solution;
     const frame = this.frameOf(solved);
-    const path = (points: ArrayLike<number>, closed = false) => svgPath(inView(points, frame), closed);
-    const parts = section ? surfaceParts(nodes, section, referenceWidth) : [];
-    const marks = section ? surfaceMarks(nodes, section, referenceWidth) : [];
-    const outline = interleaved(nodes.x, nodes.y);
     const { present } = this.bench.value.history;
     return html`<svg
       class="drawing"
@@ -147,13 +143,7 @@ export class FlowView extends LitElement {
         this.localNode = -1;
       }}
     >
-      ${picture ? this.renderPicture(picture, parts, path) : nothing}
-      <path class="body" d=${path(outline, true)}></path>
-      ${parts.map((part) => svg`<path class="part ${part.kind}" d=${path(part.points)}></path>`)}
-      ${marks.map((mark) => {
-        const [x, y] = frame.toView(...mark.point);
-        return svg`<path class="mark" transform="translate(${x} ${y})" d=${markShapes[mark.kind]}></path>`;
-      })}
+      ${guard([solved, this.width, this.reach, present.incidence], () => this.renderSolved(solved, frame))}
       ${this.localNode >= 0 ? this.renderLocal(frame.toView(nodes.x[this.localNode], nodes.y[this.localNode])) : nothing}
       <g aria-hidden="true">
         <text class="words" x="14" y="24">stream → ${quantityText(present.speed, "speed", this.units.value)}</text>
@@ -161,6 +151,22 @@ export class FlowView extends LitElement {
       </g>
       ${handles(present, nodes, this.rules.value).map((handle) => this.renderHandle(handle, frame))}
     </svg>`;
+  }
+
+  /** All that stands still while only the pointer moves. */
+  private renderSolved({ solution }: Solved, frame: StreamFrame) {
+    const { nodes, referenceWidth, picture } = solution;
+    const section = risingState(solution);
+    const path = (points: ArrayLike<number>, closed = false) => svgPath(inView(points, frame), closed);
+    const parts = section ? surfaceParts(nodes, section, referenceWidth) : [];
+    const marks = section ? surfaceMarks(nodes, section, referenceWidth) : [];
+    return svg`${picture ? this.renderPicture(picture, parts, path) : nothing}
+      <path class="body" d=${path(interleaved(nodes.x, nodes.y), true)}></path>
+      ${parts.map((part) => svg`<path class="part ${part.kind}" d=${path(part.points)}></path>`)}
+      ${marks.map((mark) => {
+        const [x, y] = frame.toView(...mark.point);
+        return svg`<path class="mark" transform="translate(${x} ${y})" d=${markShapes[mark.kind]}></path>`;
+      })}`;
   }
 
   /** Streamlines, the wake between the free shear layers and the base, and the shear layers. */

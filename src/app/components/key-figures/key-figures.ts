@@ -13,11 +13,14 @@ import { keyFigures } from "./keyFigures";
 export class KeyFiguresElement extends LitElement {
   static override styles = [controlStyles, keyFiguresStyles];
 
-  private readonly bench = new StoreController(this, workbench, (value) => value);
+  private readonly solved = new StoreController(this, workbench, (value) => value.solved);
+  private readonly problem = new StoreController(this, workbench, (value) => value.problem);
+  private readonly stale = new StoreController(this, workbench, ({ stale, problem }) => stale && problem !== null);
   private readonly units = new StoreController(this, preferences, (value) => value.units);
 
   protected override render() {
-    const { solved, problem, stale } = this.bench.value;
+    const solved = this.solved.value;
+    const problem = this.problem.value;
     if (solved === null) {
       return html`<p class="state" role="status">${problem ? html`<b>No result:</b> ${problem.message}` : "Solving ..."}</p>`;
     }
@@ -25,7 +28,7 @@ export class KeyFiguresElement extends LitElement {
     return html`<p class="state" role="status">
         ${problem ? html`<b>Stale:</b> the figures belong to the last design that could be solved. ${problem.message}` : nothing}
       </p>
-      <dl class=${stale && problem ? "is-stale" : ""}>
+      <dl class=${this.stale.value ? "is-stale" : ""}>
         ${figures.map(
           (figure, i) => html`<div class=${i === 0 ? "lead" : ""}>
             <dt>${figure.name} ${figure.topic ? html`<ww-info-mark topic=${figure.topic}></ww-info-mark>` : nothing}</dt>

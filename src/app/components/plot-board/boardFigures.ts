@@ -18,8 +18,11 @@ export const presentName = "this design";
 const mostCaseCurves = 12;
 const mostReynoldsNumbers = 6;
 
+type SolvedBench = Pick<Workbench, "solved" | "pins">;
+type CurveBench = Pick<Workbench, "curves" | "pins">;
+
 /** The present design and the pins, as the surface plots overlay them. */
-export function overlaidStates({ solved, pins }: Workbench): OverlaidState[] {
+export function overlaidStates({ solved, pins }: SolvedBench): OverlaidState[] {
   const named: (readonly [string, Solved])[] = [
     ...(solved === null ? [] : [[presentName, solved] as const]),
     ...pins.flatMap((pin) => (pin.solved === null ? [] : [[pin.name, pin.solved] as const])),
@@ -33,17 +36,21 @@ export function overlaidStates({ solved, pins }: Workbench): OverlaidState[] {
   });
 }
 
-export function boardPressure(bench: Workbench, measure: PositionMeasure, palette: Palette): PlotFigure | null {
+export function boardPressure(bench: SolvedBench, measure: PositionMeasure, palette: Palette): PlotFigure | null {
   const overlaid = overlaidStates(bench);
   return overlaid.length > 0 ? pressureFigure(overlaid, measure, palette) : null;
 }
 
-export function boardLayer(bench: Workbench, quantity: LayerQuantity, palette: Palette): PlotFigure | null {
+export function boardLayer(bench: SolvedBench, quantity: LayerQuantity, palette: Palette): PlotFigure | null {
   const overlaid = overlaidStates(bench);
   return overlaid.length > 0 ? layerFigure(overlaid, quantity, palette) : null;
 }
 
-export function boardDragCurve(bench: Workbench, caseRows: readonly ResultRow[], palette: Palette): PlotFigure {
+export function boardDragCurve(
+  bench: SolvedBench & CurveBench,
+  caseRows: readonly ResultRow[],
+  palette: Palette,
+): PlotFigure {
   const { solved } = bench;
   const state = solved === null ? null : risingState(solved.solution);
   return dragCurveFigure(
@@ -63,12 +70,16 @@ export function boardDragCurve(bench: Workbench, caseRows: readonly ResultRow[],
   );
 }
 
-export function boardStrouhal(bench: Workbench, caseRows: readonly ResultRow[], palette: Palette): PlotFigure | null {
+export function boardStrouhal(bench: CurveBench, caseRows: readonly ResultRow[], palette: Palette): PlotFigure | null {
   const curves = overReynolds(bench, caseRows);
   return curves.length > 0 ? strouhalFigure(curves, palette) : null;
 }
 
-export function boardSeparation(bench: Workbench, caseRows: readonly ResultRow[], palette: Palette): PlotFigure | null {
+export function boardSeparation(
+  bench: CurveBench,
+  caseRows: readonly ResultRow[],
+  palette: Palette,
+): PlotFigure | null {
   const rising = caseRows.filter((row) => row.branch === "rising");
   const curves: CurveGroup[] = [
     ...(bench.curves ? [{ name: presentName, rows: bench.curves.overRoughness }] : []),
@@ -79,7 +90,7 @@ export function boardSeparation(bench: Workbench, caseRows: readonly ResultRow[]
 }
 
 /** The live curve and the pins' first, then those of the case. */
-function overReynolds(bench: Workbench, caseRows: readonly ResultRow[]): CurveGroup[] {
+function overReynolds(bench: CurveBench, caseRows: readonly ResultRow[]): CurveGroup[] {
   return [
     ...(bench.curves ? branches(presentName, bench.curves.overReynolds) : []),
     ...bench.pins.flatMap((pin) => (pin.curves ? branches(pin.name, pin.curves.overReynolds) : [])),

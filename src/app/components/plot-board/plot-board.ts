@@ -1,16 +1,25 @@
 import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import type { ResultRow } from "../../../../shared/case/resultRow";
+import type { LiveCurves } from "../../../../workers/solverApi";
 import type { LayerQuantity } from "../../plots/layerFigure";
+import type { PositionMeasure } from "../../plots/surfacePosition";
 import { caseRun } from "../../store/caseRun";
 import { pageState } from "../../store/pageState";
 import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
-import { workbench } from "../../store/workbench";
+import { type Solved, type Workbench, workbench } from "../../store/workbench";
 import { adoptDocumentStyles } from "../../style/documentStyles";
-import { darkPalette, lightPalette } from "../../style/palette";
+import { darkPalette, lightPalette, type Palette } from "../../style/palette";
 import "../plot/plot";
 import { boardDragCurve, boardLayer, boardPressure, boardSeparation, boardStrouhal } from "./boardFigures";
 import { plotBoardStyles } from "./plot-board.styles";
+import { remembered } from "./remembered";
+
+type Pins = Workbench["pins"];
+type Rows = readonly ResultRow[];
+
+const noRows: Rows = [];
 
 /** All plots of the present design, the pinned candidates and the open case. In the light DOM, as plots must be. */
 @customElement("ww-plot-board")
@@ -19,6 +28,23 @@ export class PlotBoard extends LitElement {
   private readonly caseRows = new StoreController(this, caseRun, (value) => value.rows);
   private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
   private readonly measure = new StoreController(this, preferences, (value) => value.positionMeasure);
+  private readonly pressure = remembered(
+    (solved: Solved | null, pins: Pins, measure: PositionMeasure, palette: Palette) =>
+      boardPressure({ solved, pins }, measure, palette),
+  );
+  private readonly drag = remembered(
+    (solved: Solved | null, curves: LiveCurves | null, pins: Pins, rows: Rows, palette: Palette) =>
+      boardDragCurve({ solved, curves, pins }, rows, palette),
+  );
+  private readonly separation = remembered((curves: LiveCurves | null, pins: Pins, rows: Rows, palette: Palette) =>
+    boardSeparation({ curves, pins }, rows, palette),
+  );
+  private readonly layer = remembered((solved: Solved | null, pins: Pins, quantity: LayerQuantity, palette: Palette) =>
+    boardLayer({ solved, pins }, quantity, palette),
+  );
+  private readonly strouhal = remembered((curves: LiveCurves | null, pins: Pins, rows: Rows, palette: Palette) =>
+    boardStrouhal({ curves, pins }, rows, palette),
+  );
   @state() private layerQuantity: LayerQuantity = "momentumThickness";
   @state() private caseShown = true;
 
@@ -33,7 +59,8 @@ export class PlotBoard extends LitElement {
 
   protected override render() {
     const bench = this.bench.value;
-    const rows = this.caseShown ? this.caseRows.value : [];
+    const { solved, curves, pins } = bench;
+    const rows = this.caseShown ? this.caseRows.value : noRows;
     const palette = this.isDark.value ? darkPalette : lightPalette;
     const stale = bench.stale && bench.problem !== null;
     return html`<div class="board-head">
@@ -61,11 +88,11 @@ export class PlotBoard extends LitElement {
         }} /> results of the case</label>
       </div>
       <div class="board">
-        <ww-plot id="plot-pressure" .figure=${boardPressure(bench, this.measure.value, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
-        <ww-plot id="plot-drag" .figure=${boardDragCurve(bench, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
-        <ww-plot id="plot-separation" .figure=${boardSeparation(bench, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
-        <ww-plot id="plot-layer" .figure=${boardLayer(bench, this.layerQuantity, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
-        <ww-plot id="plot-strouhal" .figure=${boardStrouhal(bench, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-pressure" .figure=${this.pressure(solved, pins, this.measure.value, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-drag" .figure=${this.drag(solved, curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-separation" .figure=${this.separation(curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-layer" .figure=${this.layer(solved, pins, this.layerQuantity, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-strouhal" .figure=${this.strouhal(curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
       </div>`;
   }
 }

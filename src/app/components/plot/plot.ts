@@ -186,7 +186,7 @@ export class PlotElement extends LitElement {
       </div>
       <div class="plot-stack">
         <div class="plot-area" role="group" aria-label="Picture of ${figure.title}; the button Table shows its numbers"></div>
-        ${this.lively ? this.renderOverlay(figure) : nothing}
+        ${this.lively && this.inSight ? this.renderOverlay(figure) : nothing}
       </div>
       ${this.loadFailed ? html`<p class="plot-empty" role="status">The plot library could not be loaded. The table still works.</p>` : nothing}
       <ul class="plot-legend" aria-label="Curves of ${figure.title}">
@@ -200,13 +200,13 @@ export class PlotElement extends LitElement {
     </figure>`;
   }
 
-  /** The newest lines over the last full drawing, on the axes that are drawn there. */
+  /**
+   * The newest lines over the last full drawing, on the axes that are drawn there. The size is the drawing's own: asking
+   * the page for it here would lay out the whole page once for every plot.
+   */
   private renderOverlay(figure: PlotFigure) {
-    const { area } = this;
-    const axes = (area as Partial<PlotlyHTMLElement>).layout ?? figure.layout;
-    const width = area.clientWidth;
-    const height = area.clientHeight;
-    const { xaxis, yaxis } = axes;
+    const { layout } = this.area as Partial<PlotlyHTMLElement>;
+    const { xaxis, yaxis, width = 0, height = 0 } = layout ?? {};
     const isDrawn = width > plotMargin.l + plotMargin.r && height > plotMargin.t + plotMargin.b;
     if (!isDrawn || !xaxis?.range || !yaxis?.range) return nothing;
     const window = {

@@ -16,15 +16,19 @@ const mostTrips = 8;
 export class TripPanel extends LitElement {
   static override styles = [controlStyles, panelStyles];
 
-  private readonly bench = new StoreController(this, workbench, (value) => value);
+  private readonly present = new StoreController(this, workbench, (value) => value.history.present.trips);
+  private readonly perimeter = new StoreController(
+    this,
+    workbench,
+    (value) => value.solved?.solution.nodes.perimeter ?? 0.2,
+  );
 
   private get trips(): readonly LiveTrip[] {
-    return this.bench.value.history.present.trips;
+    return this.present.value;
   }
 
   private add(side: LiveTrip["side"]): void {
-    const perimeter = this.bench.value.solved?.solution.nodes.perimeter ?? 0.2;
-    const arc = Number((0.12 * perimeter).toPrecision(3));
+    const arc = Number((0.12 * this.perimeter.value).toPrecision(3));
     changeDesign({ trips: [...this.trips, { side, arc, height: 0.0003 }] });
   }
 
@@ -34,7 +38,7 @@ export class TripPanel extends LitElement {
 
   protected override render() {
     const { trips } = this;
-    const half = (this.bench.value.solved?.solution.nodes.perimeter ?? 0.2) / 2;
+    const half = this.perimeter.value / 2;
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Trips</h2><ww-info-mark topic="transition"></ww-info-mark></div>
       <div class="stack">
