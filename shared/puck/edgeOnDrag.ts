@@ -2,6 +2,7 @@ import { gaussIntegral } from "../geometry/gaussLegendre";
 import { problem, type Result, success } from "../result";
 import { closureNearFloor } from "../solve/floorNotes";
 import type { Regime } from "../solve/solution";
+import { FREE_WAKE_GAP_RATIO } from "../wake/quietWake";
 import { type DragBand, dragOn, type PuckDrag, scaleBand, spanBands } from "./dragBand";
 import { endRelief, endReliefCaution, shortestMeasuredRatio } from "./endRelief";
 import type { SectionDrag, SectionDragCurve } from "./sectionDrag";
@@ -30,8 +31,8 @@ export interface EdgeOnSections {
 
 /**
  * Where the puck is; gap in m, 0 when it lies on the floor. On or near a floor the caller solves the profile section with
- * its mirror image at that gap (solveEdgeOnSections with the same place) and passes that curve as `profile`; this module
- * then only changes the end relief of the plan estimate.
+ * its mirror image at that gap (prepareProfile with the same place) and passes that curve as `profile`; this module then
+ * only changes the end relief of the plan estimate.
  */
 export type EdgeOnPlace = { readonly kind: "open" } | { readonly kind: "floor"; readonly gap: number };
 
@@ -73,12 +74,13 @@ export function edgeOnDrag(
   );
   if (!isRising) return problem("edge-on", "chord ratios must rise from above 0 to at most 1", "profile");
   const slenderness = thickness / diameter;
-  const isTouching = place.kind === "floor" && place.gap === 0;
+  const gapRatio = place.kind === "floor" ? place.gap / thickness : Number.POSITIVE_INFINITY;
 
   const planReynolds = (speed * diameter) / kinematicViscosity;
   const plan = sections.plan(planReynolds);
-  // A body standing on a floor is half of itself and its mirror image, which is twice as long and has the free ends.
-  const planLength = isTouching ? 2 * slenderness : slenderness;
+  // A body standing on a floor is half of itself and its mirror image, which is twice as long and has the free ends. That
+  // this fades in proportion to the gap is an assumption without a source.
+  const planLength = slenderness * (1 + Math.max(0, 1 - gapRatio / FREE_WAKE_GAP_RATIO));
   const planEstimate = relieved(plan, planLength, planReynolds);
 
   const profileReynolds = (speed * thickness) / kinematicViscosity;
@@ -93,12 +95,7 @@ export function edgeOnDrag(
   const coefficient = spanBands([planEstimate, profileEstimate], [planShare, 1 - planShare]);
   const notes = ["Two estimates from endless sections, plan and profile, span the band; neither is a measurement."];
   if (planLength < shortestMeasuredRatio) notes.push(endReliefCaution);
-  if (place.kind === "floor") {
-    notes.push(
-      `On the floor, gap ${(place.gap * 1000).toFixed(1)} mm: holds only when the profile section was solved with its mirror image at this gap.`,
-      closureNearFloor(place.gap / thickness),
-    );
-  }
+  if (place.kind === "floor") notes.push(closureNearFloor(gapRatio));
   return success({
     ...dragOn(scaleBand(coefficient, frontalArea), frontalArea, "frontal area edge-on", notes),
     planEstimate,

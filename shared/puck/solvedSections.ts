@@ -1,4 +1,5 @@
 import { CALIBRATED } from "../constants/calibrated";
+import { smallestRadiusRatio } from "../geometry/dimensionChecks";
 import { gradeNodes } from "../geometry/gradedNodes";
 import { buildContour } from "../geometry/sectionFamilies";
 import type { SectionSpec } from "../geometry/sectionSpec";
@@ -8,24 +9,17 @@ import { type PreparedSection, prepareSection } from "../solve/prepareSection";
 import { crisisFactor, dragBand } from "../uncertainty/dragBand";
 import { statesNearby } from "../uncertainty/nearbyStates";
 import { describeSection } from "../uncertainty/sectionDescription";
-import type { EdgeOnPlace, EdgeOnSections, ProfileStrip } from "./edgeOnDrag";
 import type { PuckSpec } from "./puckSpec";
 import { type SectionDragCurve, type SectionDragPoint, tabulatedSectionDrag } from "./sectionDrag";
 
-/** In which stream and how finely the sections of a puck are solved. */
-export interface SectionSolving {
-  /** Speeds that the curves must cover, m/s, rising, two or more. */
+/** The stream of one drag curve. */
+export interface StripStream {
+  /** Speeds that the curve must cover, m/s, rising, one or more. */
   readonly speeds: readonly number[];
   /** m^2/s. */
   readonly kinematicViscosity: number;
   /** A fraction. */
   readonly turbulenceIntensity: number;
-  /** Equivalent sand-grain roughness of the rim, m, and of the faces, m. */
-  readonly rimRoughness: number;
-  readonly faceRoughness: number;
-  readonly panelCount: number;
-  /** Chords / diameter at which the profile is solved, rising, the last usually 1. */
-  readonly chordRatios: readonly number[];
   /**
    * Relative error of a solved drag coefficient, 0 or more, on top of the spread between steady states; null for the
    * 90 % bands by the engine's errors against published values, which also hold the states about a near drag crisis.
@@ -33,41 +27,14 @@ export interface SectionSolving {
   readonly relativeError: number | null;
 }
 
-/** The stream of one drag curve. */
-export type StripStream = Pick<
-  SectionSolving,
-  "speeds" | "kinematicViscosity" | "turbulenceIntensity" | "relativeError"
->;
-
 /**
- * Drag curves of a puck's plan (circle) and profile (its edge-on section at each chord, without recess or grooves), as a
- * slowly rising speed meets them. Where several steady states exist the band holds them all.
- * @param place on a floor the profile is solved with its mirror image; the plan, whose plane is the floor's, is not
+ * The profile section of a strip: the puck's edges at a shorter chord, sharper ones at the least radius that is solved.
+ * Recess and grooves are left out.
  */
-export function solveEdgeOnSections(
-  spec: PuckSpec,
-  solving: SectionSolving,
-  place: EdgeOnPlace = { kind: "open" },
-): Result<EdgeOnSections> {
-  const { diameterMetres: d, thicknessMetres: t } = spec;
-  if (solving.relativeError !== null && !(solving.relativeError >= 0))
-    return problem("edge-on", "relative error must be 0 or more", "relativeError");
-  const gapRatio = place.kind === "floor" ? place.gap / t : undefined;
-  const plan = solveCurve({ family: "circle", diameter: d }, d, solving.rimRoughness, solving);
-  if (!plan.ok) return plan;
-  const profile: ProfileStrip[] = [];
-  for (const chordRatio of solving.chordRatios) {
-    const drag = solveCurve(profileSection(spec, chordRatio * d), t, solving.faceRoughness, solving, gapRatio);
-    if (!drag.ok) return drag;
-    profile.push({ chordRatio, drag: drag.value });
-  }
-  return success({ plan: plan.value, profile });
-}
-
-/** The profile section of a strip: the puck's edges at a shorter chord. Recess and grooves are left out. */
 export function profileSection({ thicknessMetres: t, edge }: PuckSpec, chord: number): SectionSpec {
   if (edge.kind === "radius") {
-    return { family: "roundedRectangle", length: chord, height: t, edgeRadius: edge.radiusMetres };
+    const edgeRadius = Math.max(edge.radiusMetres, smallestRadiusRatio * Math.min(t, chord));
+    return { family: "roundedRectangle", length: chord, height: t, edgeRadius };
   }
   if (edge.kind === "bevel") {
     return {
@@ -90,26 +57,20 @@ const leastShare = 0.01;
 /** Of the smaller dimension: close to the least radius that the section families take, 1 %. */
 const sharpCornerRadius = 0.02;
 
-function solveCurve(
-  spec: SectionSpec,
-  width: number,
-  roughness: number,
-  solving: SectionSolving,
-  floorGapRatio?: number,
-): Result<SectionDragCurve> {
-  const section = prepareStrip(spec, solving.panelCount, floorGapRatio);
-  return section.ok ? stripDrag(section.value, width, roughness, solving) : section;
-}
-
 /**
  * A section of a puck, ready for every stream; its size does not matter, so that one circle serves every plan.
- * @param floorGapRatio gap under the section / its height, 0 when it lies on the floor; none in open water
+ * @param surroundings gap under the section / its height, or a plate that parts its wake; neither in open water
  */
-export function prepareStrip(spec: SectionSpec, panelCount: number, floorGapRatio?: number): Result<PreparedSection> {
+export function prepareStrip(
+  spec: SectionSpec,
+  panelCount: number,
+  surroundings: { readonly floorGapRatio?: number; readonly splitterPlate?: boolean } = {},
+): Result<PreparedSection> {
   const contour = buildContour(spec);
   if (!contour.ok) return contour;
   const nodes = gradeNodes(contour.value, panelCount);
-  return nodes.ok ? prepareSection(nodes.value, 0, CALIBRATED, floorGapRatio) : nodes;
+  const { floorGapRatio, splitterPlate } = surroundings;
+  return nodes.ok ? prepareSection(nodes.value, 0, CALIBRATED, floorGapRatio, splitterPlate) : nodes;
 }
 
 /**
@@ -132,7 +93,11 @@ export function stripDrag(
   const points: SectionDragPoint[] = [];
   let reason = "no speed was given";
   const outcomes = traceDragCurve(section, conditions);
-  const description = describeSection(section.nodes, section.incidence, section.floor !== null);
+  const description = describeSection(
+    section.nodes,
+    section.incidence,
+    section.flow.wakeSuctionShare < 1 || section.floor !== null,
+  );
   outcomes.forEach((outcome, i) => {
     if (outcome.rising === null) {
       reason = outcome.problem?.message ?? reason;

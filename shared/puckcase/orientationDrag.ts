@@ -1,5 +1,5 @@
 import { dragOn, type PuckDrag } from "../puck/dragBand";
-import { edgeOnDrag } from "../puck/edgeOnDrag";
+import { type EdgeOnShape, edgeOnDrag } from "../puck/edgeOnDrag";
 import { faceOnDrag } from "../puck/faceOnDrag";
 import type { Orientation, OrientationDrag } from "../puck/orientationIndex";
 import { type Result, success } from "../result";
@@ -8,37 +8,61 @@ import { type PuckFlow, widened } from "./puckFlow";
 
 export type DragByOrientation = Readonly<Record<Orientation, PuckDrag>>;
 
+type FiguredPuck = Pick<CasePuck, "spec" | "figures">;
+
 /**
  * Drag of a puck in all orientations of play at one speed.
  * @param speed              m/s, above 0
  * @param kinematicViscosity m^2/s, above 0
  */
 export function dragByOrientation(
-  { spec, figures }: Pick<CasePuck, "spec" | "figures">,
+  puck: FiguredPuck,
   flow: PuckFlow,
   speed: number,
   kinematicViscosity: number,
 ): Result<DragByOrientation> {
-  const shape = {
+  const upright = withNotes(edgeOnDrag(edgeOnShape(puck), flow.open, speed, kinematicViscosity), flow);
+  if (!upright.ok) return upright;
+  const flat = flow.flatGap === null ? upright : dragOverFloor(puck, flow, flow.flatGap, speed, kinematicViscosity);
+  if (!flat.ok) return flat;
+  const faceOn = faceOnDrag(puck.spec);
+  if (!faceOn.ok) return faceOn;
+  return success({ upright: upright.value, flat: flat.value, faceOn: faceOn.value });
+}
+
+/**
+ * Drag of a puck that lies flat over the floor, its band widened to hold the figure in open water.
+ * @param gap m; one of those that the flow was solved at
+ */
+export function dragOverFloor(
+  puck: FiguredPuck,
+  flow: PuckFlow,
+  gap: number,
+  speed: number,
+  kinematicViscosity: number,
+): Result<PuckDrag> {
+  const solved = flow.overFloor.find((one) => one.gap === gap);
+  if (solved === undefined) throw new RangeError(`no section was solved at a gap of ${gap} m.`);
+  const shape = edgeOnShape(puck);
+  const open = edgeOnDrag(shape, flow.open, speed, kinematicViscosity);
+  if (!open.ok) return open;
+  const floor = edgeOnDrag(shape, solved.sections, speed, kinematicViscosity, { kind: "floor", gap });
+  if (!floor.ok) return floor;
+  const { dragArea, referenceArea, referenceAreaName, notes } = floor.value;
+  const held = widened(dragArea, open.value.dragArea);
+  return withNotes(success(dragOn(held, referenceArea, referenceAreaName, notes)), flow);
+}
+
+function edgeOnShape({ spec, figures }: FiguredPuck): EdgeOnShape {
+  return {
     diameter: spec.diameterMetres,
     thickness: spec.thicknessMetres,
     frontalArea: figures.frontalAreaEdgeOnSquareMetres,
   };
-  const upright = edgeOnDrag(shape, flow.open, speed, kinematicViscosity);
-  if (!upright.ok) return upright;
-  const faceOn = faceOnDrag(spec);
-  if (!faceOn.ok) return faceOn;
-  const notes = [...flow.notes];
-  const withNotes = (drag: PuckDrag): PuckDrag => ({ ...drag, notes: [...drag.notes, ...notes] });
-  if (flow.floor === null) {
-    return success({ upright: withNotes(upright.value), flat: withNotes(upright.value), faceOn: faceOn.value });
-  }
-  const floor = edgeOnDrag(shape, flow.floor, speed, kinematicViscosity, { kind: "floor", gap: 0 });
-  if (!floor.ok) return floor;
-  const { referenceArea, referenceAreaName } = floor.value;
-  const dragArea = widened(floor.value.dragArea, upright.value.dragArea);
-  const flat = dragOn(dragArea, referenceArea, referenceAreaName, floor.value.notes);
-  return success({ upright: withNotes(upright.value), flat: withNotes(flat), faceOn: faceOn.value });
+}
+
+function withNotes(drag: Result<PuckDrag>, flow: PuckFlow): Result<PuckDrag> {
+  return drag.ok ? success({ ...drag.value, notes: [...drag.value.notes, ...flow.notes] }) : drag;
 }
 
 /** The drag areas alone, as the index takes them. */

@@ -36,6 +36,8 @@ const entry = strictRecord("a puck of the case", {
 
 const share = (what: string) => quantity(`Share of play ${what}, on any scale`, { from: 0, to: 1000, unit: "" });
 
+const gap = quantity("Gap to the floor", { from: 0, to: 10, unit: "m" });
+
 const play = strictRecord("the conditions of play", {
   orientationShares: strictRecord("shares of play", {
     upright: share("standing on its rim"),
@@ -49,6 +51,12 @@ const play = strictRecord("the conditions of play", {
     .enum(["floor", "openWater"], { error: 'it must be "floor" or "openWater"' })
     .optional()
     .describe("Where the puck lies flat: on the pool floor (when left out), or in open water"),
+  flatGapMetres: gap
+    .optional()
+    .describe("Gap between the floor and a puck that lies flat: 0 (when left out), or at least 2 % of its thickness"),
+  sweptGapsMetres: list(gap, 1, 20, "gaps, m")
+    .optional()
+    .describe("Gaps to the floor to report as well: each 0, or at least 2 % of a puck's thickness"),
   tiltDegrees: list(quantity("Tilt", { from: 0, to: 90, unit: "degrees" }), 1, 20, "tilts, degrees")
     .optional()
     .describe("Tilts between edge-on (0) and face-on (90) to report as well"),

@@ -40,7 +40,10 @@ export interface PuckStream {
 export interface PuckPlay {
   readonly shares: OrientationShares;
   readonly indexSpeeds: readonly number[];
-  readonly flatPlace: "floor" | "openWater";
+  /** Gap to the floor under a puck that lies flat, m, 0 when it lies on the floor; null in open water. */
+  readonly flatGap: number | null;
+  /** Further gaps to report, m, rising. */
+  readonly sweptGaps: readonly number[];
   /** rad. */
   readonly tilts: readonly number[];
   readonly friction: DragBand;

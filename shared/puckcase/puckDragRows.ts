@@ -1,72 +1,94 @@
-import { type DragBand, scaleBand } from "../puck/dragBand";
+import { type DragBand, type PuckDrag, scaleBand } from "../puck/dragBand";
 import { shortestMeasuredRatio } from "../puck/endRelief";
 import { orientations } from "../puck/orientationIndex";
 import { tiltedForces } from "../puck/tiltedDrag";
 import { type Result, success } from "../result";
-import { dragByOrientation } from "./orientationDrag";
+import { FREE_WAKE_GAP_RATIO } from "../wake/quietWake";
+import { dragByOrientation, dragOverFloor } from "./orientationDrag";
 import type { CasePuck, PuckCase } from "./puckCase";
 import type { PuckFlow } from "./puckFlow";
-import type { PuckDragRow } from "./puckResult";
+import type { PuckApplicability, PuckDragRow } from "./puckResult";
 
 const degreesPerRadian = 180 / Math.PI;
 
-/** Drag rows of a puck, by turbulence, speed, orientation and tilt, and the notes that go with them, each once. */
+/** Drag rows of a puck, by turbulence, speed, orientation, gap and tilt, and the notes that go with them, each once. */
 export function puckDragRows(
   puck: CasePuck,
   flows: readonly PuckFlow[],
   { stream, play }: PuckCase,
 ): Result<{ readonly rows: readonly PuckDragRow[]; readonly notes: readonly string[] }> {
   const { density, kinematicViscosity } = stream.fluid;
-  const { diameterMetres: d, thicknessMetres: t } = puck.spec;
-  const edgeOnApplicability =
-    t / d < shortestMeasuredRatio
-      ? "extrapolated: solved sections with end relief beyond its tables"
-      : "solved sections with published end relief";
+  const { diameterMetres: d } = puck.spec;
   const rows: PuckDragRow[] = [];
   const notes = new Set<string>();
   for (const flow of flows) {
     for (const speed of stream.speeds) {
       const drag = dragByOrientation(puck, flow, speed, kinematicViscosity);
       if (!drag.ok) return drag;
-      const condition = {
+      const row = (
+        own: Omit<PuckDrag, "notes">,
+        rest: Pick<PuckDragRow, "orientation" | "applicability"> & Partial<PuckDragRow>,
+      ): PuckDragRow => ({
         turbulencePercent: flow.turbulencePercent,
         speedMetresPerSecond: speed,
+        tiltDegrees: null,
+        floorGapMetres: null,
         reynoldsOnDiameter: (speed * d) / kinematicViscosity,
-      };
-      const force = (dragArea: DragBand) => scaleBand(dragArea, 0.5 * density * speed ** 2);
+        dragAreaSquareMetres: own.dragArea,
+        dragCoefficient: own.dragCoefficient,
+        referenceArea: own.referenceAreaName,
+        referenceAreaSquareMetres: own.referenceArea,
+        dragNewtons: scaleBand(own.dragArea, 0.5 * density * speed ** 2),
+        liftAreaSquareMetres: null,
+        ...rest,
+      });
       for (const orientation of orientations) {
-        const own = drag.value[orientation];
-        rows.push({
-          ...condition,
-          orientation,
-          tiltDegrees: null,
-          dragAreaSquareMetres: own.dragArea,
-          dragCoefficient: own.dragCoefficient,
-          referenceArea: own.referenceAreaName,
-          referenceAreaSquareMetres: own.referenceArea,
-          dragNewtons: force(own.dragArea),
-          liftAreaSquareMetres: null,
-          applicability: orientation === "faceOn" ? "published tables, no flow solved" : edgeOnApplicability,
-        });
-        for (const note of own.notes) notes.add(note);
+        const floorGapMetres = orientation === "flat" ? flow.flatGap : null;
+        const applicability =
+          orientation === "faceOn" ? faceOnApplicability : edgeOnApplicability(puck, floorGapMetres);
+        rows.push(row(drag.value[orientation], { orientation, floorGapMetres, applicability }));
+        for (const note of drag.value[orientation].notes) notes.add(note);
       }
-      const { upright, faceOn } = drag.value;
-      for (const tilt of play.tilts) {
-        const { dragArea, liftArea } = tiltedForces(upright.dragArea, faceOn.dragArea, tilt);
-        rows.push({
-          ...condition,
-          orientation: "tilted",
-          tiltDegrees: Number((tilt * degreesPerRadian).toFixed(9)),
-          dragAreaSquareMetres: dragArea,
-          dragCoefficient: scaleBand(dragArea, 1 / faceOn.referenceArea),
-          referenceArea: faceOn.referenceAreaName,
-          referenceAreaSquareMetres: faceOn.referenceArea,
-          dragNewtons: force(dragArea),
-          liftAreaSquareMetres: liftArea,
-          applicability: "plate theory between edge-on and face-on, no measurement found",
-        });
+      for (const { gap } of flow.overFloor.filter((one) => play.sweptGaps.includes(one.gap))) {
+        const over = dragOverFloor(puck, flow, gap, speed, kinematicViscosity);
+        if (!over.ok) return over;
+        const applicability = edgeOnApplicability(puck, gap);
+        rows.push(row(over.value, { orientation: "overFloor", floorGapMetres: gap, applicability }));
       }
+      for (const tilt of play.tilts) rows.push(row(...tiltedRow(drag.value, tilt)));
     }
   }
   return success({ rows, notes: [...notes] });
+}
+
+const faceOnApplicability: PuckApplicability = "published tables, no flow solved";
+
+function edgeOnApplicability({ spec }: CasePuck, gap: number | null): PuckApplicability {
+  const { diameterMetres: d, thicknessMetres: t } = spec;
+  if (gap !== null && gap / t < FREE_WAKE_GAP_RATIO) {
+    return "extrapolated: near a floor, the wake taken as quiet, no measurement of such a body found";
+  }
+  return t / d < shortestMeasuredRatio
+    ? "extrapolated: solved sections with end relief beyond its tables"
+    : "solved sections with published end relief";
+}
+
+type TiltedOnly = Pick<PuckDragRow, "orientation" | "applicability" | "tiltDegrees" | "liftAreaSquareMetres">;
+
+function tiltedRow(
+  { upright, faceOn }: { readonly upright: PuckDrag; readonly faceOn: PuckDrag },
+  tilt: number,
+): [Omit<PuckDrag, "notes">, TiltedOnly] {
+  const { dragArea, liftArea } = tiltedForces(upright.dragArea, faceOn.dragArea, tilt);
+  const { referenceArea, referenceAreaName } = faceOn;
+  const dragCoefficient: DragBand = scaleBand(dragArea, 1 / referenceArea);
+  return [
+    { dragArea, dragCoefficient, referenceArea, referenceAreaName },
+    {
+      orientation: "tilted",
+      tiltDegrees: Number((tilt * degreesPerRadian).toFixed(9)),
+      liftAreaSquareMetres: liftArea,
+      applicability: "plate theory between edge-on and face-on, no measurement found",
+    },
+  ];
 }

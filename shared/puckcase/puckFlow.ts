@@ -1,29 +1,43 @@
+import { smallestRadiusRatio } from "../geometry/dimensionChecks";
 import type { DragBand } from "../puck/dragBand";
-import type { EdgeOnSections, ProfileStrip } from "../puck/edgeOnDrag";
+import type { EdgeOnPlace, EdgeOnSections, ProfileStrip } from "../puck/edgeOnDrag";
+import { type PreparedProfile, prepareProfile } from "../puck/profileStrip";
 import type { PuckSpec } from "../puck/puckSpec";
 import type { SectionDrag, SectionDragCurve } from "../puck/sectionDrag";
-import { prepareStrip, profileSection, type StripStream, stripDrag } from "../puck/solvedSections";
+import { prepareStrip, type StripStream, stripDrag } from "../puck/solvedSections";
 import { type Result, success } from "../result";
 import { floorNotes } from "../solve/floorNotes";
 import type { PreparedSection } from "../solve/prepareSection";
-import type { CasePuck, PuckStream } from "./puckCase";
+import type { CasePuck, PuckPlay, PuckStream } from "./puckCase";
 
 /** The solved sections of one puck at one turbulence. */
 export interface PuckFlow {
   readonly turbulencePercent: number;
   /** In open water. */
   readonly open: EdgeOnSections;
-  /** Lying on the floor, the profile with its mirror image; null where that was not asked for or could not be solved. */
-  readonly floor: EdgeOnSections | null;
+  /** Gap under the puck that lies flat, m, 0 on the floor; null in open water, and where the gap could not be solved. */
+  readonly flatGap: number | null;
+  /** Over the floor, the profile with its mirror image; gaps that could not be solved are left out. */
+  readonly overFloor: readonly SectionsOverFloor[];
   /** What was assumed or left out in the sections. */
   readonly notes: readonly string[];
 }
 
+export interface SectionsOverFloor {
+  /** m. */
+  readonly gap: number;
+  readonly sections: EdgeOnSections;
+}
+
+/** The gaps to the floor that are wanted: of a puck that lies flat in play, and others to report. */
+export type FloorGaps = Pick<PuckPlay, "flatGap" | "sweptGaps">;
+
 export const grooveNote =
   "Grooves are not solved: drag is given between that of the plain finish and that of a wall with sand grains as high as the grooves are deep, the best value half-way; an assumption without a source.";
+export const sharpEdgeNote = `An edge radius below ${100 * smallestRadiusRatio} % of the thickness is solved at that: such corners count as sharp.`;
 export const recessNote = "The recess is left out of the drag edge-on: nothing published was found for it.";
 export const floorNote =
-  "Lying flat: the profile is solved with its mirror image in the floor at gap 0, the hollow under the rounded edge taken as filled with still water. The band also holds the figure in open water.";
+  "Over the floor the profile is solved with its mirror image; at gap 0 the hollow under the rounded edge is taken as filled with still water. The band also holds the figure in open water.";
 
 /** The plan section of every puck: a circle, whose flow does not depend on its size. */
 export function preparePlan(panelCount: number): Result<PreparedSection> {
@@ -35,21 +49,18 @@ export function solvePuckFlows(
   puck: Pick<CasePuck, "spec" | "finish">,
   stream: PuckStream,
   plan: PreparedSection,
-  isOnFloor: boolean,
+  gaps: FloorGaps,
 ): Result<PuckFlow[]> {
-  const open = prepareProfile(puck.spec, stream);
+  const open = prepareProfiles(puck.spec, stream, { kind: "open" });
   if (!open.ok) return open;
-  // The mirror image in the floor doubles the height; the edges keep their size. With the hollow filled, section and
-  // image are one symmetric body, far better conditioned than a section in contact with a floor.
-  const doubled = { ...puck.spec, thicknessMetres: 2 * puck.spec.thicknessMetres };
-  const floor = isOnFloor ? prepareProfile(doubled, stream) : null;
   const notes = surfaceNotes(puck.spec);
-  if (floor?.ok === true) notes.push(floorNote, ...floorNotes(0));
-  if (floor?.ok === false) {
-    notes.push(
-      `Lying on the floor is taken as in open water: its section on the floor could not be solved: ${floor.problem.message}`,
-    );
+  const { floors, failures } = prepareFloors(puck.spec, stream, gaps);
+  if (floors.length > 0) {
+    const lowest = Math.min(...floors.map(({ gap }) => gap));
+    notes.push(floorNote, ...floorNotes(lowest / puck.spec.thicknessMetres));
   }
+  notes.push(...failures);
+  const flatGap = floors.some(({ gap }) => gap === gaps.flatGap) ? gaps.flatGap : null;
   const flows: PuckFlow[] = [];
   for (const turbulencePercent of stream.turbulencePercents) {
     const strips: StripStream = {
@@ -60,18 +71,40 @@ export function solvePuckFlows(
     };
     const planDrag = bracketedDrag(plan, puck.spec.diameterMetres, rimRoughness(puck), strips);
     if (!planDrag.ok) return planDrag;
-    const inOpen = profileDrag(puck, open.value, puck.spec.thicknessMetres, strips, stream);
+    const inOpen = profileDrag(puck, open.value, strips);
     if (!inOpen.ok) return inOpen;
-    const onFloor = floor?.ok === true ? profileDrag(puck, floor.value, doubled.thicknessMetres, strips, stream) : null;
-    if (onFloor?.ok === false) return onFloor;
-    flows.push({
-      turbulencePercent,
-      open: { plan: planDrag.value, profile: inOpen.value },
-      floor: onFloor === null ? null : { plan: planDrag.value, profile: onFloor.value.map(onThickness) },
-      notes,
-    });
+    const overFloor: SectionsOverFloor[] = [];
+    for (const { gap, profiles } of floors) {
+      const profile = profileDrag(puck, profiles, strips);
+      if (!profile.ok) return profile;
+      overFloor.push({ gap, sections: { plan: planDrag.value, profile: profile.value } });
+    }
+    const openSections = { plan: planDrag.value, profile: inOpen.value };
+    flows.push({ turbulencePercent, open: openSections, flatGap, overFloor, notes });
   }
   return success(flows);
+}
+
+interface PreparedFloor {
+  readonly gap: number;
+  readonly profiles: readonly PreparedProfile[];
+}
+
+function prepareFloors(spec: PuckSpec, stream: PuckStream, { flatGap, sweptGaps }: FloorGaps) {
+  const wanted = [...new Set([...(flatGap === null ? [] : [flatGap]), ...sweptGaps])].sort((a, b) => a - b);
+  const floors: PreparedFloor[] = [];
+  const failures: string[] = [];
+  for (const gap of wanted) {
+    const profiles = prepareProfiles(spec, stream, { kind: "floor", gap });
+    if (profiles.ok) floors.push({ gap, profiles: profiles.value });
+    else {
+      const instead = gap === flatGap ? "; lying flat is taken as in open water" : "";
+      failures.push(
+        `The section at a floor gap of ${Number((1000 * gap).toPrecision(4))} mm could not be solved${instead}: ${profiles.problem.message}`,
+      );
+    }
+  }
+  return { floors, failures };
 }
 
 /** Roughnesses of the plain wall and of what grooves could amount to, m, smaller first; one where there are no grooves. */
@@ -87,35 +120,35 @@ function faceRoughness({ spec, finish }: Pick<CasePuck, "spec" | "finish">): Rou
   return spec.face.kind === "radialGrooves" ? [finish, Math.max(finish, spec.face.depthMetres)] : [finish];
 }
 
-function surfaceNotes({ face, rim }: PuckSpec): string[] {
+function surfaceNotes({ edge, face, rim, thicknessMetres: t }: PuckSpec): string[] {
   const notes: string[] = [];
+  if (edge.kind === "radius" && edge.radiusMetres < smallestRadiusRatio * t) notes.push(sharpEdgeNote);
   if (face.kind === "radialGrooves" || rim.kind === "axialGrooves") notes.push(grooveNote);
   if (face.kind === "recess") notes.push(recessNote);
   return notes;
 }
 
-function prepareProfile(spec: PuckSpec, stream: PuckStream): Result<PreparedSection[]> {
-  const sections: PreparedSection[] = [];
+function prepareProfiles(spec: PuckSpec, stream: PuckStream, place: EdgeOnPlace): Result<PreparedProfile[]> {
+  const profiles: PreparedProfile[] = [];
   for (const ratio of stream.chordRatios) {
-    const section = prepareStrip(profileSection(spec, ratio * spec.diameterMetres), stream.panelCount);
-    if (!section.ok) return section;
-    sections.push(section.value);
+    const profile = prepareProfile(spec, ratio, stream.panelCount, place);
+    if (!profile.ok) return profile;
+    profiles.push(profile.value);
   }
-  return success(sections);
+  return success(profiles);
 }
 
 function profileDrag(
   puck: Pick<CasePuck, "spec" | "finish">,
-  sections: readonly PreparedSection[],
-  width: number,
+  profiles: readonly PreparedProfile[],
   strips: StripStream,
-  { chordRatios }: PuckStream,
 ): Result<ProfileStrip[]> {
   const profile: ProfileStrip[] = [];
-  for (const [i, section] of sections.entries()) {
-    const drag = bracketedDrag(section, width, faceRoughness(puck), strips);
+  for (const { chordRatio, section, heights } of profiles) {
+    const drag = bracketedDrag(section, heights * puck.spec.thicknessMetres, faceRoughness(puck), strips);
     if (!drag.ok) return drag;
-    profile.push({ chordRatio: chordRatios[i], drag: drag.value });
+    // Always asked with the Reynolds number on the thickness of the puck alone.
+    profile.push({ chordRatio, drag: (reynolds) => drag.value(heights * reynolds) });
   }
   return success(profile);
 }
@@ -150,11 +183,6 @@ function between(a: SectionDrag, b: SectionDrag): SectionDrag {
     lowRegime: lower.lowRegime ?? lower.regime,
     highRegime: higher.highRegime ?? higher.regime,
   };
-}
-
-/** The curve of a body with its mirror image, asked with the Reynolds number on the thickness of the body alone. */
-function onThickness({ chordRatio, drag }: ProfileStrip): ProfileStrip {
-  return { chordRatio, drag: (reynolds) => drag(2 * reynolds) };
 }
 
 /** Both bands in one, the best value that of the first. */

@@ -12,15 +12,19 @@ export type PuckApplicability =
   | "extrapolated: solved sections with end relief beyond its tables"
   | "solved sections with published end relief"
   | "published tables, no flow solved"
+  | "extrapolated: near a floor, the wake taken as quiet, no measurement of such a body found"
   | "plate theory between edge-on and face-on, no measurement found";
 
 /** Drag of one puck in one attitude at one condition. */
 export interface PuckDragRow {
   readonly turbulencePercent: number;
   readonly speedMetresPerSecond: number;
-  readonly orientation: Orientation | "tilted";
+  /** "overFloor": lying flat at one of the swept gaps. */
+  readonly orientation: Orientation | "tilted" | "overFloor";
   /** Angle between mid-plane and stream; null except for "tilted". */
   readonly tiltDegrees: number | null;
+  /** Gap to the floor, 0 when the puck lies on it; null in open water. */
+  readonly floorGapMetres: number | null;
   readonly reynoldsOnDiameter: number;
   /** Drag / dynamic pressure: independent of any choice of area. */
   readonly dragAreaSquareMetres: DragBand;

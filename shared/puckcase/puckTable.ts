@@ -1,5 +1,6 @@
-import type { DragBand } from "../puck/dragBand";
 import { type Orientation, orientations } from "../puck/orientationIndex";
+import { bandText, rangeText } from "./bandText";
+import { floorTables } from "./floorTable";
 import type { MotionResult } from "./puckMotion";
 import type { PuckDragRow, PuckIndex, PuckResult } from "./puckResult";
 import { type TextColumn, textTable } from "./textTable";
@@ -12,6 +13,7 @@ export function puckTable(pucks: readonly PuckResult[]): string {
     ...textTable(figureColumns, pucks),
     ...ruleLines(pucks),
     ...dragTables(pucks),
+    ...floorTables(pucks),
     ...motionTables(pucks),
     "",
     ...notes.map((note) => `Note: ${note}`),
@@ -102,14 +104,20 @@ function orientationWords(orientation: Orientation): string {
   return orientation === "faceOn" ? "face-on" : orientation;
 }
 
-/** One table per turbulence; tilts only stand in the JSON and CSV. */
+/** One table per turbulence; tilts only stand in the JSON and CSV, gaps to the floor in a table of their own. */
 function dragTables(pucks: readonly PuckResult[]): string[] {
   const turbulences = [...new Set(pucks.flatMap(({ drag }) => drag.map((row) => row.turbulencePercent)))];
   return turbulences.flatMap((turbulence) => {
     const lines = pucks.flatMap((puck) => dragLines(puck, turbulence));
-    const title = `DRAG at turbulence ${turbulence} %. Cd upright and flat on the frontal area edge-on, face-on on the face area; upright and flat are edge-on to the stream. Index: orientation-weighted drag over the first baseline's.`;
+    const title = `DRAG at turbulence ${turbulence} %. Cd upright and flat on the frontal area edge-on, face-on on the face area; upright and flat are edge-on to the stream, ${flatText(pucks)}. Index: orientation-weighted drag over the first baseline's.`;
     return ["", title, ...textTable(dragColumns, lines)];
   });
+}
+
+function flatText(pucks: readonly PuckResult[]): string {
+  const gap = pucks.flatMap(({ drag }) => drag).find(({ orientation }) => orientation === "flat")?.floorGapMetres;
+  if (gap === undefined || gap === null) return "both in open water";
+  return gap === 0 ? "flat on the floor" : `flat ${Number((1000 * gap).toPrecision(4))} mm above the floor`;
 }
 
 function dragLines({ name, drag, comparisons }: PuckResult, turbulence: number): DragLine[] {
@@ -176,17 +184,11 @@ export function summarySentence(pucks: readonly PuckResult[]): string {
   const candidates = pucks.filter(({ role }) => role === "candidate");
   const beating = candidates.filter(({ comparisons }) => comparisons.some((one) => one.beatsBaselineByMoreThanBand));
   if (beating.length === 0) {
-    return `None of ${candidates.length} candidates is shown to beat a baseline by more than the band.`;
+    return candidates.length === 1
+      ? "The candidate is not shown to beat a baseline by more than the band."
+      : `None of ${candidates.length} candidates is shown to beat a baseline by more than the band.`;
   }
   return `${beating.length} of ${candidates.length} candidates beat a baseline by more than the band: ${beating.map(({ name }) => name).join("; ")}.`;
-}
-
-function bandText(band: DragBand, digits: number): string {
-  return `${band.best.toFixed(digits)} (${rangeText(band, digits)})`;
-}
-
-function rangeText(band: DragBand, digits: number): string {
-  return `${band.low.toFixed(digits)}-${band.high.toFixed(digits)}`;
 }
 
 function scaled(value: number | null, factor: number, digits: number): string {

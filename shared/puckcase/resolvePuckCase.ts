@@ -1,4 +1,5 @@
 import { reynoldsBounds, roughnessRatioBounds } from "../case/limits";
+import { checkGapRatio, SMALLEST_GAP_RATIO } from "../flow/floorPlane";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import { sizeCoreForMass } from "../puck/coreSizing";
 import { puckFigures } from "../puck/puckFigures";
@@ -57,7 +58,7 @@ export function resolvePuckCase(
       finish: entry.sandGrainRoughnessMetres ?? around.finish,
       note: entry.note ?? null,
     };
-    problems.push(...streamProblems(puck, stream, field));
+    problems.push(...streamProblems(puck, stream, field), ...gapProblems(puck, block.play));
     pucks.push(puck);
   }
   problems.push(...referenceProblems(block));
@@ -124,6 +125,10 @@ function puckPlay({ play }: PuckBlockDocument, stream: PuckStream): Result<PuckP
       ? success(wetTileFriction)
       : slidingFriction(frictionCoefficient, frictionSpread ?? 0);
   if (!friction.ok) return fault("puck.play.frictionSpread", friction.problem.message);
+  const isOnFloor = (play.flatPlace ?? "floor") === "floor";
+  if (!isOnFloor && play.flatGapMetres !== undefined) {
+    return fault("puck.play.flatGapMetres", 'it needs flatPlace "floor"');
+  }
   const indexSpeeds = play.indexSpeedsMetresPerSecond ?? stream.speeds;
   const [slowest, fastest] = [stream.speeds[0], stream.speeds[stream.speeds.length - 1]];
   const beyond = indexSpeeds.find((speed) => !(speed >= slowest && speed <= fastest));
@@ -136,7 +141,8 @@ function puckPlay({ play }: PuckBlockDocument, stream: PuckStream): Result<PuckP
   return success({
     shares: play.orientationShares,
     indexSpeeds,
-    flatPlace: play.flatPlace ?? "floor",
+    flatGap: isOnFloor ? (play.flatGapMetres ?? 0) : null,
+    sweptGaps: [...new Set(play.sweptGapsMetres ?? [])].sort((a, b) => a - b),
     tilts: (play.tiltDegrees ?? []).map((degrees) => (degrees * Math.PI) / 180),
     friction: friction.value,
   });
@@ -164,6 +170,20 @@ function streamProblems(puck: CasePuck, stream: PuckStream, field: string): Prob
     problems.push(at(field, message, "roughness-range"));
   }
   return problems;
+}
+
+/** Gaps that boundary layers would fill under this puck. */
+function gapProblems({ spec }: CasePuck, { flatGapMetres, sweptGapsMetres }: PuckBlockDocument["play"]): Problem[] {
+  const gaps = [
+    ...(flatGapMetres === undefined ? [] : [{ field: "puck.play.flatGapMetres", gap: flatGapMetres }]),
+    ...(sweptGapsMetres ?? []).map((gap, i) => ({ field: `puck.play.sweptGapsMetres[${i}]`, gap })),
+  ];
+  return gaps.flatMap(({ field, gap }) => {
+    if (checkGapRatio(gap / spec.thicknessMetres) === null) return [];
+    const least = Number((1000 * SMALLEST_GAP_RATIO * spec.thicknessMetres).toPrecision(3));
+    const message = `${Number((1000 * gap).toPrecision(3))} mm is filled by boundary layers under "${spec.name}"; it must be 0 or at least ${least} mm`;
+    return [at(field, message, "floor-gap")];
+  });
 }
 
 /** Names and ranges that point at something the case does not have. */

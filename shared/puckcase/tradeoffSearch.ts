@@ -41,7 +41,7 @@ export function tradeoffSearch(theCase: PuckCase): Result<TradeoffSearch> {
   const plan = preparePlan(stream.panelCount);
   if (!plan.ok) return plan;
   const dragsFor = (puck: Pick<CasePuck, "spec" | "figures" | "finish">) => {
-    const flows = solvePuckFlows(puck, stream, plan.value, play.flatPlace === "floor");
+    const flows = solvePuckFlows(puck, stream, plan.value, { flatGap: play.flatGap, sweptGaps: [] });
     return flows.ok ? conditionDrags(puck, flows.value, theCase) : flows;
   };
   const [baseline] = theCase.pucks;

@@ -19,6 +19,7 @@ function row(speed: number, orientation: PuckDragRow["orientation"], best: numbe
     speedMetresPerSecond: speed,
     orientation,
     tiltDegrees: null,
+    floorGapMetres: null,
     reynoldsOnDiameter: 9.4e4 * speed,
     dragAreaSquareMetres: band(best),
     dragCoefficient: band(best / 2e-3),

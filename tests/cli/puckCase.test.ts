@@ -50,7 +50,7 @@ describe("the case command on a case with pucks", () => {
   it("the table ends with the verdicts; --csv --pucks is one table of pucks", async () => {
     const path = fileOf("table.json", puckCaseDocument({ play: openWater, candidates: [entryWith("other")] }));
     const [table, csv] = await Promise.all([runCaseCommand([path]), runCaseCommand([path, "--csv", "--pucks"])]);
-    expect(table.stdout.trimEnd().split("\n").at(-1)).toMatch(/^None of 1 candidates is shown to beat a baseline/);
+    expect(table.stdout.trimEnd().split("\n").at(-1)).toMatch(/^The candidate is not shown to beat a baseline/);
     const { data, errors } = Papa.parse<Record<string, string>>(csv.stdout, { header: true, skipEmptyLines: true });
     expect(errors).toEqual([]);
     expect(data).toHaveLength(2 * 2 * 3);

@@ -96,6 +96,16 @@ describe("edgeOnDrag(shape, sections, speed, viscosity)", () => {
     const floor = unwrap(edgeOnDrag(shape, sections, 2, nu, { kind: "floor", gap: 0 }));
     expect(floor.planEstimate.best).toBeCloseTo(1.2 * endRelief(0.75, "subcritical").best, 12);
     expect(floor.planEstimate.best).toBeGreaterThan(open.planEstimate.best);
+    expect(floor.notes.join(" ")).toContain("outside, do not rely on it");
+    expect(open.notes.join(" ")).not.toContain("floor");
+  });
+
+  it("half a thickness above the floor the plan has the end relief of open water, in between less", () => {
+    const open = unwrap(edgeOnDrag(shape, sections, 2, nu));
+    const plan = (gap: number) => unwrap(edgeOnDrag(shape, sections, 2, nu, { kind: "floor", gap })).planEstimate.best;
+    expect(plan(0.015)).toBeCloseTo(open.planEstimate.best, 12);
+    expect(plan(0.0075)).toBeCloseTo(1.2 * endRelief(0.375 * 1.5, "subcritical").best, 12);
+    expect(plan(0)).toBeGreaterThan(plan(0.0075));
   });
 
   it("each end of a band that holds two states has the end relief of its own state's regime", () => {

@@ -1,87 +1,91 @@
 import { describe, expect, it } from "vitest";
 import { freshWater } from "../../shared/fluid/freshWater";
-import { type EdgeOnPlace, edgeOnDrag } from "../../shared/puck/edgeOnDrag";
+import type { EdgeOnPlace } from "../../shared/puck/edgeOnDrag";
 import { puckCautions } from "../../shared/puck/playCautions";
-import { puckFigures } from "../../shared/puck/puckFigures";
-import { profileSection, solveEdgeOnSections } from "../../shared/puck/solvedSections";
+import { prepareProfile } from "../../shared/puck/profileStrip";
+import { prepareStrip, profileSection, type StripStream, stripDrag } from "../../shared/puck/solvedSections";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const water = unwrap(freshWater(27));
-const solving = {
+const stream: StripStream = {
   speeds: [1, 2],
   kinematicViscosity: water.kinematicViscosity,
   turbulenceIntensity: 0.001,
-  rimRoughness: 0,
-  faceRoughness: 0,
-  panelCount: 120,
-  chordRatios: [0.7, 1],
   relativeError: 0.1,
 };
+const roundedPuck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.009 } } as const;
 
-describe("solveEdgeOnSections(spec, solving)", () => {
-  it("solves plan and profile of the example puck; below the crisis the plan is a smooth cylinder, Cd 1.1 to 1.3", () => {
-    const puck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.009 } } as const;
-    const sections = unwrap(solveEdgeOnSections(puck, solving));
-    const plan = sections.plan((1 * 0.08) / water.kinematicViscosity);
-    expect(plan.best).toBeGreaterThan(1.05);
-    expect(plan.best).toBeLessThan(1.35);
-    const figures = unwrap(puckFigures(puck, { fluidDensity: water.density }));
-    const shape = { diameter: 0.08, thickness: 0.03, frontalArea: figures.frontalAreaEdgeOnSquareMetres };
-    const drag = unwrap(edgeOnDrag(shape, sections, 1, water.kinematicViscosity));
-    expect(drag.dragCoefficient.low).toBeGreaterThan(0.03);
-    expect(drag.dragCoefficient.low).toBeLessThan(drag.dragCoefficient.best);
-    expect(drag.dragCoefficient.best).toBeLessThan(drag.dragCoefficient.high);
-    expect(drag.dragCoefficient.high).toBeLessThan(2.5);
+/** Drag of a profile strip at its whole chord, by the Reynolds number on the thickness. */
+function profileDrag(spec: typeof examplePuck, place: EdgeOnPlace, changes: Partial<StripStream> = {}) {
+  const { section, heights } = unwrap(prepareProfile(spec, 1, 120, place));
+  const drag = unwrap(stripDrag(section, heights * spec.thicknessMetres, 0, { ...stream, ...changes }));
+  return (reynolds: number) => drag(heights * reynolds);
+}
+
+describe("stripDrag(section, width, roughness, stream)", () => {
+  it("of a plan below the crisis is a smooth cylinder's, Cd 1.1 to 1.3", () => {
+    const plan = unwrap(prepareStrip({ family: "circle", diameter: 1 }, 120));
+    const drag = unwrap(stripDrag(plan, 0.08, 0, stream))((1 * 0.08) / water.kinematicViscosity);
+    expect(drag.best).toBeGreaterThan(1.05);
+    expect(drag.best).toBeLessThan(1.35);
+    expect(drag.regime).toBe("subcritical");
   });
 
-  it("on the floor only the profile changes, gap by gap; far above it the profile is that of open water", () => {
-    const puck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.009 } } as const;
-    const at = (gap: number | null) =>
-      unwrap(
-        solveEdgeOnSections(puck, { ...solving, chordRatios: [1] }, gap === null ? undefined : { kind: "floor", gap }),
-      );
-    const Re = (1 * 0.03) / water.kinematicViscosity;
-    const open = at(null);
-    const [lying, near, far] = [0, 0.003, 30].map(at);
-    for (const sections of [lying, near, far]) expect(sections.plan(1e5)).toEqual(open.plan(1e5));
-    const best = open.profile[0].drag(Re).best;
-    expect(Math.abs(far.profile[0].drag(Re).best / best - 1)).toBeLessThan(2e-3);
-    // The wake of the doubled body is wider behind the same length: its base pressure is less relieved.
-    expect(near.profile[0].drag(Re).best).toBeGreaterThan(1.02 * best);
-    expect(lying.profile[0].drag(Re).best).toBeGreaterThan(near.profile[0].drag(Re).best);
-
-    const figures = unwrap(puckFigures(puck, { fluidDensity: water.density }));
-    const shape = { diameter: 0.08, thickness: 0.03, frontalArea: figures.frontalAreaEdgeOnSquareMetres };
-    const drag = unwrap(edgeOnDrag(shape, lying, 1, water.kinematicViscosity, { kind: "floor", gap: 0 }));
-    expect(drag.notes.join(" ")).toContain("outside, do not rely on it");
-    const inOpen = unwrap(edgeOnDrag(shape, open, 1, water.kinematicViscosity));
-    expect(inOpen.notes.join(" ")).not.toContain("floor");
-    expect(drag.profileEstimate.best).toBeGreaterThan(inOpen.profileEstimate.best);
-  });
-
-  it("bands by the errors against published values are wider above a floor, where nothing was compared: sharp edges", () => {
-    const puck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.0004 } } as const;
-    const judged = { ...solving, chordRatios: [1], relativeError: null };
-    const width = (place?: EdgeOnPlace) => {
-      const { low, best, high } = unwrap(solveEdgeOnSections(puck, judged, place)).profile[0].drag(4e4);
+  it("has wider bands near a floor, where nothing was compared: sharp edges", () => {
+    const sharp = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.0004 } } as const;
+    const width = (place: EdgeOnPlace) => {
+      const { low, best, high } = profileDrag(sharp, place, { relativeError: null })(4e4);
       return (high - low) / best;
     };
-    expect(width({ kind: "floor", gap: 30 })).toBeGreaterThan(width());
+    for (const gap of [0, 30]) expect(width({ kind: "floor", gap })).toBeGreaterThan(width({ kind: "open" }));
+  });
+});
+
+describe("prepareProfile(spec, chordRatio, panelCount, place)", () => {
+  const Re = (1 * 0.03) / water.kinematicViscosity;
+  const best = (place: EdgeOnPlace) => profileDrag(roundedPuck, place)(Re).best;
+
+  it("far above the floor is the profile of open water, Cd within 0.2 %", () => {
+    expect(Math.abs(best({ kind: "floor", gap: 30 }) / best({ kind: "open" }) - 1)).toBeLessThan(2e-3);
   });
 
-  it("a gap that boundary layers would fill is refused", () => {
-    const puck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.009 } } as const;
-    const refused = solveEdgeOnSections(puck, { ...solving, chordRatios: [1] }, { kind: "floor", gap: 1e-4 });
+  it("with a quiet wake, gap / thickness up to 0.3, has more drag the narrower the gap: the doubled body is blunter", () => {
+    const gaps = [0, 0.0015, 0.003, 0.009].map((gap) => best({ kind: "floor", gap }));
+    for (let i = 1; i < gaps.length; i++) expect(gaps[i]).toBeLessThan(gaps[i - 1]);
+  });
+
+  it("as the gap opens from 0.3 to 0.5 thicknesses its wake begins to shed and the drag rises", () => {
+    const gaps = [0.009, 0.012, 0.015].map((gap) => best({ kind: "floor", gap }));
+    for (let i = 1; i < gaps.length; i++) expect(gaps[i]).toBeGreaterThan(gaps[i - 1]);
+  });
+
+  it("lying on the floor is one body with its mirror image, twice as high", () => {
+    const { section, heights } = unwrap(prepareProfile(roundedPuck, 1, 80, { kind: "floor", gap: 0 }));
+    expect(heights).toBe(2);
+    expect(section.referenceWidth).toBeCloseTo(2 * roundedPuck.thicknessMetres, 9);
+    expect(section.symmetric).toBe(true);
+  });
+
+  it("refuses a gap that boundary layers would fill", () => {
+    const refused = prepareProfile(roundedPuck, 1, 80, { kind: "floor", gap: 1e-4 });
     expect(refused.ok ? "" : refused.problem.message).toMatch(/gap to the floor is 0.00333.* of D; it must be 0/);
   });
 
-  it("hands on what the section builder refuses", () => {
-    const sharp = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0 } } as const;
-    expect(solveEdgeOnSections(sharp, solving).ok).toBe(false);
+  it("hands on what the section builder refuses: a chord shorter than twice the edge", () => {
+    expect(prepareProfile(roundedPuck, 0.2, 80, { kind: "open" }).ok).toBe(false);
   });
 });
 
 describe("profileSection(spec, chord)", () => {
+  it("solves a sharp edge at 1 % of the thickness, the least radius of the section families; others as they are", () => {
+    const edgeRadius = (radiusMetres: number) => {
+      const section = profileSection({ ...examplePuck, edge: { kind: "radius", radiusMetres } }, 0.08);
+      return section.family === "roundedRectangle" ? section.edgeRadius : Number.NaN;
+    };
+    expect(edgeRadius(0)).toBeCloseTo(0.01 * examplePuck.thicknessMetres, 12);
+    expect(edgeRadius(0.006)).toBe(0.006);
+  });
+
   it("closes a free profile symmetrically round its middle", () => {
     const free = {
       ...examplePuck,

@@ -256,8 +256,10 @@ describe("lying on the floor", () => {
   it("section with filled hollow and mirror image agree with the section solved on the floor, Cd within 5 %", () => {
     const stream = { speeds: [1, 2], kinematicViscosity: 8.5388e-7, turbulenceIntensity: 0.01, relativeError: 0 };
     const t = examplePuck.thicknessMetres;
-    const image = unwrap(prepareStrip(profileSection({ ...examplePuck, thicknessMetres: 2 * t }, 0.08), 120));
-    const contact = unwrap(prepareStrip(profileSection(examplePuck, 0.08), 200, 0));
+    const image = unwrap(
+      prepareStrip(profileSection({ ...examplePuck, thicknessMetres: 2 * t }, 0.08), 120, { splitterPlate: true }),
+    );
+    const contact = unwrap(prepareStrip(profileSection(examplePuck, 0.08), 200, { floorGapRatio: 0 }));
     const doubled = unwrap(stripDrag(image, 2 * t, 1e-5, stream));
     const touching = unwrap(stripDrag(contact, t, 1e-5, stream));
     for (const speed of stream.speeds) {

@@ -25,6 +25,7 @@ export const attitudeTexts: Readonly<Record<PuckDragRow["orientation"], string>>
   flat: "edge-on, lying flat",
   faceOn: "face-on",
   tilted: "tilted",
+  overFloor: "edge-on, flat over the floor",
 };
 
 export interface PuckDragInput {

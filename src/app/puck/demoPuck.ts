@@ -36,6 +36,8 @@ export const demoPuck: PuckInputs = {
     turbulences: [0.01],
     shares: { upright: 1, flat: 1, faceOn: 1 },
     flatPlace: "floor",
+    flatGap: 0,
+    sweptGaps: [],
     indexSpeeds: null,
     tilts: [Math.PI / 12, Math.PI / 4],
     frictionCoefficient: wetTileFriction.best,

@@ -24,6 +24,8 @@ export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): Puck
     play: {
       orientationShares: play.shares,
       flatPlace: play.flatPlace,
+      ...(play.flatPlace === "floor" && play.flatGap > 0 ? { flatGapMetres: play.flatGap } : {}),
+      ...(play.sweptGaps.length === 0 ? {} : { sweptGapsMetres: [...play.sweptGaps] }),
       ...(play.indexSpeeds === null ? {} : { indexSpeedsMetresPerSecond: [...play.indexSpeeds] }),
       ...(play.tilts.length === 0
         ? {}

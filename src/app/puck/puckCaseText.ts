@@ -37,9 +37,9 @@ const puckCaseDocument = z.looseObject({
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 
-/** The inputs and pins as the text of a case file, which the command line runs as it is. */
-export function puckCaseText(inputs: PuckInputs, others: readonly PuckMake[]): string {
-  const document = {
+/** The inputs and pins as a case, plain JSON data. */
+export function puckCaseContent(inputs: PuckInputs, others: readonly PuckMake[]) {
+  return {
     wakewrightCase: 1,
     title: inputs.title,
     fluid: inputs.play.fluid,
@@ -48,7 +48,11 @@ export function puckCaseText(inputs: PuckInputs, others: readonly PuckMake[]): s
     turbulencePercents: inputs.play.turbulences.map((share) => Number((100 * share).toPrecision(12))),
     puck: puckBlock(inputs, others),
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+/** The inputs and pins as the text of a case file, which the command line runs as it is. */
+export function puckCaseText(inputs: PuckInputs, others: readonly PuckMake[]): string {
+  return `${JSON.stringify(puckCaseContent(inputs, others), null, 2)}\n`;
 }
 
 /** True for the text of a case file that has a puck block, whatever else is right or wrong with it. */
@@ -87,6 +91,8 @@ export function readPuckCase(content: string): PuckCaseReading {
       turbulences: rising(valuesOf(parsed.data.turbulencePercents)).map((percent) => percent / 100),
       shares: play.orientationShares,
       flatPlace: play.flatPlace ?? "floor",
+      flatGap: play.flatGapMetres ?? 0,
+      sweptGaps: play.sweptGapsMetres ?? [],
       indexSpeeds: play.indexSpeedsMetresPerSecond ?? null,
       tilts: (play.tiltDegrees ?? []).map(radians),
       frictionCoefficient: play.frictionCoefficient ?? wetTileFriction.best,

@@ -24,6 +24,9 @@ export interface PlayInputs {
   readonly shares: OrientationShares;
   /** Where a puck lies flat. */
   readonly flatPlace: "floor" | "openWater";
+  /** Gap between the floor and a puck that lies flat, and further gaps to report, m, rising. */
+  readonly flatGap: number;
+  readonly sweptGaps: readonly number[];
   /** Speeds over which the index is averaged, m/s; null for all of them. */
   readonly indexSpeeds: readonly number[] | null;
   /** Between edge-on (0) and face-on (pi/2), rad, rising. */

@@ -104,6 +104,13 @@ export class PuckPlayPanel extends LitElement {
               <option value="openWater" ?selected=${play.flatPlace === "openWater"}>in open water</option>
             </select>
           </div>
+          ${
+            play.flatPlace === "floor"
+              ? html`<ww-quantity-field label="Gap to the floor" kind="length" .value=${play.flatGap} .lowest=${0} .highest=${10} hint="0 is lying on it; else at least 2 % of the thickness." @quantity-change=${(
+                  event: QuantityChange,
+                ) => this.set({ flatGap: event.detail.value })}></ww-quantity-field>`
+              : nothing
+          }
         </fieldset>
         <fieldset>
           <legend>Attitude, friction, trust</legend>
