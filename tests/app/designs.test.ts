@@ -9,7 +9,6 @@ import { prepareLive } from "../../shared/live/liveShape";
 import { solveLive } from "../../shared/live/solveLive";
 import { handles, heldValue } from "../../src/app/drawing/handles";
 import { caseFileName, caseText } from "../../src/app/files/caseText";
-import { readScreenHash, screenHash } from "../../src/app/files/screenLink";
 import { ofFamily } from "../../src/app/store/sectionFields";
 import { rangeValues, sweepTasks } from "../../src/app/store/sweepInputs";
 
@@ -79,31 +78,6 @@ describe("designs and case files", () => {
   test("caseFileName makes a plain name of any title", () => {
     expect(caseFileName("Harbour League: puck, 80 x 30 mm")).toBe("harbour-league-puck-80-x-30-mm.json");
     expect(caseFileName("???")).toBe("case.json");
-  });
-});
-
-describe("screen links", () => {
-  const content = {
-    version: 1,
-    design: caseText(demoDesign),
-    pins: [caseText(demoDesign)],
-    positionMeasure: "arc",
-  } as const;
-
-  test("a screen survives the way through a link", async () => {
-    const read = await readScreenHash(await screenHash(content));
-    expect(read).toEqual({ ok: true, value: content });
-  });
-
-  test("damage, other content and too much of it are problems; other hashes are none of ours", async () => {
-    expect(await readScreenHash("#top")).toBeNull();
-    const damaged = await readScreenHash("#screen=AAAA");
-    expect(damaged?.ok).toBe(false);
-    const long = await readScreenHash(`#screen=${"A".repeat(500_000)}`);
-    expect(long?.ok === false && long.problem.message).toMatch(/500008 characters; at most 400000/);
-    const bomb = { ...content, design: " ".repeat(5_999_000), pins: [" ".repeat(2_000_000)] };
-    await expect(screenHash(bomb)).resolves.toBeTypeOf("string");
-    expect((await readScreenHash(await screenHash(bomb)))?.ok).toBe(false);
   });
 });
 

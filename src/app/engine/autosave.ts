@@ -1,22 +1,24 @@
-import { keepAutosave } from "../files/storage";
+import { keepText } from "../files/storage";
 import { preferences } from "../store/preferences";
 import { workbench } from "../store/workbench";
-import { screenContent } from "./screenContent";
+import { sectionScreenText } from "./sectionScreen";
 
 const calmMilliseconds = 600;
 
-/** Keeps the screen in the browser shortly after every change, until the browser refuses once. */
+/** The name under which the browser keeps the section view. */
+export const keptSection = "section";
+
+/** Keeps the section view in the browser shortly after every change, until the browser refuses once. */
 export function startAutosave(): void {
   let timer: ReturnType<typeof setTimeout> | null = null;
   let lastText = "";
   let refused = false;
   const save = async () => {
     timer = null;
-    const content = screenContent();
-    const text = JSON.stringify(content);
+    const text = sectionScreenText();
     if (refused || text === lastText) return;
     lastText = text;
-    refused = !(await keepAutosave(content));
+    refused = !(await keepText(keptSection, text));
   };
   const soon = () => {
     if (timer !== null) clearTimeout(timer);

@@ -1,10 +1,13 @@
 import { demoCases, loadDemoCase } from "../files/demoCases";
 import { readScreenHash } from "../files/screenLink";
-import { readAutosave } from "../files/storage";
+import { readKeptText } from "../files/storage";
 import { tell } from "../store/notices";
+import { pageState } from "../store/pageState";
 import { preferences } from "../store/preferences";
+import { keptSection } from "./autosave";
 import { openCase } from "./openCase";
 import { showScreen } from "./screenContent";
+import { showSectionScreen } from "./sectionScreen";
 
 const firstDemo = "harbour-league-puck.json";
 
@@ -13,13 +16,21 @@ export async function showFirstScreen(): Promise<void> {
   const linked = await readScreenHash(location.hash);
   if (linked?.ok) {
     const faults = await showScreen(linked.value, "the link");
-    if (faults.length > 0) tell("warning", `The link could not be opened in full: ${faults[0]}`);
-    else return;
+    if (faults.length === 0) {
+      if (linked.value.parts.section === undefined) await bringBackSection();
+      pageState.patch({ view: linked.value.view });
+      return;
+    }
+    tell("warning", `The link could not be opened in full: ${faults[0]}`);
   } else if (linked !== null) {
     tell("warning", linked.problem.message);
   }
-  const kept = await readAutosave();
-  if (kept !== null && (await showScreen(kept, "the autosave")).length === 0) {
+  await bringBackSection();
+}
+
+async function bringBackSection(): Promise<void> {
+  const kept = await readKeptText(keptSection);
+  if (kept !== null && (await showSectionScreen(kept, "the autosave")).length === 0) {
     tell("news", "Your last design is back. Demo cases are in the panel Case.");
     return;
   }

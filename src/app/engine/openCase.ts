@@ -1,30 +1,53 @@
+import { largestCaseBytes } from "../../../shared/case/limits";
 import type { Problem } from "../../../shared/result";
 import { rememberRecent } from "../files/storage";
 import { tell } from "../store/notices";
-import { changeDesign } from "../store/workbench";
-import { cancelCase, readDesign, runCaseFile } from "./caseRunning";
+import { pageState, type ViewName, viewTexts } from "../store/pageState";
+import { cancelCase, runCaseFile } from "./caseRunning";
+import { caseObject, rememberOpened } from "./savedCase";
+import { loadPart, viewsOf } from "./viewRegistry";
 
 /**
- * Opens a case file: its first section becomes the design, its pucks those of the puck view, and all of it is run.
- * @returns what is wrong with the file; empty when it was opened
+ * Opens a case file: every view that the file has keys for shows them, and sections are run. The view stays when the
+ * file has something for it; otherwise the first view of the file comes up.
+ * @returns what is wrong with the file; empty when the view that is shown then could open it
  */
 export async function openCase(fileName: string, text: string): Promise<readonly Problem[]> {
   cancelCase();
-  const reading = await readDesign(fileName, text);
-  if (!reading.ok) return reading.problems;
-  changeDesign(reading.value);
-  if (text.includes('"puck"')) void openPucks(fileName, text);
-  void rememberRecent({ fileName, title: reading.value.title, text, at: Date.now() });
-  void runCaseFile(fileName, reading.value.title, text);
+  if (text.length > largestCaseBytes) {
+    const message = `${fileName} has ${text.length} characters; a case file must have at most ${largestCaseBytes}.`;
+    return [{ code: "size", message }];
+  }
+  const document = caseObject(text);
+  const held = document === null ? [] : viewsOf(document);
+  // Pucks bring sections with them, and a file that no view knows is read as one of sections, for its messages.
+  const isSolved = held.length === 0 || held.includes("section") || held.includes("puck");
+  const views: readonly ViewName[] = isSolved && !held.includes("section") ? ["section", ...held] : held;
+  const { view } = pageState.value;
+  const shown = views.includes(view) ? view : (held[0] ?? "section");
+  const refusals = await Promise.all(
+    views.map(async (one) => ({ view: one, problems: await openIn(one, fileName, text) })),
+  );
+  const own = refusals.find((one) => one.view === shown)?.problems ?? [];
+  if (own.length > 0) return own;
+  for (const { view: other, problems } of refusals) {
+    if (problems.length > 0) {
+      tell("warning", `The view ${viewTexts[other]} could not open its part of ${fileName}: ${problems[0].message}`);
+    }
+  }
+  rememberOpened(fileName, text);
+  const title = typeof document?.title === "string" ? document.title : fileName;
+  void rememberRecent({ fileName, title, text, at: Date.now() });
+  if (isSolved) void runCaseFile(fileName, title, text);
+  // Whoever has gone to another view meanwhile stays there.
+  if (pageState.value.view === view) pageState.patch({ view: shown });
   return [];
 }
 
-/** The puck view's program is loaded when a case has pucks, not before. */
-async function openPucks(fileName: string, text: string): Promise<void> {
-  const [{ hasPuckBlock }, { openPuckCase }] = await Promise.all([
-    import("../puck/puckCaseText"),
-    import("../puck/openPuckCase"),
-  ]);
-  const problems = hasPuckBlock(text) ? await openPuckCase(fileName, text) : [];
-  if (problems.length > 0) tell("warning", `The pucks of ${fileName} could not be opened: ${problems[0].message}`);
+async function openIn(view: ViewName, fileName: string, text: string): Promise<readonly Problem[]> {
+  try {
+    return await (await loadPart(view)).openCase(fileName, text);
+  } catch {
+    return [{ code: "load", message: `The view ${viewTexts[view]} could not be loaded.` }];
+  }
 }

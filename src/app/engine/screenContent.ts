@@ -1,34 +1,37 @@
-import { caseText } from "../files/caseText";
-import type { ScreenContent } from "../files/screenLink";
-import { preferences } from "../store/preferences";
-import { addPin, changeDesign, startWorkbench, unpin, workbench } from "../store/workbench";
-import { readDesign } from "./caseRunning";
+import type { Result } from "../../../shared/result";
+import { type ScreenContent, screenHash } from "../files/screenLink";
+import { pageState, type ViewName, viewNames, viewTexts } from "../store/pageState";
+import { loadedParts, loadPart } from "./viewRegistry";
 
-/** What the screen shows, for a link or the autosave. */
-export function screenContent(): ScreenContent {
-  const { history, pins } = workbench.value;
-  return {
-    version: 1,
-    design: caseText(history.present),
-    pins: pins.map((pin) => caseText(pin.design)),
-    positionMeasure: preferences.value.positionMeasure,
-  };
+/** A link's hash for the screen as it is: every view that was opened is in it, or the shown one alone when they are too much. */
+export async function presentScreenHash(): Promise<Result<string>> {
+  const { view } = pageState.value;
+  await loadPart(view);
+  const whole = await screenHash(screenContent(viewNames));
+  return whole.ok ? whole : screenHash(screenContent([view]));
+}
+
+function screenContent(views: readonly ViewName[]): ScreenContent {
+  const parts = loadedParts.value;
+  const texts = views.flatMap((view) => {
+    const part = parts[view];
+    return part === undefined ? [] : [[view, part.screenText()] as const];
+  });
+  return { version: 1, view: pageState.value.view, parts: Object.fromEntries(texts) };
 }
 
 /** Puts a screen back. @returns what could not be read; empty when all was */
-export async function showScreen(content: ScreenContent, from: string): Promise<readonly string[]> {
+export async function showScreen({ view, parts }: ScreenContent, from: string): Promise<readonly string[]> {
   const faults: string[] = [];
-  const design = await readDesign(from, content.design);
-  if (design.ok) {
-    if (workbench.value.solved === null) workbench.value = startWorkbench(design.value);
-    else changeDesign(design.value);
-  } else faults.push(...design.problems.map((problem) => problem.message));
-  for (const pin of workbench.value.pins) unpin(pin.id);
-  for (const text of content.pins) {
-    const pinned = await readDesign(from, text);
-    if (pinned.ok) addPin(pinned.value, null, null);
-    else faults.push(...pinned.problems.map((problem) => problem.message));
+  for (const name of viewNames) {
+    const text = parts[name];
+    if (text === undefined) continue;
+    try {
+      faults.push(...(await (await loadPart(name)).showScreen(text, from)));
+    } catch {
+      faults.push(`the view ${viewTexts[name]} could not be loaded`);
+    }
   }
-  preferences.patch({ positionMeasure: content.positionMeasure });
+  pageState.patch({ view });
   return faults;
 }

@@ -1,28 +1,45 @@
 import { problem, type Result, success } from "../../../shared/result";
+import { type ViewName, viewNames } from "../store/pageState";
 
-/** Everything that a link needs to reproduce the screen. Designs are case-file texts, checked like any case file. */
+/** Everything that a link needs to reproduce the screen: the shown view, and what each view wrote of itself. */
 export interface ScreenContent {
   readonly version: 1;
-  readonly design: string;
-  readonly pins: readonly string[];
-  readonly positionMeasure: "angle" | "arc";
+  readonly view: ViewName;
+  /** Texts that each view reads and checks by itself, like any file. */
+  readonly parts: Readonly<Partial<Record<ViewName, string>>>;
 }
 
 const prefix = "#screen=";
 const longestHash = 400_000;
 const longestContent = 6_000_000;
-const mostPins = 12;
 
-/** The part of an address behind "#" that reproduces the screen: compressed, in characters that need no escape. */
-export async function screenHash(content: ScreenContent): Promise<string> {
-  const packed = await through(
-    new TextEncoder().encode(JSON.stringify(content)),
-    new CompressionStream("deflate-raw"),
-    longestContent,
-  );
+/** Characters that one view may write into a link. */
+export const longestPart = 4_000_000;
+
+/**
+ * The part of an address behind "#" that reproduces the screen: compressed, in characters that need no escape. A screen
+ * that holds too much for an address is a problem.
+ */
+export async function screenHash(content: ScreenContent): Promise<Result<string>> {
+  let packed: Uint8Array;
+  try {
+    const bytes = new TextEncoder().encode(JSON.stringify(content));
+    if (bytes.length > longestContent) return tooLong(`${bytes.length} bytes`, longestContent);
+    packed = await through(bytes, new CompressionStream("deflate-raw"), longestContent);
+  } catch {
+    return problem("link", "The screen could not be packed into a link. Save it as a case file instead.");
+  }
   let binary = "";
   for (const byte of packed) binary += String.fromCharCode(byte);
-  return prefix + btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+  const hash = prefix + btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+  return hash.length > longestHash ? tooLong(`${hash.length} characters`, longestHash) : success(hash);
+}
+
+function tooLong(size: string, most: number): Result<never> {
+  return problem(
+    "link",
+    `The link would hold ${size}; at most ${most} are read. Save the screen as a case file instead.`,
+  );
 }
 
 /** What a link's hash holds; null when it is none of ours. A broken or oversized one is a problem. */
@@ -75,13 +92,15 @@ async function through(
 /** True for plain data that has the shape of a screen. */
 export function isScreenContent(content: unknown): content is ScreenContent {
   if (typeof content !== "object" || content === null) return false;
-  const { version, design, pins, positionMeasure } = content as Partial<Record<keyof ScreenContent, unknown>>;
+  const { version, view, parts } = content as Partial<Record<keyof ScreenContent, unknown>>;
+  if (version !== 1 || !isViewName(view) || typeof parts !== "object" || parts === null) return false;
+  const entries = Object.entries(parts);
   return (
-    version === 1 &&
-    typeof design === "string" &&
-    Array.isArray(pins) &&
-    pins.length <= mostPins &&
-    pins.every((pin) => typeof pin === "string") &&
-    (positionMeasure === "angle" || positionMeasure === "arc")
+    Object.hasOwn(parts, view) &&
+    entries.every(([name, text]) => isViewName(name) && typeof text === "string" && text.length <= longestPart)
   );
+}
+
+export function isViewName(name: unknown): name is ViewName {
+  return viewNames.some((one) => one === name);
 }

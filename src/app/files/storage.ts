@@ -1,6 +1,5 @@
 import { createStore, get, set } from "idb-keyval";
 import { tell } from "../store/notices";
-import { isScreenContent, type ScreenContent } from "./screenLink";
 
 /** A case that was saved in this browser, or opened not long ago. */
 export interface StoredCase {
@@ -39,15 +38,6 @@ async function keep(key: string, value: unknown): Promise<boolean> {
     );
     return false;
   }
-}
-
-export async function readAutosave(): Promise<ScreenContent | null> {
-  const kept = await read<unknown>("autosave");
-  return isScreenContent(kept) ? kept : null;
-}
-
-export function keepAutosave(content: ScreenContent): Promise<boolean> {
-  return keep("autosave", content);
 }
 
 export async function savedCases(): Promise<readonly StoredCase[]> {

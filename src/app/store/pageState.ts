@@ -7,6 +7,8 @@ export type ViewName = "section" | "puck";
 /** The views by the name on their button, in the order of the work. */
 export const viewTexts: Readonly<Record<ViewName, string>> = { section: "Section", puck: "Puck" };
 
+export const viewNames = Object.keys(viewTexts) as ViewName[];
+
 /** What is open on the page; no part of a design. */
 export interface PageState {
   readonly view: ViewName;

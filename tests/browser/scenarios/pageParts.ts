@@ -31,9 +31,13 @@ export function fieldValue(page: Page, label: string): Promise<string> {
 }
 
 /** The part of an address that opens the page on a profile section of 80 x 30 mm, edge radius 6 mm, without any case. */
-export function profileHash(): Promise<string> {
+export async function profileHash(): Promise<string> {
   const section = { family: "roundedRectangle", length: 0.08, height: 0.03, edgeRadius: 0.006 } as const;
-  return screenHash({ version: 1, design: caseText({ ...demoDesign, section }), pins: [], positionMeasure: "angle" });
+  const design = caseText({ ...demoDesign, section });
+  const screen = JSON.stringify({ design, pins: [], positionMeasure: "angle" });
+  const hash = await screenHash({ version: 1, view: "section", parts: { section: screen } });
+  if (!hash.ok) throw new Error(hash.problem.message);
+  return hash.value;
 }
 
 /** Enters a value in a quantity field, as a person would. */

@@ -1,29 +1,22 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import { loadPart } from "../../engine/viewRegistry";
 import { cautions } from "../../reference/cautions";
 import { tell } from "../../store/notices";
 import { closeDialog, pageState, type ViewName, viewTexts } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
-import "../case-panel/case-panel";
 import "../cases-dialog/cases-dialog";
-import "../conditions-panel/conditions-panel";
 import "../dialog/dialog";
-import "../flow-view/flow-view";
 import "../glossary/glossary";
 import "../guide/guide";
 import "../import-dialog/import-dialog";
-import "../key-figures/key-figures";
 import "../masthead/masthead";
 import "../notice-area/notice-area";
-import "../pin-panel/pin-panel";
-import "../plot-board/plot-board";
-import "../report/report";
-import "../section-panel/section-panel";
-import "../sweep-panel/sweep-panel";
-import "../trip-panel/trip-panel";
+import "../section-view/section-view";
 import { appStyles } from "./app.styles";
 import { laterViewNames, laterViews } from "./laterViews";
+import type { ReportingView } from "./reportingView";
 
 /** The whole page. In the light DOM, because the plots inside it must be. */
 @customElement("ww-app")
@@ -45,7 +38,7 @@ export class App extends LitElement {
   protected override willUpdate(_: PropertyValues): void {
     const view = this.view.value;
     if (view === "section" || this.loaded.has(view)) return;
-    laterViews[view].load().then(
+    Promise.all([loadPart(view), laterViews[view].load()]).then(
       () => {
         this.loaded = new Set([...this.loaded, view]);
       },
@@ -56,26 +49,16 @@ export class App extends LitElement {
     );
   }
 
+  private printReport(): void {
+    void this.querySelector<ReportingView>(`main[data-view="${this.view.value}"] > *`)?.printReport();
+  }
+
   protected override render() {
     const view = this.view.value;
-    return html`<ww-masthead @print-report=${() => this.querySelector("ww-report")!.print()}></ww-masthead>
+    return html`<ww-masthead @print-report=${this.printReport}></ww-masthead>
       ${this.loaded.has(view) ? nothing : html`<p class="loading" role="status">Loading the view ${viewTexts[view]} ...</p>`}
-      ${laterViewNames.map((name) => (this.loaded.has(name) ? html`<main ?hidden=${view !== name}>${laterViews[name].render()}</main>` : nothing))}
-      <main class="layout" ?hidden=${view !== "section"}>
-        <div class="stream-area">
-          <ww-flow-view></ww-flow-view>
-          <ww-key-figures></ww-key-figures>
-          <ww-pin-panel></ww-pin-panel>
-          <ww-report></ww-report>
-        </div>
-        <div class="bench-area">
-          <ww-case-panel></ww-case-panel>
-          <ww-section-panel></ww-section-panel>
-          <ww-conditions-panel></ww-conditions-panel>
-          <ww-trip-panel></ww-trip-panel>
-        </div>
-        <div class="plots-area"><ww-plot-board></ww-plot-board><ww-sweep-panel></ww-sweep-panel></div>
-      </main>
+      ${laterViewNames.map((name) => (this.loaded.has(name) ? html`<main data-view=${name} ?hidden=${view !== name}>${laterViews[name].render()}</main>` : nothing))}
+      <main data-view="section" ?hidden=${view !== "section"}><ww-section-view></ww-section-view></main>
       <footer>
         <h2>Cautions</h2>
         <ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul>

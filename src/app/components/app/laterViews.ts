@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import type { ViewName } from "../../store/pageState";
 
-/** A view whose program is loaded when it is first asked for. */
+/** A view whose program is loaded when it is first asked for. What it renders is one element, a `ReportingView`. */
 export interface LaterView {
   readonly load: () => Promise<unknown>;
   readonly render: () => TemplateResult;

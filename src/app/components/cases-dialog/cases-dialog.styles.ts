@@ -15,6 +15,17 @@ export const casesDialogStyles = css`
   .line input {
     flex: 1 1 14rem;
   }
+  fieldset {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.2rem 1rem;
+    margin: 0.6rem 0 0;
+    padding: 0.3rem 0.6rem 0.4rem;
+    border: 1px solid var(--rule);
+  }
+  legend {
+    font-size: 0.84rem;
+  }
   ul {
     list-style: none;
     margin: 0.4rem 0 0;

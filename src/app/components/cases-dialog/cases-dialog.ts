@@ -2,18 +2,17 @@ import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Problem } from "../../../../shared/result";
 import { openCase } from "../../engine/openCase";
-import { screenContent } from "../../engine/screenContent";
-import { caseFileName, caseText } from "../../files/caseText";
+import { caseToSave, rememberOpened, viewsToSave } from "../../engine/savedCase";
+import { presentScreenHash } from "../../engine/screenContent";
+import { loadedParts } from "../../engine/viewRegistry";
 import { saveFile } from "../../files/saveFile";
-import { screenHash } from "../../files/screenLink";
 import { recentCases, removeSavedCase, type StoredCase, saveCase, savedCases } from "../../files/storage";
-import { closeDialog } from "../../store/pageState";
+import { closeDialog, pageState, type ViewName, viewNames, viewTexts } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
-import { changeDesign, workbench } from "../../store/workbench";
 import { controlStyles } from "../../style/sharedStyles";
 import { casesDialogStyles } from "./cases-dialog.styles";
 
-/** Saves the design in the browser or as a file, makes a link of the screen, and opens what was saved before. */
+/** Saves the views' work in the browser or as a file, makes a link of the screen, and opens what was saved before. */
 @customElement("ww-cases-dialog")
 export class CasesDialog extends LitElement {
   static override styles = [controlStyles, casesDialogStyles];
@@ -26,13 +25,16 @@ export class CasesDialog extends LitElement {
   @state() private link = "";
   @state() private said = "";
   @state() private problems: readonly Problem[] = [];
-  private readonly design = new StoreController(this, workbench, (value) => value.history.present);
+  @state() private views: readonly ViewName[] = [];
+  private readonly shown = new StoreController(this, pageState, (value) => value.view);
+  private readonly parts = new StoreController(this, loadedParts, (value) => value);
 
   protected override willUpdate(changed: Map<PropertyKey, unknown>): void {
     if (changed.has("open") && this.open) {
       this.link = "";
       this.said = "";
       this.problems = [];
+      this.views = viewsToSave();
       void this.readLists();
     }
   }
@@ -41,27 +43,34 @@ export class CasesDialog extends LitElement {
     [this.saved, this.recent] = await Promise.all([savedCases(), recentCases()]);
   }
 
-  private present(): StoredCase {
-    const { title } = this.design.value;
-    return { fileName: caseFileName(title), title, text: caseText(this.design.value), at: Date.now() };
-  }
-
   private async save(): Promise<void> {
-    const stored = this.present();
-    this.said = (await saveCase(stored)) ? `Saved in this browser as ${stored.fileName}.` : "Not saved.";
+    const stored = caseToSave(this.views);
+    const isKept = await saveCase(stored);
+    this.said = isKept ? `Saved in this browser as ${stored.fileName}.` : "Not saved.";
+    if (isKept) rememberOpened(stored.fileName, stored.text);
     await this.readLists();
   }
 
   private download(): void {
-    const { fileName, text } = this.present();
+    const { fileName, text } = caseToSave(this.views);
     saveFile(fileName, "application/json", text);
+    rememberOpened(fileName, text);
     this.said = `${fileName} was handed to the browser as a download.`;
   }
 
+  /** The shown view is always saved; the order is that of the buttons. */
+  private choose(view: ViewName, isChosen: boolean): void {
+    this.views = viewNames.filter((one) => (one === view ? isChosen : this.views.includes(one)));
+  }
+
   private async makeLink(): Promise<void> {
-    const hash = await screenHash(screenContent());
-    this.link = `${location.origin}${location.pathname}${hash}`;
-    history.replaceState(null, "", hash);
+    const hash = await presentScreenHash();
+    if (!hash.ok) {
+      this.said = hash.problem.message;
+      return;
+    }
+    this.link = `${location.origin}${location.pathname}${hash.value}`;
+    history.replaceState(null, "", hash.value);
     try {
       await navigator.clipboard.writeText(this.link);
       this.said = "The link is in the clipboard and in the address bar.";
@@ -82,15 +91,17 @@ export class CasesDialog extends LitElement {
   }
 
   protected override render() {
+    const part = this.parts.value[this.shown.value];
     return html`<div class="stack">
       <div>
         <label for="title">Title</label>
         <div class="line">
-          <input id="title" type="text" maxlength="200" .value=${this.design.value.title} @change=${(event: Event) => {
+          <input id="title" type="text" maxlength="200" .value=${part?.look().title ?? ""} @change=${(event: Event) => {
             const title = (event.target as HTMLInputElement).value.trim();
-            if (title !== "") changeDesign({ title });
+            if (title !== "") part?.rename(title);
           }} />
         </div>
+        ${this.renderViews()}
         <div class="line">
           <button type="button" class="is-main" @click=${this.save}>Save in this browser</button>
           <button type="button" @click=${this.download}>Download case file</button>
@@ -103,6 +114,23 @@ export class CasesDialog extends LitElement {
       </div>
       ${this.renderList("Saved in this browser", this.saved, true)} ${this.renderList("Opened lately", this.recent, false)}
     </div>`;
+  }
+
+  /** What the file is to hold, once there is a choice. */
+  private renderViews() {
+    const shown = this.shown.value;
+    const offered = viewNames.filter((view) => this.parts.value[view] !== undefined || this.views.includes(view));
+    if (offered.length < 2) return nothing;
+    return html`<fieldset>
+      <legend>Views in the case</legend>
+      ${offered.map(
+        (view) => html`<label class="choice">
+          <input type="checkbox" .checked=${this.views.includes(view)} ?disabled=${view === shown}
+            @change=${(event: Event) => this.choose(view, (event.target as HTMLInputElement).checked)} />
+          ${viewTexts[view]}
+        </label>`,
+      )}
+    </fieldset>`;
   }
 
   private renderList(heading: string, cases: readonly StoredCase[], removable: boolean) {

@@ -1,10 +1,9 @@
-import { html, LitElement, nothing } from "lit";
+import { html, LitElement } from "lit";
 import { customElement } from "lit/decorators.js";
-import { puckBench, redoPuck, undoPuck } from "../../puck/puckBench";
-import { openDialog, pageState, type ViewName, viewTexts } from "../../store/pageState";
+import { ShownPart } from "../../engine/shownPart";
+import { openDialog, pageState, viewNames, viewTexts } from "../../store/pageState";
 import { preferences, type ThemeChoice } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
-import { redoDesign, undoDesign, workbench } from "../../store/workbench";
 import { controlStyles } from "../../style/sharedStyles";
 import { mastheadStyles } from "./masthead.styles";
 
@@ -13,14 +12,13 @@ import { mastheadStyles } from "./masthead.styles";
 export class Masthead extends LitElement {
   static override styles = [controlStyles, mastheadStyles];
 
-  private readonly history = new StoreController(this, workbench, (value) => value.history);
-  private readonly puckHistory = new StoreController(this, puckBench, (value) => value.history);
+  private readonly shown = new ShownPart(this);
   private readonly view = new StoreController(this, pageState, (value) => value.view);
   private readonly theme = new StoreController(this, preferences, (value) => value.theme);
 
   protected override render() {
-    const isPuck = this.view.value === "puck";
-    const { past, present, future } = isPuck ? this.puckHistory.value : this.history.value;
+    const { part } = this.shown;
+    const { title, canUndo, canRedo } = part?.look() ?? { title: "", canUndo: false, canRedo: false };
     return html`<header class="bar">
       <h1 class="brand">
         <svg viewBox="0 0 48 40" aria-hidden="true">
@@ -30,21 +28,17 @@ export class Masthead extends LitElement {
         Wakewright
       </h1>
       <nav class="views" aria-label="Views">
-        ${(Object.keys(viewTexts) as ViewName[]).map(
+        ${viewNames.map(
           (view) =>
             html`<button type="button" aria-current=${view === this.view.value ? "page" : "false"} @click=${() => pageState.patch({ view })}>${viewTexts[view]}</button>`,
         )}
       </nav>
-      <p class="title">${present.title}</p>
+      <p class="title">${title}</p>
       <div class="actions" role="toolbar" aria-label="Page">
-        <button type="button" ?disabled=${past.length === 0} @click=${isPuck ? undoPuck : undoDesign}>Undo</button>
-        <button type="button" ?disabled=${future.length === 0} @click=${isPuck ? redoPuck : redoDesign}>Redo</button>
-        ${
-          isPuck
-            ? nothing
-            : html`<button type="button" @click=${() => openDialog("cases")}>Cases</button>
-              <button type="button" @click=${() => this.dispatchEvent(new CustomEvent("print-report"))}>Print report</button>`
-        }
+        <button type="button" ?disabled=${!canUndo} @click=${() => part?.undo()}>Undo</button>
+        <button type="button" ?disabled=${!canRedo} @click=${() => part?.redo()}>Redo</button>
+        <button type="button" @click=${() => openDialog("cases")}>Cases</button>
+        <button type="button" ?disabled=${part === null} @click=${() => this.dispatchEvent(new CustomEvent("print-report"))}>Print report</button>
         <button type="button" @click=${() => openDialog("glossary")}>Glossary</button>
         <button type="button" @click=${() => openDialog("guide")}>Guide</button>
         <select aria-label="Theme" @change=${(event: Event) =>

@@ -3,6 +3,7 @@ import { customElement } from "lit/decorators.js";
 import { startPuckKeeping } from "../../puck/puckKeeping";
 import { startPuckSolving } from "../../puck/puckSolving";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import type { ReportingView } from "../app/reportingView";
 import "../puck-case/puck-case";
 import "../puck-cautions/puck-cautions";
 import "../puck-drag/puck-drag";
@@ -19,7 +20,7 @@ import { puckViewStyles } from "./puck-view.styles";
 
 /** The whole puck: what it is, what it weighs, how it drags and moves, what the rules say, and where it is handed on. */
 @customElement("ww-puck-view")
-export class PuckView extends LitElement {
+export class PuckView extends LitElement implements ReportingView {
   constructor() {
     super();
     adoptDocumentStyles(puckViewStyles);
@@ -32,6 +33,10 @@ export class PuckView extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     void startPuckKeeping().then(startPuckSolving);
+  }
+
+  async printReport(): Promise<void> {
+    window.print();
   }
 
   protected override render() {

@@ -1,0 +1,29 @@
+import { designToCase } from "../../../shared/design/designToCase";
+import { changeDesign, presentDesign, redoDesign, undoDesign, workbench } from "../store/workbench";
+import { readDesign } from "./caseRunning";
+import { sectionScreenText, showSectionScreen } from "./sectionScreen";
+import type { ViewPart } from "./viewRegistry";
+
+/** The section view: its design is the first section of a case in the middle of its streams. */
+export const sectionPart: ViewPart = {
+  look: () => {
+    const { past, present, future } = workbench.value.history;
+    return { title: present.title, canUndo: past.length > 0, canRedo: future.length > 0 };
+  },
+  subscribe: (listener) => workbench.subscribe(listener),
+  undo: undoDesign,
+  redo: redoDesign,
+  rename: (title) => changeDesign({ title }),
+  caseKeys: () => {
+    const { wakewrightCase: _version, title: _title, ...keys } = designToCase(presentDesign());
+    return keys;
+  },
+  openCase: async (fileName, text) => {
+    const reading = await readDesign(fileName, text);
+    if (!reading.ok) return reading.problems;
+    changeDesign(reading.value);
+    return [];
+  },
+  screenText: sectionScreenText,
+  showScreen: showSectionScreen,
+};
