@@ -18,17 +18,23 @@ export function arcAtPosition(nodes: SectionNodes, p: number): number {
   return (2 * u3 - 3 * u2 + 1) * arc[i] + (u3 - 2 * u2 + u) * ds[i] + (3 * u2 - 2 * u3) * end + (u3 - u2) * ds[next];
 }
 
-/** Position p of an arc length from the nose, m (any real number, taken modulo the perimeter). */
-export function positionAtArc(nodes: SectionNodes, arcLength: number): number {
-  const { count, arc, perimeter } = nodes;
-  const wrapped = arcLength - perimeter * Math.floor(arcLength / perimeter);
+/** The last node at or before an arc length from the nose, m, in [0, perimeter). */
+export function nodeBeforeArc({ count, arc }: SectionNodes, arcLength: number): number {
   let low = 0;
   let high = count;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if (arc[middle] <= wrapped) low = middle;
+    if (arc[middle] <= arcLength) low = middle;
     else high = middle;
   }
+  return low;
+}
+
+/** Position p of an arc length from the nose, m (any real number, taken modulo the perimeter). */
+export function positionAtArc(nodes: SectionNodes, arcLength: number): number {
+  const { count, perimeter } = nodes;
+  const wrapped = arcLength - perimeter * Math.floor(arcLength / perimeter);
+  const low = nodeBeforeArc(nodes, wrapped);
   let left = low;
   let right = low + 1;
   for (let i = 0; i < 40; i++) {

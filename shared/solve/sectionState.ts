@@ -1,4 +1,4 @@
-import { arcAtPosition, interpolateAtPosition } from "../geometry/arcPosition";
+import { arcAtPosition, interpolateAtPosition, nodeBeforeArc } from "../geometry/arcPosition";
 import { layerProfile } from "../layer/layerProfile";
 import { followSide } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
@@ -21,9 +21,12 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
       ? sideSolution(section, condition, point, "lower")
       : sealedSide(section, contact.middle, point.upper.state);
   const upper = symmetric ? mirrored(section, lower) : sideSolution(section, condition, point, "upper");
-  const friction = [lower, upper].map((side, i) => frictionForce(section, side, i === 0 ? "lower" : "upper"));
+  const lowerFriction = frictionForce(section, lower, "lower");
+  const upperFriction = symmetric
+    ? { drag: lowerFriction.drag, lift: -lowerFriction.lift }
+    : frictionForce(section, upper, "upper");
   const pressureDrag = quadraticAt(wake.pressureDrag, speedRatio);
-  const frictionDrag = friction[0].drag + friction[1].drag;
+  const frictionDrag = lowerFriction.drag + upperFriction.drag;
   const basePressure = 1 - speedRatio * speedRatio;
   const amplitude = wake.amplitude[0] + speedRatio * wake.amplitude[1];
   const pressureCoefficient = new Float64Array(nodes.count);
@@ -46,7 +49,7 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
     pressureDragCoefficient: pressureDrag,
     frictionDragCoefficient: frictionDrag,
     dragCoefficient: pressureDrag + frictionDrag,
-    liftCoefficient: symmetric ? 0 : quadraticAt(wake.lift, speedRatio) + friction[0].lift + friction[1].lift,
+    liftCoefficient: symmetric ? 0 : quadraticAt(wake.lift, speedRatio) + lowerFriction.lift + upperFriction.lift,
     wakeWidth: wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1],
     pressureCoefficient,
     surfaceVelocity: velocity,
@@ -136,13 +139,7 @@ function frictionForce(section: PreparedSection, solution: SideSolution, side: S
 function tangentAtArc(nodes: PreparedSection["nodes"], contourArc: number): [number, number] {
   const { arc, count, perimeter } = nodes;
   const wrapped = contourArc - perimeter * Math.floor(contourArc / perimeter);
-  let low = 0;
-  let high = count;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (arc[middle] <= wrapped) low = middle;
-    else high = middle;
-  }
+  const low = nodeBeforeArc(nodes, wrapped);
   const next = (low + 1) % count;
   const end = next === 0 ? perimeter : arc[next];
   const weight = (wrapped - arc[low]) / (end - arc[low]);

@@ -16,6 +16,7 @@ export interface SeparatedFlow {
   readonly velocity: Float64Array;
   /** Front stagnation point, node steps from the nose (may be negative). */
   readonly stagnation: number;
+  /** Laid out when first read: a search along one side has no use for the other. */
   readonly lower: SideStations;
   /** The same object as `lower` in a symmetric flow and on a floor, where the lower side is that of the mirror image. */
   readonly upper: SideStations;
@@ -56,8 +57,9 @@ export function separatedFlow(
   const { nodes, referenceWidth } = flow;
   const side = (which: Side, separation: number): SideStations =>
     sideStations(nodes, velocity, which, stagnation, separation, speedRatio, referenceWidth);
-  const lowerSide = contact === null ? side("lower", lower) : side("upper", upper);
-  const upperSide = flow.operator.folded || contact !== null ? lowerSide : side("upper", upper);
+  const alike = flow.operator.folded || contact !== null;
+  let lowerSide: SideStations | null = null;
+  let upperSide: SideStations | null = null;
   return {
     wake: wake.value,
     speedRatio,
@@ -65,8 +67,14 @@ export function separatedFlow(
     strouhal: contact === null ? free.strouhal : free.strouhal / 2,
     velocity,
     stagnation,
-    lower: lowerSide,
-    upper: upperSide,
+    get lower() {
+      lowerSide ??= contact === null ? side("lower", lower) : side("upper", upper);
+      return lowerSide;
+    },
+    get upper() {
+      upperSide ??= alike ? this.lower : side("upper", upper);
+      return upperSide;
+    },
   };
 }
 

@@ -1,11 +1,12 @@
 import type { SectionFlow } from "../flow/sectionFlow";
-import { followSide, type SideLayer } from "../layer/sideLayer";
+import type { SideLayer } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
 import type { FlowCondition } from "./condition";
 import { type FixedPoint, RESIDUAL_TOLERANCE, separatesThere, steadyOnes } from "./fixedPoints";
+import { followBothSides, followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./prepareSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
-import { stationTrips } from "./stationTrips";
+import { settleTogether } from "./settleTogether";
 
 /** Which root a side prefers where its layer could separate in several places: the one nearest to the nose or to the tail. */
 export type RootChoice = "early" | "late";
@@ -16,6 +17,8 @@ const POSITION_TOLERANCE = 1e-3;
 /** The sides have settled when a sweep moves neither by more than this, in node steps. */
 const SETTLED = 0.01;
 const MOST_SWEEPS = 24;
+/** After so many sweeps the sides are no longer tried together: something on the way keeps them apart. */
+const SWEEPS_BEFORE_ALONE = 4;
 const LOWER_FIRST: readonly Side[] = ["lower", "upper"];
 const UPPER_FIRST: readonly Side[] = ["upper", "lower"];
 
@@ -36,8 +39,9 @@ export type SweepOrder = Side | "together";
  */
 export function twoSidedFixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
   const found: FixedPoint[] = [];
+  const scanned: ScannedProbes = new Map();
   for (const [lower, upper, order] of SEARCHES) {
-    const point = twoSidedFixedPoint(section, condition, { lower, upper }, null, order);
+    const point = twoSidedFixedPoint(section, condition, { lower, upper }, null, order, scanned);
     if (point !== null && !found.some((known) => sameWake(known, point))) found.push(point);
   }
   return steadyOnes(found);
@@ -60,6 +64,7 @@ function sameWake(a: FixedPoint, b: FixedPoint): boolean {
  * A fixed point of the two-sided separation map: a side is solved with the other held, until neither moves.
  * @param choice which root each side takes where it has several
  * @param guess separation positions to start from, in node steps, when something near is known
+ * @param scanned probes of earlier searches in the same condition, and those of this one from now on
  * @returns null when a side finds no separation point or the sides do not settle
  */
 export function twoSidedFixedPoint(
@@ -68,6 +73,7 @@ export function twoSidedFixedPoint(
   choice: { readonly lower: RootChoice; readonly upper: RootChoice },
   guess: { readonly lower: number; readonly upper: number } | null = null,
   order: SweepOrder = "lower",
+  scanned: ScannedProbes = new Map(),
 ): FixedPoint | null {
   const flow = section.fullFlow();
   const count = section.nodes.count;
@@ -79,10 +85,11 @@ export function twoSidedFixedPoint(
     const before = { lower, upper };
     onSwitch = false;
     for (const side of order === "upper" ? UPPER_FIRST : LOWER_FIRST) {
-      const held = order === "together" ? before : { lower, upper };
+      // The first sweep starts both sides alike in every search, so that its scans are shared.
+      const held = order === "together" || !known ? before : { lower, upper };
       const other = side === "lower" ? held.upper : held.lower;
       const own = side === "lower" ? held.lower : held.upper;
-      const root = sideRoot(section, flow, condition, side, other, known ? own : null, choice[side]);
+      const root = sideRoot(section, flow, condition, side, other, known ? own : null, choice[side], scanned);
       if (root === null) return null;
       if (side === "lower") lower = root.position;
       else upper = root.position;
@@ -95,20 +102,17 @@ export function twoSidedFixedPoint(
       if (solved === null) return null;
       return {
         flow: solved,
-        lower: sideLayer(section, condition, solved, "lower"),
-        upper: sideLayer(section, condition, solved, "upper"),
+        ...followBothSides(section, condition, solved),
         onSwitch,
       };
     }
     known = true;
+    if (!onSwitch && sweep < SWEEPS_BEFORE_ALONE && Math.max(lowerMove, upperMove) < count / 10) {
+      const settled = settleTogether(section, flow, condition, lower, upper);
+      if (settled !== null) return settled;
+    }
   }
   return null;
-}
-
-function sideLayer(section: PreparedSection, condition: FlowCondition, flow: SeparatedFlow, side: Side): SideLayer {
-  const trips = condition.trips?.length ? stationTrips(section, flow, side, condition.trips) : [];
-  const stations = side === "lower" ? flow.lower : flow.upper;
-  return followSide(stations, condition, trips, section.constants);
 }
 
 /** Separation position of one side with the other side's held; searched near `guess` first when there is one. */
@@ -120,6 +124,7 @@ function sideRoot(
   other: number,
   guess: number | null,
   choice: RootChoice,
+  scanned: ScannedProbes,
 ): { position: number; onSwitch: boolean } | null {
   const count = section.nodes.count;
   // Distance from the nose along the side, in node steps, so that both sides run the same way.
@@ -130,14 +135,32 @@ function sideRoot(
     if (!(upper - lower > 2)) return null;
     const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
     if (solved === null) return null;
-    const layer = sideLayer(section, condition, solved, side);
+    const layer = followOneSide(section, condition, solved, side);
     return { position: distance, residual: layer.residual, layer, flow: solved };
   };
   const near = guess === null ? null : bracketNear(probe, side === "lower" ? guess : count - guess, count);
-  const bracket = near ?? bracketByScan(probe, count, choice);
+  const bracket =
+    near ??
+    bracketByScan(
+      (distance) => remember(scanned, `${side} ${other} ${distance}`, () => probe(distance)),
+      count,
+      choice,
+    );
   if (bracket === null) return null;
   const closed = closeBracket(probe, bracket);
   return { position: side === "lower" ? closed.position : count - closed.position, onSwitch: closed.onSwitch };
+}
+
+/** Probes of the scans by side, held position and distance: searches that start alike share them. */
+type ScannedProbes = Map<string, SideProbe | null>;
+
+function remember(scanned: ScannedProbes, key: string, probe: () => SideProbe | null): SideProbe | null {
+  let known = scanned.get(key);
+  if (known === undefined) {
+    known = probe();
+    scanned.set(key, known);
+  }
+  return known;
 }
 
 type ProbeAt = (distance: number) => SideProbe | null;
