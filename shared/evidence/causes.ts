@@ -1,0 +1,133 @@
+import { largestBlockageRatio } from "./confinedDrag";
+import { assumedRoughnessRatio, assumedTurbulence, type FlowSettings } from "./flowSettings";
+import type { MeasuredConditions } from "./measurement";
+
+export type CauseKey = "turbulence" | "roughness" | "ends" | "blockage";
+
+/** A setting that could explain a disagreement, and where its values are looked for. */
+export interface Cause {
+  readonly key: CauseKey;
+  /** For people: "turbulence". */
+  readonly name: string;
+  /** What the value is: "turbulence intensity, fraction". */
+  readonly quantity: string;
+  readonly from: number;
+  readonly to: number;
+  /** The set's own value of the setting, inside from and to. */
+  readonly stated: number;
+  /** True where values are laid out by equal ratios, else by equal steps. */
+  readonly logarithmic: boolean;
+  /** Values that are met in practice, and who says so. */
+  readonly plausible: { readonly from: number; readonly to: number; readonly source: string };
+  readonly settings: (base: FlowSettings, value: number) => FlowSettings;
+}
+
+/** Above this length / width the end relief tables say "endless". */
+const endlessRatio = 100;
+const shortestRatio = 0.3;
+
+/** Heights of sand that stand for walls from glass to planed wood, m: EN 1991-1-4 (2005), table 7.13 (from memory). */
+const smoothestWall = 1.5e-6;
+const roughestWall = 5e-4;
+
+/**
+ * The causes that can be tested on a set.
+ * @param width of the section across the stream, m; null when it is not known
+ */
+export function causesFor(conditions: MeasuredConditions, base: FlowSettings, width: number | null): Cause[] {
+  return [turbulence(base), roughness(base, width), ends(conditions, base), blockage(conditions, base)];
+}
+
+function turbulence(base: FlowSettings): Cause {
+  // The engine takes a stream quieter than 0.1 % for one of 0.1 %.
+  const from = assumedTurbulence;
+  const to = 0.09;
+  return {
+    key: "turbulence",
+    name: "turbulence",
+    quantity: "turbulence intensity",
+    from,
+    to,
+    stated: within(base.turbulenceIntensity, from, to),
+    logarithmic: true,
+    plausible: {
+      from: 0,
+      to: 0.03,
+      source: "wind tunnels up to 1 %, water channels 0.5 to 3 %: common practice, no source",
+    },
+    settings: (settings, turbulenceIntensity) => ({ ...settings, turbulenceIntensity }),
+  };
+}
+
+function roughness(base: FlowSettings, width: number | null): Cause {
+  const from = 1e-6;
+  const to = 2e-2;
+  return {
+    key: "roughness",
+    name: "roughness",
+    quantity: "equivalent sand-grain roughness ks/D",
+    from,
+    to,
+    stated: within(base.sandGrainRoughnessRatio, from, to),
+    logarithmic: true,
+    plausible:
+      width === null
+        ? {
+            from: assumedRoughnessRatio,
+            to: 9e-3,
+            source: "from a polished wall to the roughest cylinder of Achenbach (1971, J. Fluid Mech. 46)",
+          }
+        : {
+            from: smoothestWall / width,
+            to: roughestWall / width,
+            source: "walls from glass to planed wood, 0.0015 to 0.5 mm: EN 1991-1-4 (2005), table 7.13 (from memory)",
+          },
+    settings: (settings, sandGrainRoughnessRatio) => ({ ...settings, sandGrainRoughnessRatio }),
+  };
+}
+
+function ends({ lengthToWidth }: MeasuredConditions, base: FlowSettings): Cause {
+  return {
+    key: "ends",
+    name: "end effects",
+    quantity: "length/width of a body with two free ends that has this drag",
+    from: shortestRatio,
+    to: endlessRatio,
+    stated: within(base.lengthToWidth ?? endlessRatio, shortestRatio, endlessRatio),
+    logarithmic: true,
+    plausible:
+      lengthToWidth === null
+        ? { from: 1, to: endlessRatio, source: "range of the published end reliefs" }
+        : {
+            from: 0.8 * lengthToWidth,
+            to: endlessRatio,
+            source: "from the model's own length/width with free ends (less 20 %) to perfect end plates",
+          },
+    settings: (settings, value) => ({ ...settings, lengthToWidth: value >= endlessRatio ? null : value }),
+  };
+}
+
+function blockage({ blockageRatio }: MeasuredConditions, base: FlowSettings): Cause {
+  return {
+    key: "blockage",
+    name: "blockage",
+    quantity: "model width / tunnel height, not corrected for",
+    from: 0,
+    to: largestBlockageRatio,
+    stated: base.blockageRatio,
+    logarithmic: false,
+    plausible:
+      blockageRatio === null
+        ? {
+            from: 0,
+            to: 1 / 6,
+            source: "up to 1/6, the tunnel of Achenbach (1968, J. Fluid Mech. 34; from memory)",
+          }
+        : { from: 0, to: 1.2 * blockageRatio, source: "up to the stated blockage (and 20 % more)" },
+    settings: (settings, value) => ({ ...settings, blockageRatio: value }),
+  };
+}
+
+function within(value: number, from: number, to: number): number {
+  return Math.min(to, Math.max(from, value));
+}

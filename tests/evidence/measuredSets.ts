@@ -1,0 +1,75 @@
+import { prepareShape } from "../../shared/case/prepareShape";
+import { type CauseSuggestion, causeSteps } from "../../shared/evidence/causeSteps";
+import {
+  compareSet,
+  type MeasuredSection,
+  measuredSection,
+  type SetComparison,
+} from "../../shared/evidence/compareSet";
+import { type FlowSettings, statedSettings } from "../../shared/evidence/flowSettings";
+import {
+  bareMeasuredPoint,
+  type MeasuredConditions,
+  type MeasurementSet,
+  type SpeedDirection,
+} from "../../shared/evidence/measurement";
+import { predictAt } from "../../shared/evidence/predictAt";
+import { buildContour } from "../../shared/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+
+/** An endless polished body in a quiet, wide stream. */
+export const quietConditions: MeasuredConditions = {
+  turbulenceIntensity: 0.001,
+  sandGrainRoughnessRatio: 1e-5,
+  blockageRatio: null,
+  blockageCorrected: false,
+  lengthToWidth: null,
+  ends: "endless",
+};
+
+export const quietSettings = statedSettings(quietConditions);
+
+export function prepared(spec: SectionSpec, panelCount: number): MeasuredSection {
+  const contour = buildContour(spec);
+  if (!contour.ok) throw new Error(contour.problem.message);
+  const shape = prepareShape(contour.value, 0, panelCount);
+  if (!shape.ok) throw new Error(shape.problem.message);
+  return measuredSection(shape.value.section);
+}
+
+export function setOf(
+  points: MeasurementSet["points"],
+  conditions: MeasuredConditions = quietConditions,
+  direction: SpeedDirection | null = "rising",
+): MeasurementSet {
+  return { name: "a test", kind: "tunnelTest", source: "made for a test", direction, conditions, points };
+}
+
+/** A set that the engine makes itself under other settings than those it states. */
+export function syntheticSet(
+  section: MeasuredSection,
+  truth: FlowSettings,
+  reynoldsNumbers: readonly number[],
+  relativeUncertainty = 0.02,
+): MeasurementSet {
+  const wanted = reynoldsNumbers.map((reynolds) => ({ reynolds, direction: "rising" as const }));
+  const predictions = predictAt(section.solve, section.description, truth, wanted, false);
+  return setOf(
+    predictions.map((point, i) => {
+      if (point === null) throw new Error(`no state at Re ${reynoldsNumbers[i]}`);
+      return bareMeasuredPoint(reynoldsNumbers[i], point.dragCoefficient, relativeUncertainty * point.dragCoefficient);
+    }),
+  );
+}
+
+export function causesOf(
+  section: MeasuredSection,
+  set: MeasurementSet,
+  comparison: SetComparison = compareSet(section, set),
+): CauseSuggestion[] {
+  const steps = causeSteps(section, set, comparison, section.width);
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
