@@ -7,6 +7,7 @@ import { incidenceBounds, mostSections, turbulenceBounds } from "./limits";
 import { evenPanelCount } from "./panelCountDocument";
 import { listOrRangeRule, strictRecord, sweepable, text } from "./quantity";
 import { sectionDocument } from "./sectionDocument";
+import { workingPointDocument } from "./workingPointDocument";
 
 /** The version of the case file's format, the value of its key "wakewrightCase". */
 export const caseVersion = 1;
@@ -42,6 +43,7 @@ export const caseDocument = strictRecord("a case", {
   incidenceDegrees: sweepable("Incidence, positive nose up", incidenceBounds).optional(),
   fluid: fluidDocument.optional(),
   ...flowKeys,
+  workingPoint: workingPointDocument.optional(),
   branches: z
     .enum(branchChoices, { error: branchRule })
     .optional()

@@ -22,8 +22,8 @@ const standardFluid: FluidSpec = { kind: "freshWater", temperatureCelsius: 27 };
 const standardPanelCount = 160;
 
 /**
- * The design to start from when a case is opened: its first section and incidence, the middle of its streams, its first
- * roughness and turbulence.
+ * The design to start from when a case is opened: its first section and incidence at its working point; without one, in
+ * the middle of its streams at its first roughness and turbulence.
  */
 export function caseToDesign(text: string, fileName: string): DesignReading {
   if (text.length > largestCaseBytes) {
@@ -39,6 +39,10 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
   if (!reading.ok) return reading;
   const document = parsed.data;
   const { shapes, stream, roughness, turbulencePercents } = reading.value;
+  if (shapes.length === 0) {
+    const message = `${fileName} has no sections and no pucks, so there is no section to work on.`;
+    return { ok: false, problems: [{ code: "no-section", message, field: "sections" }] };
+  }
   const [shape] = shapes;
   if (shape.floorGapMetres !== null) {
     const message = `${fileName}: the first section has a floor below it (floorGapMetres); the page works on sections in open water. Run the case on the command line, or leave the floor out.`;
@@ -52,6 +56,11 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
   if (!properties.ok) return { ok: false, problems: [properties.problem] };
   const middle = stream.values[Math.floor((stream.values.length - 1) / 2)];
   const [wall] = roughness.values;
+  const point = document.workingPoint ?? {
+    speedMetresPerSecond: stream.by === "speed" ? middle : (middle * properties.value.kinematicViscosity) / width,
+    sandGrainRoughnessMetres: roughness.by === "height" ? wall : wall * width,
+    turbulencePercent: turbulencePercents[0],
+  };
   return {
     ok: true,
     value: {
@@ -60,9 +69,9 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
       sectionName: section.name ?? null,
       incidence,
       fluid,
-      speed: stream.by === "speed" ? middle : (middle * properties.value.kinematicViscosity) / width,
-      turbulenceIntensity: turbulencePercents[0] / 100,
-      sandGrainRoughness: roughness.by === "height" ? wall : wall * width,
+      speed: point.speedMetresPerSecond,
+      turbulenceIntensity: point.turbulencePercent / 100,
+      sandGrainRoughness: point.sandGrainRoughnessMetres,
       trips: (document.trips ?? []).map((trip) => ({
         side: trip.side,
         arc: trip.arcMetres ?? (trip.arcRatio ?? 0) * width,

@@ -6,6 +6,7 @@ import { pageState } from "../store/pageState";
 import { preferences } from "../store/preferences";
 import { keptSection } from "./autosave";
 import { openCase } from "./openCase";
+import { keepOpenedCase } from "./openedCaseKeeping";
 import { showScreen } from "./screenContent";
 import { showSectionScreen } from "./sectionScreen";
 
@@ -13,6 +14,11 @@ const firstDemo = "harbour-league-puck.json";
 
 /** What a visit starts with: the screen of the link, else where this browser left off, else the demo case. */
 export async function showFirstScreen(): Promise<void> {
+  await bringBackScreen();
+  await keepOpenedCase();
+}
+
+async function bringBackScreen(): Promise<void> {
   const linked = await readScreenHash(location.hash);
   if (linked?.ok) {
     const faults = await showScreen(linked.value, "the link");
