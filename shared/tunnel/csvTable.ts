@@ -1,0 +1,94 @@
+import Papa from "papaparse";
+import { problem, type Result, success } from "../result";
+import type { DataTable } from "./dataTable";
+
+/** What a table may have at most, so that no file can hang the program. */
+export const mostTableBytes = 4_000_000;
+export const mostTableRows = 20_000;
+export const mostTableColumns = 100;
+export const longestCell = 500;
+
+const separators = [",", ";", "\t"] as const;
+
+/**
+ * Reads comma-, semicolon- or tab-separated values with a header line: with or without byte-order mark, any line ends,
+ * quoted cells. Lines that begin with # above the header are remarks. Cells stay as they were typed, without spaces
+ * around them; empty lines are left out but counted.
+ * @returns a problem when there is no header, a name stands twice, a row is too long or the file too large
+ */
+export function readCsvTable(text: string): Result<DataTable> {
+  if (text.length > mostTableBytes) {
+    return problem("table", `the table has ${text.length} characters; it must have at most ${mostTableBytes}`);
+  }
+  const clean = text.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");
+  const remarks = /^(?:[ \t]*(?:#[^\n]*)?\n)*/.exec(clean)?.[0] ?? "";
+  const headerRow = 1 + (remarks.match(/\n/g)?.length ?? 0);
+  const body = clean.slice(remarks.length);
+  const separator = separatorOf(body.split("\n", 1)[0]);
+  const parsed = Papa.parse<string[]>(body, { delimiter: separator, newline: "\n" });
+  const quote = parsed.errors.find(({ type }) => type === "Quotes");
+  if (quote !== undefined) {
+    return problem(
+      "table",
+      `row ${headerRow + (quote.row ?? 0)}: ${quote.message.toLowerCase()}; a quoted cell must end with a quotation mark`,
+    );
+  }
+  const [header = [], ...rest] = parsed.data;
+  const columns = header.map((name) => name.trim());
+  while (columns.at(-1) === "") columns.pop();
+  if (columns.length === 0) return problem("table", "the table is empty; its first line must name the columns");
+  if (columns.length > mostTableColumns) {
+    return problem("table", `the table has ${columns.length} columns; it must have at most ${mostTableColumns}`);
+  }
+  const twice = columns.find((name, i) => columns.indexOf(name) !== i);
+  if (twice !== undefined) {
+    return problem("table", `row ${headerRow}: the column name "${twice}" stands twice; each column needs its own`);
+  }
+  const rows = rest.map((row) => row.map((cell) => cell.trim()));
+  while (rows.length > 0 && isEmpty(rows[rows.length - 1])) rows.pop();
+  if (rows.length > mostTableRows) {
+    return problem("table", `the table has ${rows.length} rows; it must have at most ${mostTableRows}`);
+  }
+  for (const [i, row] of rows.entries()) {
+    const beyond = row.findIndex((cell, j) => j >= columns.length && cell !== "");
+    if (beyond >= 0) {
+      return problem(
+        "table",
+        `row ${headerRow + 1 + i} has ${beyond + 1} cells and the header ${columns.length}; a decimal comma in a comma-separated file must be quoted`,
+      );
+    }
+    const long = row.findIndex((cell) => cell.length > longestCell);
+    if (long >= 0) {
+      return problem(
+        "table",
+        `row ${headerRow + 1 + i}, column ${columns[long]}: the cell has ${row[long].length} characters; it must have at most ${longestCell}`,
+      );
+    }
+  }
+  return success({
+    columns,
+    rows: rows.map((row) => row.slice(0, columns.length)),
+    ...(headerRow === 1 ? {} : { headerRow }),
+    ...(separator === "," ? {} : { separator }),
+  });
+}
+
+/** The table as comma-separated values, for editing and for files. */
+export function csvOfTable({ columns, rows }: DataTable): string {
+  const lines = [columns, ...rows.map((row) => columns.map((_, i) => row[i] ?? ""))];
+  return `${Papa.unparse(
+    lines.map((line) => [...line]),
+    { newline: "\r\n" },
+  )}\r\n`;
+}
+
+/** The separator that occurs most in the header outside quotation marks. */
+function separatorOf(header: string): (typeof separators)[number] {
+  const bare = header.replace(/"[^"]*"/g, "");
+  const count = (separator: string) => bare.split(separator).length - 1;
+  return separators.reduce((best, next) => (count(next) > count(best) ? next : best));
+}
+
+function isEmpty(row: readonly string[]): boolean {
+  return row.every((cell) => cell === "");
+}

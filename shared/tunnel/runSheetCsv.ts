@@ -1,0 +1,19 @@
+import Papa from "papaparse";
+import { runColumnKeys } from "./runColumns";
+import type { TunnelPlan } from "./runPlan";
+
+/**
+ * The plan as a table to fill in (RFC 4180, lines ending in CR LF): its columns are those that a run table is read by, so
+ * that it comes back without any mapping.
+ */
+export function runSheetCsv({ runs }: TunnelPlan): string {
+  const rows = runs.map((run) => ({
+    run: run.run,
+    kind: run.kind,
+    direction: run.direction ?? "",
+    aimSpeedMetresPerSecond: run.aimSpeedMetresPerSecond ?? "",
+    repeat: run.repeat ?? "",
+    remark: run.remark,
+  }));
+  return `${Papa.unparse(rows, { columns: [...runColumnKeys], newline: "\r\n" })}\r\n`;
+}
