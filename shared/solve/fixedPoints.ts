@@ -41,7 +41,12 @@ export function symmetricFixedPoints(section: PreparedSection, condition: FlowCo
   for (let i = SCAN_STRIDE; previous !== null && i - SCAN_STRIDE < wakes.length - 1; i += SCAN_STRIDE) {
     const probe = probeSymmetric(section, condition, wakes[Math.min(i, wakes.length - 1)]);
     if (previous.layer.residual > 0 && probe.layer.residual <= 0) {
-      found.push(refine(section, condition, previous, probe));
+      const between = probeSymmetric(section, condition, wakes[i - 1]);
+      found.push(
+        between.layer.residual > 0
+          ? refine(section, condition, between, probe)
+          : refine(section, condition, previous, between),
+      );
     }
     previous = probe;
   }
@@ -87,11 +92,12 @@ function refine(section: PreparedSection, condition: FlowCondition, attached: Pr
   let fb = b.layer.residual;
   let kept: "a" | "b" | null = null;
   for (const flow of section.laminarFlows) {
-    // A laminar layer separates in the same place at every Reynolds number, so the answer may be at hand.
+    // A laminar layer separates in the same place at every Reynolds number, so the answer may be at hand; it was closed
+    // as far as the layer's stations tell one place from the next.
     if (!(flow.wake.lower > a.position && flow.wake.lower < b.position)) continue;
     const probe = probeSymmetric(section, condition, flow);
     const { state, residual } = probe.layer;
-    if (state === "laminar separation" && residual <= 0 && residual > -RESIDUAL_TOLERANCE) {
+    if (state === "laminar separation" && residual <= 0 && separatesThere(probe.layer)) {
       return { flow, lower: probe.layer, upper: probe.layer, onSwitch: false };
     }
   }
