@@ -41,12 +41,7 @@ export function symmetricFixedPoints(section: PreparedSection, condition: FlowCo
   for (let i = SCAN_STRIDE; previous !== null && i - SCAN_STRIDE < wakes.length - 1; i += SCAN_STRIDE) {
     const probe = probeSymmetric(section, condition, wakes[Math.min(i, wakes.length - 1)]);
     if (previous.layer.residual > 0 && probe.layer.residual <= 0) {
-      const between = probeSymmetric(section, condition, wakes[i - 1]);
-      found.push(
-        between.layer.residual > 0
-          ? refine(section, condition, between, probe)
-          : refine(section, condition, previous, between),
-      );
+      found.push(refine(section, condition, previous, probe));
     }
     previous = probe;
   }
