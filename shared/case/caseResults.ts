@@ -1,3 +1,4 @@
+import type { ComparisonResult } from "../evidence/comparisonResult";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import type { PuckResult } from "../puckcase/puckResult";
 import type { ResultRow } from "./resultRow";
@@ -20,6 +21,8 @@ export interface CaseResults {
   readonly results: readonly ResultRow[];
   /** One for every puck of the case, baselines first; left out of a case without pucks. */
   readonly pucks?: readonly PuckResult[];
+  /** Prediction against measurement; left out of a case without measurements. */
+  readonly comparison?: ComparisonResult;
   /** What did not converge or could not be prepared, each once. */
   readonly problems: readonly string[];
 }

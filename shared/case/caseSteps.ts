@@ -1,3 +1,5 @@
+import type { ComparisonResult } from "../evidence/comparisonResult";
+import { comparisonStepCount, comparisonSteps } from "../evidence/comparisonSteps";
 import type { PuckResult } from "../puckcase/puckResult";
 import { puckSteps } from "../puckcase/puckSteps";
 import type { Problem, Result } from "../result";
@@ -31,7 +33,10 @@ export interface CaseStep {
 export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
   const roughnesses = (shape: CaseShape) => (shape.finish === null ? theCase.roughness.values : [shape.finish]);
   const sweeps = (shape: CaseShape) => roughnesses(shape).length * theCase.turbulencePercents.length;
-  const total = theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) + (theCase.puck?.pucks.length ?? 0);
+  const total =
+    theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) +
+    (theCase.puck?.pucks.length ?? 0) +
+    (theCase.measurements === null ? 0 : comparisonStepCount(theCase.measurements));
   const results: ResultRow[] = [];
   let done = 0;
   for (const shape of theCase.shapes) {
@@ -52,6 +57,18 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
       yield { done: ++done, total, label: `judged ${result.name}`, rows: [] };
     }
   }
+  let comparison: ComparisonResult | null = null;
+  if (theCase.measurements !== null) {
+    const steps = comparisonSteps(theCase.measurements, results, theCase.shapes);
+    for (;;) {
+      const step = steps.next();
+      if (step.done === true) {
+        comparison = step.value;
+        break;
+      }
+      yield { done: done + step.value.done, total, label: step.value.label, rows: [] };
+    }
+  }
   return {
     wakewrightResults: resultsVersion,
     title: theCase.title,
@@ -61,7 +78,14 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
     cautions: [...new Set([...cautionsFor(theCase.fluid, results), ...pucks.flatMap(({ cautions }) => cautions)])],
     results,
     ...(theCase.puck === null ? {} : { pucks }),
-    problems: [...new Set([...results.flatMap(problemOf), ...pucks.flatMap(puckProblem)])],
+    ...(comparison === null ? {} : { comparison }),
+    problems: [
+      ...new Set([
+        ...results.flatMap(problemOf),
+        ...pucks.flatMap(puckProblem),
+        ...(comparison?.sets ?? []).flatMap(({ name, problem }) => (problem === null ? [] : [`${name}: ${problem}`])),
+      ]),
+    ],
   };
 }
 

@@ -1,9 +1,10 @@
 import type * as z from "zod";
+import { measurementBlockDocument } from "../evidence/measurementBlockDocument";
 
 /**
  * The blocks of a case file that stand by themselves, without sections, stream and walls: tests, trials and
  * measurements. Key in the file to its schema.
  */
-export const evidenceBlocks = {} satisfies Record<string, z.ZodType>;
+export const evidenceBlocks = { measurements: measurementBlockDocument.optional() } satisfies Record<string, z.ZodType>;
 
 export const evidenceKeys: readonly string[] = Object.keys(evidenceBlocks);

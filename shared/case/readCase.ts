@@ -1,3 +1,4 @@
+import { resolveMeasurements } from "../evidence/resolveMeasurements";
 import { resolveFluid } from "../fluid/resolveFluid";
 import { resolvePuckCase } from "../puckcase/resolvePuckCase";
 import type { Problem } from "../result";
@@ -58,6 +59,7 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     trips: document.trips ?? [],
     branches: document.branches ?? "whereDifferent",
     puck: null,
+    measurements: null,
   };
   if (problems.length === 0 && document.puck !== undefined && value.fluid !== null) {
     const puck = resolvePuckCase(document.puck, {
@@ -68,6 +70,12 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     });
     if (!puck.ok) return { value, problems: [...puck.problems] };
     value = { ...value, puck: puck.value };
+  }
+  if (problems.length === 0 && document.measurements !== undefined) {
+    const about = { fluid: value.fluid, sections: document.sections ?? [] };
+    const measurements = resolveMeasurements(document.measurements, about);
+    if (!measurements.ok) return { value, problems: [...measurements.problems] };
+    value = { ...value, measurements: measurements.value };
   }
   if (problems.length === 0) problems.push(...crossChecks(value));
   return { value, problems };

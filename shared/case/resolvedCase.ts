@@ -1,3 +1,4 @@
+import type { MeasurementCase } from "../evidence/measurementCase";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import type { Contour } from "../geometry/contour";
 import type { PuckCase } from "../puckcase/puckCase";
@@ -19,6 +20,8 @@ export interface Case {
   readonly branches: CaseBranches;
   /** The pucks of the case; null without any. */
   readonly puck: PuckCase | null;
+  /** Measurements to hold against the prediction; null without any. */
+  readonly measurements: MeasurementCase | null;
 }
 
 export interface CaseShape {

@@ -47,7 +47,11 @@ export function resultTable(results: CaseResults): string {
     ...headerLines(results),
     ...groups(results.results).flatMap((rows) => ["", groupTitle(rows[0]), ...tableLines(rows)]),
     "",
-    `${results.results.length} results, ${failures === 0 ? "all converged" : `${failures} did not converge (marked)`}. ${results.generatedBy}`,
+    ...(results.results.length === 0
+      ? [results.generatedBy]
+      : [
+          `${results.results.length} results, ${failures === 0 ? "all converged" : `${failures} did not converge (marked)`}. ${results.generatedBy}`,
+        ]),
     "",
   ].join("\n");
 }
@@ -62,7 +66,11 @@ function headerLines(results: CaseResults): string[] {
       : [
           `Fluid: ${fluid.name}, density ${significant(fluid.density, 5)} kg/m³, kinematic viscosity ${significant(fluid.kinematicViscosity, 4)} m²/s (${fluid.source})`,
         ]),
-    `Coefficients refer to ${referenceAreaText}; Re, ks/D and S to the reference width D, the section's extent across the stream; drag is per metre of span. "Cd band" holds nine in ten published values at such conditions.`,
+    ...(results.results.length === 0
+      ? []
+      : [
+          `Coefficients refer to ${referenceAreaText}; Re, ks/D and S to the reference width D, the section's extent across the stream; drag is per metre of span. "Cd band" holds nine in ten published values at such conditions.`,
+        ]),
     ...results.cautions.map((caution) => `Caution: ${caution}`),
   ];
 }

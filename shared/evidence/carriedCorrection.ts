@@ -14,6 +14,8 @@ export interface RegimeFactor {
   /** Of the factor, about 95 %: scatter of the points by Student's t and the measurement's own (k = 2), in squares. */
   readonly expandedUncertainty: number;
   readonly count: number;
+  /** Points that lie beyond both bands: then the cause should be looked for before anything is carried. */
+  readonly exceedingCount: number;
   /** Reynolds numbers of the points; it is carried to none outside. */
   readonly from: number;
   readonly to: number;
@@ -62,7 +64,7 @@ export function measuredCorrection(
     else factors.push(found);
   }
   if (factors.length === 0) {
-    const reason = leftOut[0] ?? "No point could be predicted.";
+    const reason = leftOut.length === 0 ? "No point could be predicted." : leftOut.join(" ");
     return problem("no-correction", `"${set.name}" gives no correction. ${reason}`);
   }
   const { name: measurement, source } = set;
@@ -70,8 +72,10 @@ export function measuredCorrection(
 }
 
 function regimeFactor({ points }: SetComparison, regime: Regime): RegimeFactor | string | null {
-  const found = points.flatMap(({ measured, predicted }) =>
-    predicted?.regime === regime ? [{ measured, ratio: measured.dragCoefficient / predicted.dragCoefficient }] : [],
+  const found = points.flatMap(({ measured, predicted, residual }) =>
+    predicted?.regime === regime
+      ? [{ measured, residual, ratio: measured.dragCoefficient / predicted.dragCoefficient }]
+      : [],
   );
   const count = found.length;
   if (count === 0) return null;
@@ -91,7 +95,16 @@ function regimeFactor({ points }: SetComparison, regime: Regime): RegimeFactor |
     return `The ${regime} regime has a factor of ${factor.toFixed(2)} ± ${expandedUncertainty.toFixed(2)}: too uncertain to carry (the limit is ${largestUncertainty * 100} %).`;
   }
   const reynolds = found.map(({ measured }) => measured.reynolds);
-  return { regime, factor, expandedUncertainty, count, from: Math.min(...reynolds), to: Math.max(...reynolds) };
+  const exceedingCount = found.filter(({ residual }) => residual?.exceedsBothBands).length;
+  return {
+    regime,
+    factor,
+    expandedUncertainty,
+    count,
+    exceedingCount,
+    from: Math.min(...reynolds),
+    to: Math.max(...reynolds),
+  };
 }
 
 /**
@@ -134,9 +147,14 @@ const slack = 1e-9;
 
 export function correctionLabel(
   { measurement }: Pick<MeasuredCorrection, "measurement">,
-  { factor, expandedUncertainty }: Pick<RegimeFactor, "factor" | "expandedUncertainty">,
+  {
+    factor,
+    expandedUncertainty,
+    exceedingCount,
+  }: Pick<RegimeFactor, "factor" | "expandedUncertainty" | "exceedingCount">,
 ): string {
-  return `corrected by measurement "${measurement}", factor ${factor.toFixed(2)} ± ${expandedUncertainty.toFixed(2)} (k = ${coverage}), same family`;
+  const warning = exceedingCount === 0 ? "" : "; it lies beyond both bands: look for the cause first";
+  return `corrected by measurement "${measurement}", factor ${factor.toFixed(2)} ± ${expandedUncertainty.toFixed(2)} (k = ${coverage}), same family${warning}`;
 }
 
 function notCarried({ measurement }: MeasuredCorrection, reason: string) {

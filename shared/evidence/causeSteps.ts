@@ -48,17 +48,15 @@ export const causeCaution =
  * Looks for the settings that would explain a disagreement, varying one at a time and solving again, one trial per
  * `next()`. Ranked by the share of the squared residuals that each explains; of two that explain about the same (within
  * 5 %), one with a plausible value comes first.
- * @param width of the section across the stream, m; null when it is not known
  * @returns an empty list where no point has bands that do not touch: there is nothing to explain
  */
 export function* causeSteps(
   measured: MeasuredSection,
   set: MeasurementSet,
   comparison: SetComparison,
-  width: number | null,
 ): Generator<CauseStep, CauseSuggestion[]> {
   if (comparison.exceedingCount === 0) return [];
-  const causes = causesFor(set.conditions, comparison.settings, width);
+  const causes = causesFor(set.conditions, comparison.settings, measured.width);
   const total = causes.length * mostTrials;
   const suggestions: CauseSuggestion[] = [];
   const misfitOf = misfit(measured, set, comparison);

@@ -1,5 +1,5 @@
 import { largestBlockageRatio } from "./confinedDrag";
-import { assumedRoughnessRatio, assumedTurbulence, type FlowSettings } from "./flowSettings";
+import { assumedTurbulence, type FlowSettings } from "./flowSettings";
 import type { MeasuredConditions } from "./measurement";
 
 export type CauseKey = "turbulence" | "roughness" | "ends" | "blockage";
@@ -22,8 +22,8 @@ export interface Cause {
   readonly settings: (base: FlowSettings, value: number) => FlowSettings;
 }
 
-/** Above this length / width the end relief tables say "endless". */
-const endlessRatio = 100;
+/** A length / width from which the end relief tables say "endless". */
+export const endlessRatio = 100;
 const shortestRatio = 0.3;
 
 /** Heights of sand that stand for walls from glass to planed wood, m: EN 1991-1-4 (2005), table 7.13 (from memory). */
@@ -32,9 +32,9 @@ const roughestWall = 5e-4;
 
 /**
  * The causes that can be tested on a set.
- * @param width of the section across the stream, m; null when it is not known
+ * @param width of the section across the stream, m
  */
-export function causesFor(conditions: MeasuredConditions, base: FlowSettings, width: number | null): Cause[] {
+export function causesFor(conditions: MeasuredConditions, base: FlowSettings, width: number): Cause[] {
   return [turbulence(base), roughness(base, width), ends(conditions, base), blockage(conditions, base)];
 }
 
@@ -59,7 +59,7 @@ function turbulence(base: FlowSettings): Cause {
   };
 }
 
-function roughness(base: FlowSettings, width: number | null): Cause {
+function roughness(base: FlowSettings, width: number): Cause {
   const from = 1e-6;
   const to = 2e-2;
   return {
@@ -70,18 +70,11 @@ function roughness(base: FlowSettings, width: number | null): Cause {
     to,
     stated: within(base.sandGrainRoughnessRatio, from, to),
     logarithmic: true,
-    plausible:
-      width === null
-        ? {
-            from: assumedRoughnessRatio,
-            to: 9e-3,
-            source: "from a polished wall to the roughest cylinder of Achenbach (1971, J. Fluid Mech. 46)",
-          }
-        : {
-            from: smoothestWall / width,
-            to: roughestWall / width,
-            source: "walls from glass to planed wood, 0.0015 to 0.5 mm: EN 1991-1-4 (2005), table 7.13 (from memory)",
-          },
+    plausible: {
+      from: smoothestWall / width,
+      to: roughestWall / width,
+      source: "walls from glass to planed wood, 0.0015 to 0.5 mm: EN 1991-1-4 (2005), table 7.13 (from memory)",
+    },
     settings: (settings, sandGrainRoughnessRatio) => ({ ...settings, sandGrainRoughnessRatio }),
   };
 }
@@ -89,7 +82,7 @@ function roughness(base: FlowSettings, width: number | null): Cause {
 function ends({ lengthToWidth }: MeasuredConditions, base: FlowSettings): Cause {
   return {
     key: "ends",
-    name: "end effects",
+    name: "end relief",
     quantity: "length/width of a body with two free ends that has this drag",
     from: shortestRatio,
     to: endlessRatio,

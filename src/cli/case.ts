@@ -6,6 +6,8 @@ import { caseSteps } from "../../shared/case/caseSteps";
 import type { Case } from "../../shared/case/resolvedCase";
 import { resultCsv } from "../../shared/case/resultCsv";
 import { resultTable } from "../../shared/case/resultTable";
+import { comparisonCsv } from "../../shared/evidence/comparisonCsv";
+import { comparisonTable } from "../../shared/evidence/comparisonTable";
 import { puckCsv } from "../../shared/puckcase/puckCsv";
 import { puckTable } from "../../shared/puckcase/puckTable";
 import { type CaseArguments, caseArguments, helpText, type OutputFormat } from "./caseArguments";
@@ -37,6 +39,9 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
   const { theCase } = opened.value;
   if (args.format === "puckCsv" && theCase.puck === null) {
     return refuse(`${args.file}: puck is missing; --pucks needs a case with a puck`);
+  }
+  if (args.format === "comparisonCsv" && theCase.measurements === null) {
+    return refuse(`${args.file}: measurements is missing; --measurements needs a case with measurements`);
   }
 
   let output: OutputFile | null = null;
@@ -73,7 +78,9 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
     if (!written.ok) return refuse(written.problem.message);
   }
   const isComplete =
-    results.results.every((row) => row.converged) && (results.pucks ?? []).every((puck) => puck.problem === null);
+    results.results.every((row) => row.converged) &&
+    (results.pucks ?? []).every((puck) => puck.problem === null) &&
+    (results.comparison?.sets ?? []).every((set) => set.problem === null && set.comparedCount === set.rows.length);
   return isComplete ? exitDone : exitIncomplete;
 }
 
@@ -91,8 +98,13 @@ async function runSteps(theCase: Case, progress: ProgressLine): Promise<CaseResu
 function render(results: CaseResults, format: OutputFormat): string {
   if (format === "json") return `${JSON.stringify(results, null, 2)}\n`;
   if (format === "puckCsv") return puckCsv(results.pucks ?? []);
+  if (format === "comparisonCsv") return comparisonCsv(results.comparison ?? { sets: [], carried: [], cautions: [] });
   if (format === "csv") return resultCsv(results);
-  return results.pucks === undefined ? resultTable(results) : `${resultTable(results)}\n${puckTable(results.pucks)}`;
+  return [
+    resultTable(results),
+    ...(results.pucks === undefined ? [] : [puckTable(results.pucks)]),
+    ...(results.comparison === undefined ? [] : [comparisonTable(results.comparison)]),
+  ].join("\n");
 }
 
 await runCommand(main);

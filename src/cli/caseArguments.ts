@@ -1,8 +1,8 @@
 import { parseArgs } from "node:util";
 import { problem, type Result, success } from "../../shared/result";
 
-/** "puckCsv": the pucks of a case in place of its sections. */
-export type OutputFormat = "table" | "json" | "csv" | "puckCsv";
+/** "puckCsv" and "comparisonCsv": the pucks of a case, or its compared measurements, in place of its sections. */
+export type OutputFormat = "table" | "json" | "csv" | "puckCsv" | "comparisonCsv";
 
 export type CaseArguments =
   | { readonly wants: "help" }
@@ -11,12 +11,14 @@ export type CaseArguments =
 
 export const helpText = `Runs a case file: drag, base pressure, separation and Strouhal number of its sections.
 
-  npm run --silent case -- FILE [--json | --csv [--pucks]] [--out PATH]
+  npm run --silent case -- FILE [--json | --csv [--pucks | --measurements]] [--out PATH]
 
   FILE        a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json)
   --json      one JSON document with a top-level "results" array, instead of the table
   --csv       comma-separated values, one line per result, instead of the table
   --pucks     with --csv: the pucks of the case, one line per attitude and condition, instead of its sections
+  --measurements
+              with --csv: the measured points against the prediction, one line per point, instead of the sections
   --out PATH  write to PATH instead of standard output; PATH appears only when it is complete
   --schema    the JSON Schema of case files, and nothing else
   --help      this text
@@ -33,7 +35,10 @@ export function caseArguments(args: readonly string[]): Result<CaseArguments> {
     parsed = parse(args);
   } catch (error) {
     const reason = error instanceof Error ? error.message.split(/[.\n]/)[0] : String(error);
-    return problem("arguments", `${reason}; the options are --json, --csv, --pucks, --out PATH, --schema and --help`);
+    return problem(
+      "arguments",
+      `${reason}; the options are --json, --csv, --pucks, --measurements, --out PATH, --schema and --help`,
+    );
   }
   const { values, positionals } = parsed;
   if (values.help === true) return success({ wants: "help" });
@@ -48,8 +53,14 @@ export function caseArguments(args: readonly string[]): Result<CaseArguments> {
   if (values.pucks === true && values.csv !== true) {
     return problem("arguments", "--pucks goes with --csv; give both");
   }
+  if (values.measurements === true && values.csv !== true) {
+    return problem("arguments", "--measurements goes with --csv; give both");
+  }
+  if (values.pucks === true && values.measurements === true) {
+    return problem("arguments", "--pucks and --measurements exclude each other; give one of them");
+  }
   if (values.out === "") return problem("arguments", "--out is empty; it must be the path of a file");
-  const csvFormat = values.pucks === true ? "puckCsv" : "csv";
+  const csvFormat = values.pucks === true ? "puckCsv" : values.measurements === true ? "comparisonCsv" : "csv";
   const format: OutputFormat = values.json === true ? "json" : values.csv === true ? csvFormat : "table";
   return success({ wants: "run", file: positionals[0], format, out: values.out ?? null });
 }
@@ -62,6 +73,7 @@ function parse(args: readonly string[]) {
       json: { type: "boolean" },
       csv: { type: "boolean" },
       pucks: { type: "boolean" },
+      measurements: { type: "boolean" },
       out: { type: "string" },
       schema: { type: "boolean" },
       help: { type: "boolean", short: "h" },

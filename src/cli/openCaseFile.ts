@@ -5,6 +5,7 @@ import type { Case } from "../../shared/case/resolvedCase";
 import { problem, type Result, success } from "../../shared/result";
 import { readRuleSet } from "../../shared/rules/ruleSet";
 import { caseFileText } from "./caseFile";
+import { inlineTables } from "./inlineTables";
 
 /** A case as it was read, and its document with the rules file put in place: plain data for worker threads. */
 export interface OpenedCase {
@@ -12,23 +13,34 @@ export interface OpenedCase {
   readonly document: unknown;
 }
 
-/** Reads a case file and the rules file that it may name, which is looked for from the case file's folder. */
+/**
+ * Reads a case file, the rules file that it may name and the CSV files of its tables, which are looked for from the case
+ * file's folder.
+ */
 export function openCaseFile(path: string, shownName: string): Result<OpenedCase> {
   const text = caseFileText(path, shownName);
   if (!text.ok) return text;
   const json = parseJson(text.value);
-  const rulesPath = json.ok ? rulesPathOf(json.value) : null;
-  if (!json.ok || rulesPath === null) {
+  if (!json.ok) {
     const reading = readCase(text.value, shownName);
-    return reading.ok ? success({ theCase: reading.value, document: json.ok ? json.value : null }) : reading;
+    return reading.ok ? success({ theCase: reading.value, document: null }) : reading;
   }
+  const tables = inlineTables(json.value, path, shownName);
+  if (!tables.ok) return tables;
+  const ruled = inlineRules(tables.value, path, shownName);
+  if (!ruled.ok) return ruled;
+  const reading = readCaseDocument(ruled.value, shownName);
+  return reading.ok ? success({ theCase: reading.value, document: ruled.value }) : reading;
+}
+
+function inlineRules(document: unknown, path: string, shownName: string): Result<unknown> {
+  const rulesPath = rulesPathOf(document);
+  if (rulesPath === null) return success(document);
   const rulesText = caseFileText(resolve(dirname(path), rulesPath), rulesPath, "a rules file");
   if (!rulesText.ok) return inRules(shownName, rulesText.problem.message);
   const rules = readRuleSet(rulesText.value, rulesPath);
   if (!rules.ok) return inRules(shownName, rules.problem.message);
-  const document = withRules(json.value, rules.value);
-  const reading = readCaseDocument(document, shownName);
-  return reading.ok ? success({ theCase: reading.value, document }) : reading;
+  return success(withRules(document, rules.value));
 }
 
 function inRules(shownName: string, message: string) {

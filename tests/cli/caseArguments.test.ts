@@ -9,6 +9,7 @@ describe("caseArguments(args)", () => {
     [["--out=b.txt", "a.json"], "table", "b.txt"],
     [["--json", "--", "-a.json"], "json", null],
     [["--csv", "--pucks", "a.json"], "puckCsv", null],
+    [["--csv", "--measurements", "a.json"], "comparisonCsv", null],
   ])("of %j asks for a %s into %s", (args, format, out) => {
     expect(caseArguments(args)).toMatchObject({ ok: true, value: { wants: "run", format, out } });
   });
@@ -25,12 +26,17 @@ describe("caseArguments(args)", () => {
   it.each([
     [[], /no case file was named/],
     [["a.json", "b.json"], /2 case files were named/],
-    [["a.json", "--xml"], /--xml.*the options are --json, --csv, --pucks, --out PATH, --schema and --help/],
+    [
+      ["a.json", "--xml"],
+      /--xml.*the options are --json, --csv, --pucks, --measurements, --out PATH, --schema and --help/,
+    ],
     [["a.json", "--out"], /the options are/],
     [["a.json", "--out="], /--out is empty/],
     [["a.json", "--json", "--csv"], /exclude each other/],
     [["a.json", "--json=yes"], /the options are/],
     [["a.json", "--pucks"], /--pucks goes with --csv/],
+    [["a.json", "--measurements"], /--measurements goes with --csv/],
+    [["a.json", "--csv", "--pucks", "--measurements"], /exclude each other/],
   ])("of %j is a problem of one line", (args, message) => {
     const result = caseArguments(args);
     if (result.ok) throw new Error("was accepted");

@@ -67,7 +67,7 @@ export function causesOf(
   set: MeasurementSet,
   comparison: SetComparison = compareSet(section, set),
 ): CauseSuggestion[] {
-  const steps = causeSteps(section, set, comparison, section.width);
+  const steps = causeSteps(section, set, comparison);
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;

@@ -1,0 +1,44 @@
+import type { CauseSuggestion } from "./causeSteps";
+import { type CauseKey, endlessRatio } from "./causes";
+
+/** Share of the squared residuals from which a cause is said to explain them, to explain a part, or not to. */
+const explains = 0.8;
+const explainsPart = 0.2;
+
+/** How far a setting explains a disagreement, in words. */
+export function causeVerdict({ explainedShare }: Pick<CauseSuggestion, "explainedShare">): string {
+  if (explainedShare >= explains) return "would explain it";
+  return explainedShare >= explainsPart ? "would explain part of it" : "does not explain it";
+}
+
+/** A setting's value as people write it: per cent of turbulence, ks/D, length/width, blockage in per cent. */
+export function causeValueText(key: CauseKey, value: number): string {
+  switch (key) {
+    case "turbulence":
+      return `Tu ${digits(100 * value, 2)} %`;
+    case "roughness":
+      return `ks/D ${digits(value, 2)}`;
+    case "ends":
+      return value >= endlessRatio ? "endless" : `length/width ${digits(value, 2)}`;
+    case "blockage":
+      return `blockage ${digits(100 * value, 2)} %`;
+  }
+}
+
+/** A suggestion in one or two sentences. */
+export function causeSentence(cause: CauseSuggestion): string {
+  const { key, name, stated, value, low, high, explainedShare, exceedingBefore, exceedingAfter } = cause;
+  const verdict = causeVerdict(cause);
+  const Name = name[0].toUpperCase() + name.slice(1);
+  if (explainedShare < explainsPart) return `${Name} ${verdict}, whatever its value.`;
+  const range = `${causeValueText(key, low)} to ${causeValueText(key, high)}`;
+  const plausible = cause.plausible ? "That is a plausible value" : "That is not a plausible value";
+  return `${Name} ${verdict}: ${causeValueText(key, value)} (${range}) in place of ${causeValueText(key, stated)} takes away ${Math.round(100 * explainedShare)} % of the squared residuals; points beyond both bands ${exceedingBefore} before, ${exceedingAfter} after. ${plausible} (${cause.plausibleSource}).`;
+}
+
+function digits(value: number, count: number): string {
+  if (value === 0) return "0";
+  const size = Math.abs(value);
+  if (size >= 1e-3 && size < 1e4) return String(Number(value.toPrecision(count)));
+  return value.toExponential(count - 1).replace("e+", "e");
+}

@@ -1,0 +1,114 @@
+import { type PreparedShape, prepareSettledShape, prepareShape } from "../case/prepareShape";
+import type { ResultRow } from "../case/resultRow";
+import type { Result } from "../result";
+import { measuredCorrection } from "./carriedCorrection";
+import { type CarriedShape, carriedRows } from "./carriedRows";
+import { type CauseSuggestion, causeCaution, causeSteps } from "./causeSteps";
+import { compareSet, type MeasuredSection, measuredSection } from "./compareSet";
+import type { CarriedRow, ComparisonResult, SetResult } from "./comparisonResult";
+import { statedSettings } from "./flowSettings";
+import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
+import { comparedSetResult, failedSetResult } from "./setResult";
+
+/** One step of a comparison done. */
+export interface ComparisonStep {
+  readonly done: number;
+  readonly total: number;
+  readonly label: string;
+}
+
+/** Parts that the progress of one set counts: solved, compared, and its causes in as many parts as there are causes. */
+const partsOfSet = 10;
+const partsBeforeCauses = 2;
+
+/** How many steps comparisonSteps counts. */
+export function comparisonStepCount({ measurements }: MeasurementCase): number {
+  return measurements.length * partsOfSet;
+}
+
+/** Said with every carried correction. */
+const carriedCaution =
+  "A carried correction is a measured offset taken to designs that were not measured. It is given beside the engine's own result, never in its place.";
+
+/**
+ * Holds every set of a case against the engine, one part per `next()`.
+ * @param results of the case's own sections, which an offset may be carried to
+ * @param shapes  the sections that they are of
+ */
+export function* comparisonSteps(
+  theCase: MeasurementCase,
+  results: readonly ResultRow[],
+  shapes: readonly CarriedShape[],
+): Generator<ComparisonStep, ComparisonResult> {
+  const total = comparisonStepCount(theCase);
+  const sets: SetResult[] = [];
+  let carried: CarriedRow[] = [];
+  for (const [i, measurement] of theCase.measurements.entries()) {
+    const { set } = measurement;
+    const step = (part: number, label: string): ComparisonStep => ({ done: i * partsOfSet + part, total, label });
+    const prepared = prepareMeasured(measurement);
+    yield step(1, `prepared ${measurement.sectionName}`);
+    if (!prepared.ok) {
+      sets.push(failedSetResult(measurement, prepared.problem.message));
+      yield step(partsOfSet, `could not compare ${set.name}`);
+      continue;
+    }
+    const comparison = compareSet(prepared.value, set);
+    yield step(partsBeforeCauses, `compared ${set.name}`);
+    let causes: CauseSuggestion[] = [];
+    if (theCase.findCauses) {
+      const search = causeSteps(prepared.value, set, comparison);
+      for (;;) {
+        const trial = search.next();
+        if (trial.done === true) {
+          causes = trial.value;
+          break;
+        }
+        const share = (partsOfSet - partsBeforeCauses) * (trial.value.done / trial.value.total);
+        yield step(partsBeforeCauses + Math.floor(share), `${set.name}: ${trial.value.label}`);
+      }
+    }
+    const correction = measuredCorrection(set, comparison, prepared.value.description);
+    if (set.name === theCase.carriedSet) {
+      carried = carriedRows(
+        results,
+        shapes,
+        correction.ok ? correction.value : null,
+        correction.ok ? "" : correction.problem.message,
+      );
+    }
+    sets.push(
+      comparedSetResult(
+        measurement,
+        prepared.value.width,
+        comparison,
+        causes,
+        correction.ok ? correction.value : { factors: [], leftOut: [correction.problem.message] },
+      ),
+    );
+    yield step(partsOfSet, `done with ${set.name}`);
+  }
+  const cautions = [
+    ...(sets.some(({ causes }) => causes.length > 0) ? [causeCaution] : []),
+    ...(theCase.carriedSet === null ? [] : [carriedCaution]),
+  ];
+  return { sets, carried, cautions };
+}
+
+/** Solves the design of a measurement as far as it does not depend on the stream. */
+export function prepareMeasured(measurement: CaseMeasurement): Result<MeasuredSection> {
+  const shape = preparedShape(measurement);
+  return shape.ok ? { ok: true, value: measuredSection(shape.value.section) } : shape;
+}
+
+function preparedShape({ set, contour, incidenceDegrees, panelCount }: CaseMeasurement): Result<PreparedShape> {
+  const incidence = (incidenceDegrees * Math.PI) / 180;
+  if (panelCount !== "auto") return prepareShape(contour, incidence, panelCount);
+  const { turbulenceIntensity, sandGrainRoughnessRatio } = statedSettings(set.conditions);
+  const slowest = Math.min(...set.points.map(({ reynolds }) => reynolds));
+  return prepareSettledShape(contour, incidence, () => ({
+    reynolds: slowest,
+    turbulenceIntensity,
+    sandGrainRoughnessRatio,
+  }));
+}

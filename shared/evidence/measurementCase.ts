@@ -1,0 +1,25 @@
+import type { Contour } from "../geometry/contour";
+import type { MeasurementSet } from "./measurement";
+
+/** A measurement set with its design, ready to be held against the engine. */
+export interface CaseMeasurement {
+  readonly set: MeasurementSet;
+  readonly note: string | null;
+  /** Name of the design in results. */
+  readonly sectionName: string;
+  readonly contour: Contour;
+  readonly incidenceDegrees: number;
+  readonly panelCount: number | "auto";
+  /** What the set's own values were on, before they were put on the width. */
+  readonly referenceText: string;
+  /** Rows of its table that were passed over, in sentences. */
+  readonly skipped: readonly string[];
+}
+
+/** The measurements of a case. */
+export interface MeasurementCase {
+  readonly measurements: readonly CaseMeasurement[];
+  readonly findCauses: boolean;
+  /** Name of the set whose offset is carried to the case's sections; null for none. */
+  readonly carriedSet: string | null;
+}

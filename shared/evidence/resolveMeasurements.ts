@@ -1,0 +1,210 @@
+import { contourExtent } from "../case/contourExtent";
+import { roughnessRatioBounds } from "../case/limits";
+import type { SectionDocument } from "../case/sectionDocument";
+import { sectionSpecs } from "../case/sectionSpecs";
+import type { FluidProperties } from "../fluid/fluidSpec";
+import { resolveFluid } from "../fluid/resolveFluid";
+import type { Contour } from "../geometry/contour";
+import { buildContour } from "../geometry/sectionFamilies";
+import { type Problem, problem, type Result, success } from "../result";
+import { tableProblemText } from "../tunnel/dataTable";
+import { measuredBounds } from "./measuredColumns";
+import type { MeasuredPoint } from "./measurement";
+import type { MeasurementBlockDocument, MeasurementSetDocument } from "./measurementBlockDocument";
+import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
+import { coverage } from "./normalisedError";
+import { type MeasuredReading, type MeasuredTableChoices, readMeasuredTable } from "./readMeasuredTable";
+import { referenceAreaWords, referenceLengthWords, referenceScale } from "./reference";
+
+/** What the measurements take from the rest of the case. */
+export interface MeasurementSurroundings {
+  /** For speeds, where a set names no fluid of its own; null without one. */
+  readonly fluid: FluidProperties | null;
+  /** That sets may name instead of describing their own. */
+  readonly sections: readonly SectionDocument[];
+}
+
+export type MeasurementReading =
+  | { readonly ok: true; readonly value: MeasurementCase }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** The measurements block ready to run, or everything that is wrong with it. Fields of problems begin with "measurements". */
+export function resolveMeasurements(
+  block: MeasurementBlockDocument,
+  about: MeasurementSurroundings,
+): MeasurementReading {
+  const problems: Problem[] = [];
+  const measurements: CaseMeasurement[] = [];
+  block.sets.forEach((document, i) => {
+    const field = `measurements.sets[${i}]`;
+    if (block.sets.findIndex(({ name }) => name === document.name) !== i) {
+      problems.push(at(`${field}.name`, `"${document.name}" is the name of another set; each needs its own`));
+    }
+    const resolved = resolveSet(document, field, about);
+    if (resolved.ok) measurements.push(resolved.value);
+    else problems.push(...resolved.problems);
+  });
+  const { carriedSet = null } = block;
+  if (carriedSet !== null && !block.sets.some(({ name }) => name === carriedSet)) {
+    const names = block.sets.map(({ name }) => `"${name}"`).join(", ");
+    problems.push(at("measurements.carriedSet", `there is no set "${carriedSet}"; the sets are ${names}`));
+  }
+  return problems.length > 0
+    ? { ok: false, problems }
+    : { ok: true, value: { measurements, findCauses: block.likelyCauses ?? true, carriedSet } };
+}
+
+type SetReading =
+  | { readonly ok: true; readonly value: CaseMeasurement }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+function resolveSet(document: MeasurementSetDocument, field: string, about: MeasurementSurroundings): SetReading {
+  const section = sectionOf(document, field, about);
+  if (!section.ok) return { ok: false, problems: [section.problem] };
+  const { contour } = section.value;
+  const incidence = ((document.incidenceDegrees ?? 0) * Math.PI) / 180;
+  const width = contourExtent(contour, incidence);
+  const fluid = fluidOf(document, about);
+  if (!fluid.ok) return { ok: false, problems: [at(`${field}.fluid.${fluid.problem.field}`, fluid.problem.message)] };
+  const roughness = roughnessOf(document, width);
+  if (roughness !== null && roughness > roughnessRatioBounds.to) {
+    const message = `is ks/D ${roughness.toPrecision(3)}; it must be at most ${roughnessRatioBounds.to}, here ${(roughnessRatioBounds.to * width).toPrecision(3)} m`;
+    return { ok: false, problems: [at(`${field}.sandGrainRoughnessMetres`, message)] };
+  }
+  const { referenceArea = "frontal", referenceLength = "acrossStream" } = document;
+  const lengthToWidth = contourExtent(contour, incidence + Math.PI / 2) / width;
+  const reading = readPoints(document, field, {
+    reynoldsPerSpeed: fluid.value === null ? null : width / fluid.value.kinematicViscosity,
+    scale: referenceScale(referenceArea, referenceLength, lengthToWidth),
+  });
+  if (!reading.ok) return reading;
+  const { name, kind, source } = document;
+  return {
+    ok: true,
+    value: {
+      set: {
+        name,
+        kind,
+        source,
+        direction: document.direction ?? null,
+        conditions: {
+          turbulenceIntensity: document.turbulencePercent === undefined ? null : document.turbulencePercent / 100,
+          sandGrainRoughnessRatio: roughness,
+          blockageRatio: document.blockageRatio ?? null,
+          blockageCorrected: document.blockageCorrected ?? false,
+          lengthToWidth: document.lengthToWidth ?? null,
+          ends: document.ends ?? "endless",
+        },
+        points: reading.points,
+      },
+      note: document.note ?? null,
+      sectionName: section.value.name,
+      contour,
+      incidenceDegrees: document.incidenceDegrees ?? 0,
+      panelCount: document.panelCount ?? "auto",
+      referenceText: `Cd on ${referenceAreaWords[referenceArea]}, Re on the ${referenceLengthWords[referenceLength]}`,
+      skipped: reading.skipped,
+    },
+  };
+}
+
+function sectionOf(
+  { section }: MeasurementSetDocument,
+  field: string,
+  { sections }: MeasurementSurroundings,
+): Result<{ readonly name: string; readonly contour: Contour }> {
+  const named = typeof section === "string" ? sections.find(({ name }) => name === section) : section;
+  if (named === undefined) {
+    const names = sections.flatMap(({ name }) => (name === undefined ? [] : [`"${name}"`])).join(", ");
+    const known = names === "" ? "the case names no sections" : `the case's sections are ${names}`;
+    return { ok: false, problem: at(`${field}.section`, `there is no section "${section}"; ${known}`) };
+  }
+  const specs = sectionSpecs(named);
+  if (specs.length > 1) {
+    return { ok: false, problem: at(`${field}.section`, "has a sweep; a measured design has one value of every key") };
+  }
+  const contour = buildContour(specs[0].spec);
+  if (!contour.ok) return { ok: false, problem: at(`${field}.section`, contour.problem.message) };
+  return success({ name: named.name ?? contour.value.name, contour: contour.value });
+}
+
+function fluidOf({ fluid }: MeasurementSetDocument, about: MeasurementSurroundings): Result<FluidProperties | null> {
+  return fluid === undefined ? success(about.fluid) : resolveFluid(fluid);
+}
+
+function roughnessOf(document: MeasurementSetDocument, width: number): number | null {
+  if (document.sandGrainRoughnessMetres !== undefined) return document.sandGrainRoughnessMetres / width;
+  return document.sandGrainRoughnessRatio ?? null;
+}
+
+type PointsReading =
+  | { readonly ok: true; readonly points: readonly MeasuredPoint[]; readonly skipped: readonly string[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+function readPoints(
+  { points, table }: MeasurementSetDocument,
+  field: string,
+  choices: Pick<MeasuredTableChoices, "reynoldsPerSpeed" | "scale">,
+): PointsReading {
+  if (table !== undefined) {
+    if (typeof table.data === "string") {
+      const message = `is the path "${table.data}", which was not read here; put the table's rows in its place`;
+      return { ok: false, problems: [at(`${field}.table.data`, message)] };
+    }
+    const reading: MeasuredReading = readMeasuredTable(table.data, {
+      ...choices,
+      mapping: table.columns ?? {},
+      decimalMark: table.decimalMark ?? null,
+    });
+    return reading.ok
+      ? reading
+      : { ok: false, problems: reading.problems.map((one) => at(`${field}.table`, tableProblemText(one))) };
+  }
+  const problems: Problem[] = [];
+  const found = (points ?? []).flatMap((point, i): MeasuredPoint[] => {
+    const place = `${field}.points[${i}]`;
+    const reynolds = reynoldsOf(point, choices);
+    if (!reynolds.ok) {
+      problems.push(at(place, reynolds.problem.message));
+      return [];
+    }
+    const uncertainty =
+      point.standardUncertainty ??
+      (point.expandedUncertainty === undefined ? null : point.expandedUncertainty / coverage);
+    return [
+      {
+        reynolds: reynolds.value,
+        dragCoefficient: point.dragCoefficient * choices.scale.drag,
+        standardUncertainty: uncertainty === null ? null : uncertainty * choices.scale.drag,
+        direction: point.direction ?? null,
+        strouhal: point.strouhalNumber ?? null,
+        basePressureCoefficient: point.basePressureCoefficient ?? null,
+        separationAngleDegrees: point.separationAngleDegrees ?? null,
+      },
+    ];
+  });
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, points: found, skipped: [] };
+}
+
+function reynoldsOf(
+  { reynoldsNumber, speedMetresPerSecond: speed }: NonNullable<MeasurementSetDocument["points"]>[number],
+  { reynoldsPerSpeed, scale }: Pick<MeasuredTableChoices, "reynoldsPerSpeed" | "scale">,
+): Result<number> {
+  if ((reynoldsNumber === undefined) === (speed === undefined)) {
+    return problem("point", "exactly one of reynoldsNumber and speedMetresPerSecond must be given");
+  }
+  if (reynoldsNumber === undefined && reynoldsPerSpeed === null) {
+    return problem("point", "speedMetresPerSecond needs a fluid, of the set or of the case");
+  }
+  const reynolds = reynoldsNumber === undefined ? speed! * reynoldsPerSpeed! : reynoldsNumber * scale.reynolds;
+  const { from, to } = measuredBounds.reynoldsNumber;
+  if (reynolds >= from && reynolds <= to) return success(reynolds);
+  return problem(
+    "point",
+    `on the width it is Reynolds number ${reynolds.toPrecision(3)}; it must be from ${from} to ${to}`,
+  );
+}
+
+function at(field: string, message: string): Problem {
+  return { code: "measurements", message: `${field}: ${message}`, field };
+}
