@@ -12,10 +12,10 @@ import { edgeProfileText, readEdgeProfile } from "../../src/app/puck/edgeProfile
 import { changeText, shownFigure } from "../../src/app/puck/figureRows";
 import { fittingTarget } from "../../src/app/puck/fittingTarget";
 import { measurePuck } from "../../src/app/puck/measurePuck";
-import { freeName } from "../../src/app/puck/puckBench";
 import { puckCaseOf } from "../../src/app/puck/puckBlock";
 import { hasPuckBlock, puckCaseText, readPuckCase } from "../../src/app/puck/puckCaseText";
 import { coreKinds, edgeKinds, faceKinds, fieldOf, ofKind, rimKinds, withField } from "../../src/app/puck/puckFields";
+import { freeName } from "../../src/app/store/freeName";
 import { unitChoices } from "../../src/app/units/units";
 
 function unwrap<T>(result: Result<T>): T {

@@ -3,6 +3,7 @@ import type { PuckFigures, PuckSetting } from "../../../shared/puck/puckFigures"
 import type { PuckResult } from "../../../shared/puckcase/puckResult";
 import type { Problem } from "../../../shared/result";
 import type { PuckJudgement } from "../../../shared/rules/judgePuck";
+import { freeName } from "../store/freeName";
 import { type History, record, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
 import { demoPuck } from "./demoPuck";
@@ -112,13 +113,4 @@ export function updatePuckPin(id: number, result: PuckResult, solvedFor: PuckInp
 
 export function unpinPuck(id: number): void {
   puckBench.patch({ pins: puckBench.value.pins.filter((pin) => pin.id !== id) });
-}
-
-/** The name, with a number behind it when it is taken. */
-export function freeName(name: string, taken: readonly string[]): string {
-  if (!taken.includes(name)) return name;
-  const stem = name.replace(/ \d+$/, "");
-  for (let n = 2; ; n++) {
-    if (!taken.includes(`${stem} ${n}`)) return `${stem} ${n}`;
-  }
 }

@@ -5,10 +5,11 @@ import type { TradeoffMember } from "../../../../shared/puckcase/tradeoffMember"
 import type { Evaluation } from "../../../../shared/tradeoff/designSpace";
 import { percentText } from "../../puck/dragTexts";
 import { shownFigure, verdictTexts } from "../../puck/figureRows";
-import { changePuck, freeName, pinPuck, presentPuck, puckBench } from "../../puck/puckBench";
+import { changePuck, pinPuck, presentPuck, puckBench } from "../../puck/puckBench";
 import type { PuckInputs } from "../../puck/puckInputs";
 import { reportMember } from "../../puck/puckJobs";
 import { dragSensitivityRows, sensitivityRows } from "../../puck/sensitivityRows";
+import { freeName } from "../../store/freeName";
 import { StoreController } from "../../store/storeController";
 
 const shownFigures = [
