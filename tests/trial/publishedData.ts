@@ -1,0 +1,151 @@
+/**
+ * Published data of the tests, and where the expected values come from. "R" is R 4.2.2 (2022-11-10 r83330) with packages
+ * BradleyTerry2 1.1.2 and exactRankTests; "SciPy" is SciPy 1.17.1 under Python 3. They were run once; no test needs them.
+ */
+
+/** Times of 22 base runners by three ways around first base, s. Source: Hollander & Wolfe (1973), table 7.1, p. 140. */
+export const roundingTimes: readonly (readonly number[])[] = [
+  [5.4, 5.5, 5.55],
+  [5.85, 5.7, 5.75],
+  [5.2, 5.6, 5.5],
+  [5.55, 5.5, 5.4],
+  [5.9, 5.85, 5.7],
+  [5.45, 5.55, 5.6],
+  [5.4, 5.4, 5.35],
+  [5.45, 5.5, 5.35],
+  [5.25, 5.15, 5.0],
+  [5.85, 5.8, 5.7],
+  [5.25, 5.2, 5.1],
+  [5.65, 5.55, 5.45],
+  [5.6, 5.35, 5.45],
+  [5.05, 5.0, 4.95],
+  [5.5, 5.5, 5.4],
+  [5.45, 5.55, 5.5],
+  [5.55, 5.55, 5.35],
+  [5.45, 5.5, 5.55],
+  [5.5, 5.45, 5.25],
+  [5.65, 5.6, 5.4],
+  [5.7, 5.65, 5.55],
+  [6.3, 6.3, 6.25],
+];
+
+/** Speech with a metronome, one cell missing. Source: Brady (1969), as in Hollander & Wolfe (1999), example 7.8. */
+export const metronome: readonly (readonly (number | null)[])[] = [
+  [3, 5, 15],
+  [1, 3, 18],
+  [5, 4, 21],
+  [2, null, 6],
+  [0, 2, 17],
+  [0, 2, 10],
+  [0, 3, 8],
+  [0, 2, 13],
+];
+
+/** Invented scores with many ties, 8 players and 4 pucks. */
+export const tiedScores: readonly (readonly number[])[] = [
+  [7, 5, 6, 4],
+  [6, 6, 7, 3],
+  [8, 5, 5, 5],
+  [4, 4, 6, 2],
+  [7, 7, 7, 7],
+  [9, 6, 8, 5],
+  [5, 3, 5, 4],
+  [6, 7, 5, 4],
+];
+
+/** Games of seven baseball teams, 1987: home team, away team, home wins, away wins. Source: Agresti (2002), table 10.10. */
+export const baseballTeams = ["Baltimore", "Boston", "Cleveland", "Detroit", "Milwaukee", "New York", "Toronto"];
+export const baseballGames: readonly (readonly [number, number, number, number])[] = [
+  [4, 3, 4, 3],
+  [4, 6, 4, 2],
+  [4, 5, 4, 3],
+  [4, 1, 6, 1],
+  [4, 2, 4, 2],
+  [4, 0, 6, 0],
+  [3, 4, 3, 3],
+  [3, 6, 4, 2],
+  [3, 5, 4, 3],
+  [3, 1, 6, 0],
+  [3, 2, 6, 1],
+  [3, 0, 4, 3],
+  [6, 4, 2, 5],
+  [6, 3, 4, 3],
+  [6, 5, 2, 4],
+  [6, 1, 4, 3],
+  [6, 2, 4, 2],
+  [6, 0, 6, 0],
+  [5, 4, 3, 3],
+  [5, 3, 5, 1],
+  [5, 6, 2, 5],
+  [5, 1, 4, 3],
+  [5, 2, 4, 2],
+  [5, 0, 6, 1],
+  [1, 4, 5, 1],
+  [1, 3, 2, 5],
+  [1, 6, 3, 3],
+  [1, 5, 4, 2],
+  [1, 2, 5, 2],
+  [1, 0, 6, 0],
+  [2, 4, 2, 5],
+  [2, 3, 3, 3],
+  [2, 6, 3, 4],
+  [2, 5, 4, 3],
+  [2, 1, 4, 2],
+  [2, 0, 2, 4],
+  [0, 4, 2, 5],
+  [0, 3, 1, 5],
+  [0, 6, 1, 6],
+  [0, 5, 2, 4],
+  [0, 1, 1, 6],
+  [0, 2, 3, 4],
+];
+
+/** Strength of flavour, nine samples: first, second, first stronger, second stronger, ties. Source: Springall (1973). */
+export const springall: readonly (readonly [number, number, number, number, number])[] = [
+  [2, 1, 2, 16, 7],
+  [3, 1, 0, 21, 1],
+  [4, 1, 5, 10, 10],
+  [5, 1, 2, 15, 7],
+  [6, 1, 0, 22, 2],
+  [7, 1, 12, 3, 9],
+  [8, 1, 13, 9, 5],
+  [9, 1, 10, 12, 3],
+  [3, 2, 6, 11, 5],
+  [4, 2, 17, 2, 7],
+  [5, 2, 9, 6, 8],
+  [6, 2, 8, 12, 6],
+  [7, 2, 24, 2, 0],
+  [8, 2, 16, 3, 5],
+  [9, 2, 15, 2, 7],
+  [4, 3, 22, 2, 4],
+  [5, 3, 14, 4, 5],
+  [6, 3, 11, 4, 7],
+  [7, 3, 24, 1, 3],
+  [8, 3, 22, 0, 3],
+  [9, 3, 17, 2, 6],
+  [5, 4, 3, 14, 9],
+  [6, 4, 2, 18, 4],
+  [7, 4, 12, 6, 5],
+  [8, 4, 10, 6, 6],
+  [9, 4, 8, 9, 11],
+  [6, 5, 5, 11, 9],
+  [7, 5, 20, 0, 2],
+  [8, 5, 15, 2, 5],
+  [9, 5, 13, 5, 9],
+  [7, 6, 27, 1, 0],
+  [8, 6, 19, 1, 5],
+  [9, 6, 18, 2, 2],
+  [8, 7, 2, 13, 8],
+  [9, 7, 2, 21, 5],
+  [9, 8, 6, 8, 8],
+];
+
+/** Milk yields of six cows over three periods with feeds in changing order. Source: Cochran & Cox (1957), p. 135, from memory. */
+export const milkYields: readonly { readonly feeds: string; readonly yields: readonly number[] }[] = [
+  { feeds: "ABC", yields: [38, 25, 15] },
+  { feeds: "BCA", yields: [109, 86, 39] },
+  { feeds: "CAB", yields: [124, 72, 27] },
+  { feeds: "ACB", yields: [86, 76, 46] },
+  { feeds: "BAC", yields: [75, 35, 34] },
+  { feeds: "CBA", yields: [101, 63, 1] },
+];
