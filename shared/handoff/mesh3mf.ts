@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from "fflate";
-import type { TriangleMesh } from "./puckMesh";
+import type { TriangleMesh } from "./meshBuilder";
 import { svgNumber, svgText } from "./svgText";
 
 const contentTypes = `<?xml version="1.0" encoding="UTF-8"?>

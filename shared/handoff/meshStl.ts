@@ -1,4 +1,4 @@
-import type { TriangleMesh } from "./puckMesh";
+import type { TriangleMesh } from "./meshBuilder";
 
 const headerBytes = 80;
 const triangleBytes = 50;

@@ -1,7 +1,7 @@
 import type { Contour } from "../geometry/contour";
 import { coreMeridian } from "../puck/coreShape";
 import type { Meridian } from "../puck/meridian";
-import { outerMeridian } from "../puck/outerShape";
+import { turnedMeridian } from "../puck/outerShape";
 import type { PuckSpec } from "../puck/puckSpec";
 
 /**
@@ -43,9 +43,9 @@ export function contourOutline(contour: Contour, deviation: number): Outline {
   return { name: contour.name, vertices };
 }
 
-/** The whole profile section of a puck with its recess, without grooves: exact arcs, x across, y along the axis. */
+/** The whole profile section of a puck with all that is turned, recess and rings: exact arcs, x across, y along the axis. */
 export function profileOutline(spec: PuckSpec): Outline {
-  return { name: `${spec.name}, profile`, vertices: mirroredVertices(outerMeridian(spec)) };
+  return { name: `${spec.name}, profile`, vertices: mirroredVertices(turnedMeridian(spec)) };
 }
 
 /** The core in the profile section: one outline, two for a ring, none without a core or where it is impossible. */
@@ -63,7 +63,7 @@ export function coreOutlines(spec: PuckSpec): Outline[] {
 }
 
 /** Both halves of a meridian that starts and ends on the axis. */
-function mirroredVertices(meridian: Meridian): OutlineVertex[] {
+export function mirroredVertices(meridian: Meridian): OutlineVertex[] {
   const right = meridianVertices(meridian);
   const last = right[right.length - 1];
   // The left half walks back down: vertices mirrored in reverse, each bulge now belonging to the vertex before it.

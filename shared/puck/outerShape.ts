@@ -1,4 +1,3 @@
-import { problem, type Result, success } from "../result";
 import { type LinePiece, type Meridian, type MeridianPiece, polyline } from "./meridian";
 import type { FaceSide, PuckSpec } from "./puckSpec";
 
@@ -28,41 +27,70 @@ export function edgeReach(spec: PuckSpec): EdgeReach {
   }
 }
 
-/** Half section without recess or grooves: what frontal areas are taken from. The spec must have passed checkPuck. */
+/** Half section without recess or grooves: what frontal areas are taken from. The spec must have passed checkOuterShape. */
 export function silhouetteMeridian(spec: PuckSpec): Meridian {
-  return outline(spec, null, spec.diameterMetres / 2);
+  return outline(spec, null, []);
 }
 
 /** Half section of the displaced volume before grooves are cut: the silhouette with its recess. */
 export function outerMeridian(spec: PuckSpec): Meridian {
-  const { face } = spec;
-  if (face.kind !== "recess") return silhouetteMeridian(spec);
-  const dent = { side: face.side, inner: 0, outer: face.diameterMetres / 2, depth: face.depthMetres };
-  return outline(spec, dent, spec.diameterMetres / 2);
+  return outline(spec, recessDent(spec), []);
+}
+
+/** Half section of all that is turned: the silhouette with its recess and its rings round the rim. */
+export function turnedMeridian(spec: PuckSpec): Meridian {
+  return outline(spec, recessDent(spec), ringNotches(spec));
+}
+
+/** Half section through the grooves of a pattern, face and rim at once, as though it went through one of each. */
+export function grooveMeridian(spec: PuckSpec): Meridian {
+  const { rim } = spec;
+  if (rim.kind !== "axialGrooves") return outline(spec, faceDent(spec), ringNotches(spec));
+  const half = spec.thicknessMetres / 2 - edgeReach(spec).axial;
+  return outline(spec, faceDent(spec), [{ floor: spec.diameterMetres / 2 - rim.depthMetres, from: -half, to: half }]);
 }
 
 /** Half section with every groove cut all the way round: the least material that is left anywhere. */
 export function carvedMeridian(spec: PuckSpec): Meridian {
-  const { face, rim } = spec;
-  const isGroovedRim = rim.kind === "axialGrooves" || rim.kind === "ringGrooves";
-  const rimRadius = spec.diameterMetres / 2 - (isGroovedRim ? rim.depthMetres : 0);
-  if (face.kind === "radialGrooves") {
-    const dent = {
-      side: face.side,
-      inner: face.innerRadiusMetres,
-      outer: face.outerRadiusMetres,
-      depth: face.depthMetres,
-    };
-    return outline(spec, dent, rimRadius);
-  }
-  const dent =
-    face.kind === "recess"
-      ? { side: face.side, inner: 0, outer: face.diameterMetres / 2, depth: face.depthMetres }
-      : null;
-  return outline(spec, dent, rimRadius);
+  const { rim } = spec;
+  if (rim.kind !== "axialGrooves" && rim.kind !== "ringGrooves") return outline(spec, faceDent(spec), []);
+  const half = spec.thicknessMetres / 2 - edgeReach(spec).axial;
+  return outline(spec, faceDent(spec), [{ floor: spec.diameterMetres / 2 - rim.depthMetres, from: -half, to: half }]);
 }
 
-/** The four straight corners' arcs or lines, from the bottom face to the rim, z at or below 0. */
+/** A notch in the straight rim: radius of its floor and its lower and upper end, m. */
+interface RimNotch {
+  readonly floor: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+function recessDent({ face }: PuckSpec): FaceDent | null {
+  return face.kind === "recess"
+    ? { side: face.side, inner: 0, outer: face.diameterMetres / 2, depth: face.depthMetres }
+    : null;
+}
+
+function faceDent(spec: PuckSpec): FaceDent | null {
+  const { face } = spec;
+  if (face.kind !== "radialGrooves") return recessDent(spec);
+  const { side, innerRadiusMetres: inner, outerRadiusMetres: outer, depthMetres: depth } = face;
+  return { side, inner, outer, depth };
+}
+
+function ringNotches(spec: PuckSpec): RimNotch[] {
+  const { rim } = spec;
+  if (rim.kind !== "ringGrooves") return [];
+  const half = spec.thicknessMetres / 2 - edgeReach(spec).axial;
+  const pitch = (2 * half) / rim.number;
+  return Array.from({ length: rim.number }, (_, i) => {
+    const middle = (i + 0.5) * pitch - half;
+    const floor = spec.diameterMetres / 2 - rim.depthMetres;
+    return { floor, from: middle - rim.widthMetres / 2, to: middle + rim.widthMetres / 2 };
+  });
+}
+
+/** Arc or lines of the lower edge, from the bottom face to the rim, z at or below 0. */
 function bottomEdge(spec: PuckSpec): MeridianPiece[] {
   const R = spec.diameterMetres / 2;
   const h = spec.thicknessMetres / 2;
@@ -88,7 +116,7 @@ function mirrored(piece: MeridianPiece): MeridianPiece {
   return { ...piece, centreZ: -piece.centreZ, phi1: -piece.phi2, phi2: -piece.phi1 };
 }
 
-function outline(spec: PuckSpec, dent: FaceDent | null, rimRadius: number): Meridian {
+function outline(spec: PuckSpec, dent: FaceDent | null, notches: readonly RimNotch[]): Meridian {
   const R = spec.diameterMetres / 2;
   const h = spec.thicknessMetres / 2;
   const { radial, axial } = edgeReach(spec);
@@ -110,95 +138,15 @@ function outline(spec: PuckSpec, dent: FaceDent | null, rimRadius: number): Meri
   const edge = bottomEdge(spec);
   const rim = polyline([
     [R, axial - h],
-    [rimRadius, axial - h],
-    [rimRadius, h - axial],
+    ...notches.flatMap(({ floor, from, to }): [number, number][] => [
+      [R, from],
+      [floor, from],
+      [floor, to],
+      [R, to],
+    ]),
     [R, h - axial],
   ]);
   const upperEdge = [...edge].reverse().map(mirrored);
   const upperFace = [...topFace].reverse().map((piece) => mirrored(piece) as LinePiece);
   return [...bottomFace, ...edge, ...rim, ...upperEdge, ...upperFace];
-}
-
-/** Checks the outside of a puck: sizes, edge, face and rim. Problems name the quantity, its value and the limit in mm. */
-export function checkOuterShape(spec: PuckSpec): Result<null> {
-  const { diameterMetres: d, thicknessMetres: t, edge } = spec;
-  if (!(d > 0 && d <= 10)) return refuse(`diameter ${mm(d)} must be above 0 and at most 10 m`, "diameterMetres");
-  if (!(t > 0 && t <= 10)) return refuse(`thickness ${mm(t)} must be above 0 and at most 10 m`, "thicknessMetres");
-  if (edge.kind === "profile") {
-    const fault = profileFault(edge.points);
-    if (fault !== null) return refuse(fault, "edge.points");
-  }
-  const { radial, axial } = edgeReach(spec);
-  const named = edge.kind === "radius" ? "edge radius" : "edge inset";
-  if (!(radial >= 0 && axial >= 0)) return refuse(`${named} must be 0 or more`, "edge");
-  if (axial > t / 2) return refuse(`${named} ${mm(axial)} exceeds half the thickness, ${mm(t / 2)}`, "edge");
-  if (radial > d / 2) return refuse(`${named} ${mm(radial)} exceeds half the diameter, ${mm(d / 2)}`, "edge");
-  const faceFault = faceProblem(spec, d / 2 - radial);
-  if (faceFault !== null) return refuse(faceFault, "face");
-  const rimFault = rimProblem(spec, t - 2 * axial);
-  return rimFault === null ? success(null) : refuse(rimFault, "rim");
-}
-
-function profileFault(points: readonly (readonly [number, number])[]): string | null {
-  if (points.length < 2) return `edge profile has ${points.length} points; it needs 2 or more`;
-  if (points[0][1] !== 0) return "edge profile must start on the face (inset from the face 0)";
-  if (points[points.length - 1][0] !== 0) return "edge profile must end on the rim (inset from the rim 0)";
-  for (let i = 1; i < points.length; i++) {
-    const inward = points[i - 1][0] - points[i][0];
-    const down = points[i][1] - points[i - 1][1];
-    if (!(inward >= 0 && down >= 0 && inward + down > 0)) {
-      return `edge profile turns back at point ${i + 1}; each point must lie further out or further down than the last`;
-    }
-  }
-  return null;
-}
-
-function faceProblem({ face, thicknessMetres: t }: PuckSpec, flatRadius: number): string | null {
-  if (face.kind === "flat") return null;
-  const deepest = face.side === "both" ? t / 2 : t;
-  if (!(face.depthMetres > 0 && face.depthMetres < deepest)) {
-    return `face depth ${mm(face.depthMetres)} must be above 0 and below ${mm(deepest)}`;
-  }
-  if (face.kind === "recess") {
-    if (face.diameterMetres > 0 && face.diameterMetres <= 2 * flatRadius) return null;
-    return `recess diameter ${mm(face.diameterMetres)} must be above 0 and within the flat face, ${mm(2 * flatRadius)}`;
-  }
-  const { number, widthMetres: w, innerRadiusMetres: a, outerRadiusMetres: b } = face;
-  if (!(Number.isInteger(number) && number >= 3)) return `number of grooves is ${number}; it must be 3 or more`;
-  if (!(a < b && b <= flatRadius)) {
-    return `grooves from radius ${mm(a)} to ${mm(b)} must lie within the flat face, radius ${mm(flatRadius)}`;
-  }
-  const widest = 2 * a * Math.sin(Math.PI / number);
-  return w > 0 && w <= widest
-    ? null
-    : `groove width ${mm(w)} must be above 0 and at most ${mm(widest)}, or ${number} grooves meet at radius ${mm(a)}`;
-}
-
-function rimProblem({ rim, diameterMetres: d }: PuckSpec, straight: number): string | null {
-  if (rim.kind === "plain") return null;
-  if (rim.kind === "rough") {
-    const ks = rim.sandGrainRoughnessMetres;
-    return ks >= 0 && ks < d / 20 ? null : `rim roughness ${mm(ks)} must be 0 or more and below ${mm(d / 20)}`;
-  }
-  const { number, widthMetres: w, depthMetres: depth } = rim;
-  if (!(depth > 0 && depth < d / 4)) return `rim depth ${mm(depth)} must be above 0 and below ${mm(d / 4)}`;
-  if (!(straight > 0)) return "a grooved rim needs a straight part between the edges; there is none";
-  if (rim.kind === "ringGrooves") {
-    if (!(Number.isInteger(number) && number >= 1)) return `number of rings is ${number}; it must be 1 or more`;
-    return w > 0 && number * w <= straight
-      ? null
-      : `${number} rings of width ${mm(w)} must fit on the straight rim, ${mm(straight)}`;
-  }
-  if (!(Number.isInteger(number) && number >= 3)) return `number of grooves is ${number}; it must be 3 or more`;
-  const floorRadius = d / 2 - depth;
-  const widest = 2 * floorRadius * Math.tan(Math.PI / number);
-  return w > 0 && w <= widest ? null : `groove width ${mm(w)} must be above 0 and at most ${mm(widest)}`;
-}
-
-function mm(metres: number): string {
-  return `${Number((metres * 1000).toPrecision(6))} mm`;
-}
-
-function refuse(message: string, field: string) {
-  return problem("puck-shape", message, field);
 }

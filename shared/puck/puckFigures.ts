@@ -4,7 +4,8 @@ import { coverThickness } from "./coverThickness";
 import { facePatternArea, grooveFigures } from "./grooves";
 import { findMaterial, type Material } from "./materials";
 import type { Meridian } from "./meridian";
-import { carvedMeridian, checkOuterShape, edgeReach, outerMeridian, silhouetteMeridian } from "./outerShape";
+import { carvedMeridian, edgeReach, outerMeridian, silhouetteMeridian } from "./outerShape";
+import { checkOuterShape } from "./outerShapeCheck";
 import type { PuckSpec } from "./puckSpec";
 import { combineSolids, revolve, sectionArea, sweptSurface } from "./solidFigures";
 

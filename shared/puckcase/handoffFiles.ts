@@ -1,6 +1,5 @@
-import { cfdBrief, largestFrictionSpeedRatio } from "../handoff/cfdBrief";
-import { cfdBriefText } from "../handoff/cfdBriefText";
 import { puckDrawing } from "../handoff/drawing";
+import { grooveProfileOutline, planLines } from "../handoff/grooveOutlines";
 import { mesh3mf } from "../handoff/mesh3mf";
 import { meshStl } from "../handoff/meshStl";
 import { coreOutlines, type Outline, planOutline, profileOutline } from "../handoff/outline";
@@ -9,10 +8,9 @@ import { outlineSvg } from "../handoff/outlineSvg";
 import { pointsCsv } from "../handoff/pointsCsv";
 import { puckMesh } from "../handoff/puckMesh";
 import { puckCautions } from "../puck/playCautions";
-import { profileSection } from "../puck/solvedSections";
 import { type Result, success } from "../result";
 import type { PuckJudgement } from "../rules/judgePuck";
-import { type BriefSection, solveBriefSection } from "./briefSection";
+import { briefFiles } from "./briefFiles";
 import type { CasePuck, PuckCase } from "./puckCase";
 import { ownTolerances } from "./puckSteps";
 
@@ -22,8 +20,8 @@ export interface HandoffFile {
   readonly content: string | Uint8Array;
 }
 
-/** What keys leave out: a solid that a workshop's machine reproduces, a boundary layer resolved to the wall. */
-const standard = { deviationMetres: 1e-5, wantedYPlus: 1 };
+/** m, when a case names none: a solid that a workshop's machine reproduces. */
+const standardDeviation = 1e-5;
 
 export interface HandoffRequest {
   /** m/s. */
@@ -42,26 +40,25 @@ export function handoffFiles(
 ): Result<readonly HandoffFile[]> {
   const { spec, figures } = puck;
   const base = fileNameOf(spec.name);
-  const deviation = theCase.handoff.deviationMetres ?? standard.deviationMetres;
+  const deviation = theCase.handoff.deviationMetres ?? standardDeviation;
   const mesh = puckMesh(spec, deviation);
   if (!mesh.ok) return mesh;
-  const briefs: HandoffFile[] = [];
-  for (const part of briefParts(puck)) {
-    const brief = briefText(part, puck, theCase, request);
-    if (!brief.ok) return brief;
-    briefs.push({ name: `${base}-${part.kind}-brief.txt`, content: brief.value });
-  }
+  const briefs = briefFiles(base, puck, theCase, request);
+  if (!briefs.ok) return briefs;
   const profile = profileOutline(spec);
   const plan = planOutline(spec);
   const cores = coreOutlines(spec);
   const cautions = puckCautions(spec, theCase.setting.userMaterials ?? []);
+  const ownNotes = theCase.handoff.notes ?? [];
+  const notes = [...ownNotes, ...drawingNotes(judgement), "Read the cautions handed over with this drawing."];
   return success([
     ...outlineFiles(`${base}-profile`, profile, deviation),
     ...outlineFiles(`${base}-plan`, plan, deviation),
     ...(cores.length === 0 ? [] : [{ name: `${base}-core.dxf`, content: outlinesDxf(cores) }]),
+    ...patternFiles(base, spec),
     { name: `${base}-solid.stl`, content: meshStl(mesh.value) },
     { name: `${base}-solid.3mf`, content: mesh3mf(mesh.value) },
-    ...briefs,
+    ...briefs.value,
     {
       name: `${base}-drawing.svg`,
       content: puckDrawing({
@@ -69,14 +66,13 @@ export function handoffFiles(
         figures,
         tolerances: ownTolerances(puck, theCase),
         date: request.date,
-        notes: [
-          ...(theCase.handoff.notes ?? []),
-          ...drawingNotes(judgement),
-          "Read the cautions handed over with this drawing.",
-        ],
+        notes,
       }),
     },
-    { name: `${base}-read-first.txt`, content: readFirst(spec.name, mesh.value.notes, cautions, judgement) },
+    {
+      name: `${base}-read-first.txt`,
+      content: readFirst(spec.name, [...mesh.value.notes, ...ownNotes], cautions, judgement),
+    },
   ]);
 }
 
@@ -98,62 +94,16 @@ function outlineFiles(base: string, outline: Outline, deviation: number): Handof
   ];
 }
 
-interface BriefPart {
-  readonly kind: "plan" | "profile";
-  readonly section: BriefSection;
-}
-
-function briefParts({ spec, finish }: CasePuck): BriefPart[] {
-  const rim = spec.rim.kind === "rough" ? spec.rim.sandGrainRoughnessMetres : finish;
+/** What plan and profile do not show of a recess or grooves, as drawings of their own: those two stay single outlines. */
+function patternFiles(base: string, spec: CasePuck["spec"]): HandoffFile[] {
+  const lines = planLines(spec).map(({ outline }) => outline);
+  const grooved = grooveProfileOutline(spec);
   return [
-    {
-      kind: "plan",
-      section: {
-        spec: { family: "circle", diameter: spec.diameterMetres },
-        width: spec.diameterMetres,
-        roughness: rim,
-      },
-    },
-    {
-      kind: "profile",
-      section: {
-        spec: profileSection(spec, spec.diameterMetres),
-        width: spec.thicknessMetres,
-        roughness: finish,
-      },
-    },
+    ...(lines.length === 0
+      ? []
+      : [{ name: `${base}-pattern.dxf`, content: outlinesDxf([planOutline(spec), ...lines]) }]),
+    ...(grooved === null ? [] : [{ name: `${base}-groove-section.dxf`, content: outlinesDxf([grooved]) }]),
   ];
-}
-
-function briefText(part: BriefPart, { spec }: CasePuck, theCase: PuckCase, request: HandoffRequest): Result<string> {
-  const { fluid } = theCase.stream;
-  const solved = solveBriefSection(part.section, theCase.stream, request.speed, request.turbulencePercent);
-  if (!solved.ok) return solved;
-  const { state, band, applicability } = solved.value;
-  const ratio = Math.max(
-    ...[state.upper, state.lower].map(({ layer }) => largestFrictionSpeedRatio(layer.edgeSpeed, layer.skinFriction)),
-  );
-  const brief = cfdBrief({
-    title: `${spec.name}: ${part.kind} section`,
-    referenceWidth: part.section.width,
-    speed: request.speed,
-    fluid,
-    turbulenceIntensity: request.turbulencePercent / 100,
-    sandGrainRoughness: part.section.roughness,
-    wantedYPlus: theCase.handoff.wantedYPlus ?? standard.wantedYPlus,
-    friction: { kind: "solved", ratio },
-    separationAngles: [state.upper.separationAngle, state.lower.separationAngle],
-    strouhal: state.strouhal,
-    expectedDrag: band,
-    dragAreaName: "width across the stream x span of an endless section",
-  });
-  if (!brief.ok) return brief;
-  const lines = [
-    `- Regime expected: ${state.regime}. The band of the drag coefficient: ${applicability}.`,
-    "- The section is endless; the puck is not. For the puck itself compute its solid, and read the puck results of the case for the expected band.",
-    "",
-  ];
-  return success(`${cfdBriefText(brief.value)}${lines.join("\n")}`);
 }
 
 function drawingNotes(judgement: PuckJudgement | null): string[] {
@@ -170,7 +120,7 @@ const verdictWords = {
 
 function readFirst(
   name: string,
-  meshNotes: readonly string[],
+  notes: readonly string[],
   cautions: readonly string[],
   judgement: PuckJudgement | null,
 ): string {
@@ -187,7 +137,7 @@ function readFirst(
     name,
     "",
     "Lengths in all drawings, outlines and solids are millimetres; STL carries no unit of its own.",
-    ...meshNotes,
+    ...notes,
     "",
     "Cautions",
     ...cautions.map((caution) => `- ${caution}`),

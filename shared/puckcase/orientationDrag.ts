@@ -2,6 +2,7 @@ import { dragOn, type PuckDrag } from "../puck/dragBand";
 import { type EdgeOnShape, edgeOnDrag } from "../puck/edgeOnDrag";
 import { faceOnDrag } from "../puck/faceOnDrag";
 import type { Orientation, OrientationDrag } from "../puck/orientationIndex";
+import type { PuckSpec } from "../puck/puckSpec";
 import { type Result, success } from "../result";
 import type { CasePuck } from "./puckCase";
 import { type PuckFlow, widened } from "./puckFlow";
@@ -21,7 +22,7 @@ export function dragByOrientation(
   speed: number,
   kinematicViscosity: number,
 ): Result<DragByOrientation> {
-  const upright = withNotes(edgeOnDrag(edgeOnShape(puck), flow.open, speed, kinematicViscosity), flow);
+  const upright = completed(edgeOnDrag(edgeOnShape(puck), flow.open, speed, kinematicViscosity), puck, flow);
   if (!upright.ok) return upright;
   const flat = flow.flatGap === null ? upright : dragOverFloor(puck, flow, flow.flatGap, speed, kinematicViscosity);
   if (!flat.ok) return flat;
@@ -50,7 +51,7 @@ export function dragOverFloor(
   if (!floor.ok) return floor;
   const { dragArea, referenceArea, referenceAreaName, notes } = floor.value;
   const held = widened(dragArea, open.value.dragArea);
-  return withNotes(success(dragOn(held, referenceArea, referenceAreaName, notes)), flow);
+  return completed(success(dragOn(held, referenceArea, referenceAreaName, notes)), puck, flow);
 }
 
 function edgeOnShape({ spec, figures }: FiguredPuck): EdgeOnShape {
@@ -61,8 +62,18 @@ function edgeOnShape({ spec, figures }: FiguredPuck): EdgeOnShape {
   };
 }
 
-function withNotes(drag: Result<PuckDrag>, flow: PuckFlow): Result<PuckDrag> {
-  return drag.ok ? success({ ...drag.value, notes: [...drag.value.notes, ...flow.notes] }) : drag;
+/** With the band of a recess and what the flow has to say. */
+function completed(drag: Result<PuckDrag>, { spec }: FiguredPuck, flow: PuckFlow): Result<PuckDrag> {
+  if (!drag.ok) return drag;
+  const { dragArea, referenceArea, referenceAreaName, notes } = drag.value;
+  const recessed = { ...dragArea, high: dragArea.high + recessWallArea(spec) };
+  return success(dragOn(recessed, referenceArea, referenceAreaName, [...notes, ...flow.notes]));
+}
+
+/** Depth x diameter of the recesses of a puck, m^2: what of their walls the stream could press on edge-on. */
+function recessWallArea({ face }: PuckSpec): number {
+  if (face.kind !== "recess") return 0;
+  return (face.side === "both" ? 2 : 1) * face.depthMetres * face.diameterMetres;
 }
 
 /** The drag areas alone, as the index takes them. */

@@ -35,7 +35,8 @@ export type FloorGaps = Pick<PuckPlay, "flatGap" | "sweptGaps">;
 export const grooveNote =
   "Grooves are not solved: drag is given between that of the plain finish and that of a wall with sand grains as high as the grooves are deep, the best value half-way; an assumption without a source.";
 export const sharpEdgeNote = `An edge radius below ${100 * smallestRadiusRatio} % of the thickness is solved at that: such corners count as sharp.`;
-export const recessNote = "The recess is left out of the drag edge-on: nothing published was found for it.";
+export const recessNote =
+  "The recess is not solved edge-on: nothing published was found for it. The best value leaves it out; the upper end of the band adds its downstream wall, depth x diameter, at the stream's full dynamic pressure: an allowance without a source.";
 export const floorNote =
   "Over the floor the profile is solved with its mirror image; at gap 0 the hollow under the rounded edge is taken as filled with still water. The band also holds the figure in open water.";
 

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { freshWater } from "../../shared/fluid/freshWater";
 import { type CfdBriefInput, cfdBrief, largestFrictionSpeedRatio } from "../../shared/handoff/cfdBrief";
 import { cfdBriefText } from "../../shared/handoff/cfdBriefText";
-import { puckDrawing, withTolerance } from "../../shared/handoff/drawing";
+import { puckDrawing } from "../../shared/handoff/drawing";
+import { letterAdvance, withTolerance } from "../../shared/handoff/drawingText";
 import { leadCautions } from "../../shared/puck/materials";
 import { puckFigures } from "../../shared/puck/puckFigures";
 import { examplePuck, unwrap } from "../puck/examplePuck";
@@ -97,6 +98,86 @@ describe("puckDrawing(input)", () => {
     const large = { ...examplePuck, diameterMetres: 0.2 };
     const text = puckDrawing({ spec: large, figures, tolerances: {}, date: "2026-03-01", notes: [] });
     expect(text).toContain("Scale 1 : 2");
+  });
+
+  interface Line {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+    readonly text: string;
+  }
+  const unescaped = (text: string) => text.replaceAll(/&[a-z]+;/g, "x");
+  /** Boxes of all upright text, by a mean advance of the letters. */
+  const linesOf = (svg: string): Line[] =>
+    [
+      ...svg.matchAll(/<text x="([^"]+)" y="([^"]+)" text-anchor="(start|middle)"(?: font-size="([^"]+)")?>([^<]*)</g),
+    ].map(([, x, y, anchor, size, raw]) => {
+      const text = unescaped(raw);
+      const height = Number(size ?? 3.2);
+      const width = letterAdvance * height * text.length;
+      const left = Number(x) - (anchor === "middle" ? width / 2 : 0);
+      return { left, right: left + width, top: Number(y) - 0.75 * height, bottom: Number(y) + 0.22 * height, text };
+    });
+  const overlap = (a: Line, b: Line) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+  const sentence =
+    "Deburr all over and seal the coat twice, then weigh the puck in air and in water before it leaves. ";
+
+  it.each([
+    ["no note", 0, 0],
+    ["a few notes", 4, 150],
+    ["as many notes as a case may have", 20, 300],
+  ])("%s: no line of text meets another, the title block or the frame", (_, count, length) => {
+    const notes = Array.from({ length: count }, (_, i) => `${i + 1}. ${sentence.repeat(4)}`.slice(0, length));
+    const grooves = { widthMetres: 0.002, depthMetres: 0.001 };
+    const spec = {
+      ...examplePuck,
+      name: "Harbour League candidate of an unusually long name ".repeat(4).slice(0, 200),
+      face: {
+        kind: "radialGrooves",
+        side: "both",
+        number: 12,
+        ...grooves,
+        innerRadiusMetres: 0.01,
+        outerRadiusMetres: 0.03,
+      },
+      rim: { kind: "axialGrooves", number: 24, ...grooves },
+    } as const;
+    const svg = puckDrawing({ spec, figures, tolerances: {}, date: "2026-03-01", notes });
+    const lines = linesOf(svg);
+    expect(lines.length).toBeGreaterThan(count + 8);
+    lines.forEach((line, i) => {
+      expect(line.left).toBeGreaterThan(5);
+      expect(line.right).toBeLessThan(292);
+      expect(line.bottom).toBeLessThan(205);
+      for (const other of lines.slice(i + 1)) expect(overlap(line, other) ? [line.text, other.text] : null).toBe(null);
+      const isTitle = line.left > 172 && line.top > 185;
+      if (!isTitle) expect(line.right < 172 || line.bottom < 185).toBe(true);
+    });
+    if (count < 20) for (const note of notes) expect(svg).toContain(note.slice(0, 40));
+    else expect(svg).toContain("More in the text file handed over");
+  });
+
+  it("grooves in the top face show in plan, those of the bottom and of the rim dashed, in the profile dashed", () => {
+    const face = {
+      kind: "radialGrooves",
+      number: 6,
+      widthMetres: 0.002,
+      depthMetres: 0.001,
+      innerRadiusMetres: 0.01,
+      outerRadiusMetres: 0.03,
+    } as const;
+    const dashed = (side: "top" | "bottom", rim: typeof examplePuck.rim = { kind: "plain" }) =>
+      puckDrawing({
+        spec: { ...examplePuck, core: { kind: "none" }, face: { ...face, side }, rim },
+        figures,
+        tolerances: {},
+        date: "2026-03-01",
+        notes: [],
+      }).match(/<path[^>]*stroke-dasharray/g)?.length;
+    expect(dashed("top")).toBe(1);
+    expect(dashed("bottom")).toBe(1 + 6);
+    expect(dashed("top", { kind: "axialGrooves", number: 9, widthMetres: 0.002, depthMetres: 0.001 })).toBe(1 + 9);
   });
 });
 

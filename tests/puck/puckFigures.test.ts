@@ -222,3 +222,30 @@ describe("standardMaterials", () => {
     expect(standardMaterials.find((material) => material.name === "lead")?.cautions.length).toBeGreaterThan(1);
   });
 });
+
+describe("grooves that run into each other", () => {
+  const rim = { kind: "axialGrooves", number: 12, widthMetres: 0.002, depthMetres: 0.008 } as const;
+  const face = {
+    kind: "radialGrooves",
+    side: "top",
+    number: 6,
+    widthMetres: 0.002,
+    innerRadiusMetres: 0.01,
+    outerRadiusMetres: 0.033,
+  } as const;
+
+  it("are refused between face and rim, in words that say where; shallower ones are not", () => {
+    const core = { kind: "none" } as const;
+    const deep = puckFigures({ ...examplePuck, core, rim, face: { ...face, depthMetres: 0.007 } }, { fluidDensity: 0 });
+    expect(deep.ok ? "" : deep.problem.message).toContain("run into the grooves of the face, which reach radius 33 mm");
+    expect(
+      puckFigures({ ...examplePuck, core, rim, face: { ...face, depthMetres: 0.005 } }, { fluidDensity: 0 }).ok,
+    ).toBe(true);
+  });
+
+  it("are refused side by side: a width at which neighbours meet", () => {
+    const widthMetres = 2 * (0.04 - 0.002) * Math.tan(Math.PI / 12);
+    const touching = { ...examplePuck, rim: { ...rim, depthMetres: 0.002, widthMetres } };
+    expect(puckFigures(touching, { fluidDensity: 0 }).ok).toBe(false);
+  });
+});
