@@ -64,7 +64,6 @@ export interface ReducedPoint {
 }
 
 export interface TunnelReduction {
-  readonly reference: TunnelReference;
   readonly blockageRatio: number;
   readonly correction: BlockageMethod;
   readonly ranges: Readonly<Record<BlockageMethod, BlockageRange>>;
@@ -108,7 +107,6 @@ export function prepareReduction(
     points: model,
     reduce: (point) => reducePoint(point, support, setting, pointSetting, ranges),
     finish: (points) => ({
-      reference: setting.reference,
       blockageRatio: setting.blockageRatio,
       correction: setting.correction,
       ranges,

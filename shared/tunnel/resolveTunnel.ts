@@ -1,0 +1,273 @@
+import { contourExtent } from "../case/contourExtent";
+import { reynoldsBounds, roughnessRatioBounds } from "../case/limits";
+import { sectionSpecs, sweptKeys } from "../case/sectionSpecs";
+import { resolveFluid } from "../fluid/resolveFluid";
+import { buildContour } from "../geometry/sectionFamilies";
+import { puckFigures } from "../puck/puckFigures";
+import { type Problem, problem, type Result, success } from "../result";
+import type { BlockageMethod } from "./blockage";
+import { type TableProblem, tableProblemText } from "./dataTable";
+import { readRunTable } from "./runTable";
+import { blockageOf, type FullScaleFlow, type TunnelFacility } from "./similarity";
+import { inlineRows } from "./tableDocument";
+import { readTapTable } from "./tapTable";
+import type { TunnelBlockDocument } from "./tunnelBlockDocument";
+import type { PlanWishes, TapSetting, TunnelCase } from "./tunnelCase";
+import { modelReference, referenceOf, type TunnelModel, type TunnelShape } from "./tunnelShape";
+import { statedUncertainty, type UncertaintyStatement } from "./uncertaintyStatement";
+import { readWakeTable } from "./wakeTable";
+
+export type TunnelResolution =
+  | { readonly ok: true; readonly value: TunnelCase }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Values of keys that a case leaves out. */
+export const planDefaults: PlanWishes = {
+  speeds: null,
+  speedCount: 10,
+  wantedHalfWidth: 0.02,
+  confidence: 0.95,
+  mostRepeats: 12,
+  bothDirections: true,
+  order: "sweeps",
+  tareRepeats: 2,
+  runsBetweenZeros: 8,
+  minutesPerRun: 3,
+  seed: 1,
+};
+export const uncertaintyDefaults = { coverage: 0.95, samples: 20_000, seed: 1 };
+
+/** The tunnel block ready to run, or everything that is wrong with it. Fields of problems begin with "tunnel". */
+export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
+  const problems: Problem[] = [];
+  const keep = <T>(result: Result<T>, field: string): T | null => {
+    if (result.ok) return result.value;
+    const place = result.problem.field === undefined ? field : `${field}.${result.problem.field}`;
+    problems.push({ ...result.problem, message: `${place}: ${result.problem.message}`, field: place });
+    return null;
+  };
+  const waterFluid = keep(resolveFluid(block.fullScale.fluid), "tunnel.fullScale.fluid");
+  const tunnelFluid = keep(resolveFluid(block.facility.fluid), "tunnel.facility.fluid");
+  const shape = keep(tunnelShape(block, waterFluid?.density ?? 0), "tunnel.model");
+  if (waterFluid === null || tunnelFluid === null || shape === null) return { ok: false, problems };
+  const model: TunnelModel = {
+    shape,
+    scale: block.model.scale ?? 1,
+    sandGrainRoughness: block.model.sandGrainRoughnessMetres,
+  };
+  const fullScale: FullScaleFlow = {
+    fluid: waterFluid,
+    speeds: [...new Set(block.fullScale.speedsMetresPerSecond)].sort((a, b) => a - b),
+    turbulencePercent: block.fullScale.turbulencePercent,
+  };
+  const { facility: stated } = block;
+  const facility: TunnelFacility = {
+    fluidSpec: stated.fluid,
+    fluid: tunnelFluid,
+    slowestSpeed: stated.slowestSpeedMetresPerSecond,
+    fastestSpeed: stated.fastestSpeedMetresPerSecond,
+    testSectionArea: stated.testSectionAreaSquareMetres,
+    testSectionHeight: stated.testSectionHeightMetres,
+    turbulencePercent: stated.turbulencePercent,
+    balance: {
+      range: stated.balance.rangeNewtons,
+      resolution: stated.balance.resolutionNewtons,
+      noise: stated.balance.noiseNewtons ?? null,
+    },
+  };
+  problems.push(...rangeProblems(model, fullScale, facility));
+  const unreadTables: string[] = [];
+  const table = (data: Parameters<typeof inlineRows>[0]) => {
+    const rows = inlineRows(data);
+    if (rows === null && typeof data === "string") unreadTables.push(data);
+    return rows;
+  };
+  const report = (found: readonly TableProblem[], field: string) => {
+    problems.push(...found.map((each) => ({ code: "table", message: `${field}: ${tableProblemText(each)}`, field })));
+  };
+
+  let runs: TunnelCase["runs"] = null;
+  const runRows = block.runs === undefined ? null : table(block.runs.data);
+  if (block.runs !== undefined && runRows !== null) {
+    const read = readRunTable(
+      runRows,
+      block.runs.columns ?? {},
+      block.runs.decimalMark ?? null,
+      block.runs.leftOutRows,
+    );
+    report(read.problems, "tunnel.runs");
+    runs = {
+      readings: read.readings,
+      notes: read.notes,
+      setting: {
+        shape,
+        reference: modelReference(model),
+        fluidSpec: stated.fluid,
+        balance: facility.balance,
+        blockageRatio: blockageOf(model, facility),
+        correction: block.blockageCorrection ?? standardCorrection(shape),
+        stated: block.uncertainty?.stated ?? {},
+        correlations: block.uncertainty?.correlations ?? [],
+        repeatability: block.uncertainty?.repeatability ?? "perPoint",
+        coverage: percent(block.uncertainty?.coveragePercent, uncertaintyDefaults.coverage),
+        samples: block.uncertainty?.samples ?? uncertaintyDefaults.samples,
+        seed: block.uncertainty?.seed ?? uncertaintyDefaults.seed,
+      },
+    };
+    if (read.problems.length === 0 && !read.readings.some(({ kind }) => kind === "model")) {
+      report(
+        [{ row: null, column: null, message: "no row has a run of the model with a force and a speed" }],
+        "tunnel.runs",
+      );
+    }
+  }
+
+  let wake: TunnelCase["wake"] = null;
+  const { wakeSurvey, pressureTaps } = block;
+  const wakeRows = wakeSurvey === undefined ? null : table(wakeSurvey.data);
+  if (wakeSurvey !== undefined && wakeRows !== null) {
+    const read = readWakeTable(wakeRows, wakeSurvey.columns ?? {}, wakeSurvey.decimalMark ?? null);
+    report(read.problems, "tunnel.wakeSurvey");
+    wake = {
+      traverse: { ...read.traverse, dynamicPressure: wakeSurvey.dynamicPressurePascals },
+      uncertainty: {
+        pressurePascals: standard(wakeSurvey.pressureUncertaintyPascals, 1),
+        dynamicPressureShare: standard(wakeSurvey.dynamicPressureUncertaintyPercent, 0.01),
+        referenceLengthShare: standard(block.uncertainty?.stated?.referenceLengthPercent, 0.01),
+      },
+    };
+  }
+
+  let taps: TapSetting | null = null;
+  const tapRows = pressureTaps === undefined ? null : table(pressureTaps.data);
+  if (pressureTaps !== undefined && tapRows !== null) {
+    const read = readTapTable(
+      tapRows,
+      pressureTaps.columns ?? {},
+      pressureTaps.decimalMark ?? null,
+      pressureTaps.dynamicPressurePascals ?? null,
+    );
+    report(read.problems, "tunnel.pressureTaps");
+    taps = {
+      taps: read.taps,
+      reynolds: pressureTaps.reynoldsNumber,
+      direction: pressureTaps.direction ?? "rising",
+      tapUncertainty: standard(pressureTaps.coefficientUncertainty, 1),
+      dynamicPressureShare: standard(pressureTaps.dynamicPressureUncertaintyPercent, 0.01),
+    };
+  }
+  if (shape.kind === "puck") {
+    for (const key of ["wakeSurvey", "pressureTaps"] as const) {
+      if (block[key] === undefined) continue;
+      const message = `tunnel.${key}: it needs a section that spans the tunnel; the model is a puck`;
+      problems.push({ code: "tunnel-survey", message, field: `tunnel.${key}` });
+    }
+  }
+  if (problems.length > 0) return { ok: false, problems };
+  return {
+    ok: true,
+    value: {
+      facilityName: stated.name ?? null,
+      model,
+      reference: modelReference(model),
+      fullScale,
+      facility,
+      plan: planWishes(block.plan),
+      runs,
+      wake,
+      taps,
+      unreadTables,
+    },
+  };
+}
+
+function percent(value: number | undefined, otherwise: number): number {
+  return value === undefined ? otherwise : value / 100;
+}
+
+function standard(statement: UncertaintyStatement | undefined, scale: number): number {
+  return statement === undefined ? 0 : statedUncertainty(statement, scale).standardUncertainty;
+}
+
+function planWishes(plan: TunnelBlockDocument["plan"]): PlanWishes {
+  const speeds = plan?.speedsMetresPerSecond;
+  return {
+    speeds: speeds === undefined ? planDefaults.speeds : [...new Set(speeds)].sort((a, b) => a - b),
+    speedCount: plan?.speedCount ?? planDefaults.speedCount,
+    wantedHalfWidth: percent(plan?.wantedHalfWidthPercent, planDefaults.wantedHalfWidth),
+    confidence: percent(plan?.confidencePercent, planDefaults.confidence),
+    mostRepeats: plan?.mostRepeats ?? planDefaults.mostRepeats,
+    bothDirections: plan?.bothDirections ?? planDefaults.bothDirections,
+    order: plan?.order ?? planDefaults.order,
+    tareRepeats: plan?.tareRepeats ?? planDefaults.tareRepeats,
+    runsBetweenZeros: plan?.runsBetweenZeros ?? planDefaults.runsBetweenZeros,
+    minutesPerRun: plan?.minutesPerRun ?? planDefaults.minutesPerRun,
+    seed: plan?.seed ?? planDefaults.seed,
+  };
+}
+
+/** The correction that was made for a shape. */
+export function standardCorrection(shape: TunnelShape): BlockageMethod {
+  if (shape.kind === "puck") return "maskell";
+  return shape.isCircle ? "allenVincenti" : "none";
+}
+
+function tunnelShape({ model }: TunnelBlockDocument, fluidDensity: number): Result<TunnelShape> {
+  if (model.puck !== undefined) {
+    const figures = puckFigures(model.puck, { fluidDensity });
+    if (!figures.ok) return problem(figures.problem.code, figures.problem.message, "puck");
+    return success({
+      kind: "puck",
+      name: model.puck.name,
+      spec: model.puck,
+      figures: figures.value,
+      attitude: model.attitude ?? "edgeOn",
+    });
+  }
+  const { section, spanMetres } = model;
+  if (section === undefined || spanMetres === undefined) return problem("model", "it needs a section or a puck");
+  const [swept] = sweptKeys(section);
+  if (swept !== undefined)
+    return problem("sweep", "it must be one number here, not a list or a range", `section.${swept}`);
+  const [{ spec, floorGap }] = sectionSpecs(section);
+  if (floorGap !== null)
+    return problem("floor", "a floor below the section is not tested here", "section.floorGapMetres");
+  const contour = buildContour(spec);
+  if (!contour.ok) return problem(contour.problem.code, contour.problem.message, "section");
+  return success({
+    kind: "section",
+    name: section.name ?? contour.value.name,
+    contour: contour.value,
+    width: contourExtent(contour.value, 0),
+    length: contourExtent(contour.value, Math.PI / 2),
+    isCircle: spec.family === "circle",
+    span: spanMetres,
+  });
+}
+
+/** Reynolds numbers and roughness must stay in the engine's ranges. */
+function rangeProblems(model: TunnelModel, { fluid, speeds }: FullScaleFlow, facility: TunnelFacility): Problem[] {
+  const problems: Problem[] = [];
+  const { length } = referenceOf(model.shape);
+  const reynolds = speeds.map((speed) => (speed * length) / fluid.kinematicViscosity);
+  const { from = 0, to } = reynoldsBounds;
+  const beyond = reynolds.findIndex((each) => !(each >= from && each <= to));
+  if (beyond >= 0) {
+    const message = `tunnel.fullScale.speedsMetresPerSecond: ${speeds[beyond]} m/s is Reynolds number ${reynolds[beyond].toPrecision(3)}; it must be from ${from} to ${to}`;
+    problems.push({ code: "reynolds-range", message, field: "tunnel.fullScale.speedsMetresPerSecond" });
+  }
+  const smallest = model.shape.kind === "puck" ? model.shape.spec.thicknessMetres : model.shape.width;
+  if (!(model.sandGrainRoughness / smallest <= roughnessRatioBounds.to)) {
+    const message = `tunnel.model.sandGrainRoughnessMetres: ${model.sandGrainRoughness} m is ${(model.sandGrainRoughness / smallest).toPrecision(3)} of the model; it must be at most ${roughnessRatioBounds.to} of it`;
+    problems.push({ code: "roughness-range", message, field: "tunnel.model.sandGrainRoughnessMetres" });
+  }
+  const blockage = blockageOf(model, facility);
+  if (!(blockage < mostBlockage)) {
+    const message = `tunnel.facility: the model fills ${(100 * blockage).toPrecision(3)} % of the test section; it must be below ${100 * mostBlockage} %`;
+    problems.push({ code: "blockage", message, field: "tunnel.facility" });
+  }
+  return problems;
+}
+
+/** Above it no correction means anything. A choice, no source. */
+const mostBlockage = 0.4;
