@@ -5,10 +5,11 @@ import { fTail } from "./tailProbability";
 /** A score as it was given in a session: one block is one player at one activity, scored puck after puck. */
 export interface SessionScore {
   readonly block: number;
+  /** The puck; where pucks may rank differently at each activity, the puck at this activity. */
   readonly treatment: number;
   /** 0 for the first puck of the session. */
   readonly position: number;
-  /** The treatment just before; null for the first one, or when that is not known. */
+  /** The puck just before, 0 to puckCount - 1; null for the first one, or when that is not known. */
   readonly before: number | null;
   readonly score: number;
 }
@@ -41,16 +42,17 @@ export interface OrderEffects {
  */
 export function orderEffects(
   scores: readonly SessionScore[],
-  treatmentCount: number,
+  puckCount: number,
   permutations: number,
   draws: RandomDraws,
 ): OrderEffects {
   const blocks = [...new Set(scores.map(({ block }) => block))];
   const positions = scores.reduce((most, { position }) => Math.max(most, position + 1), 0);
+  const treatments = scores.reduce((most, { treatment }) => Math.max(most, treatment + 1), 0);
   const session = blocks.map((block) => scores.map((one) => (one.block === block ? 1 : 0)));
-  const puck = levels(scores, treatmentCount, ({ treatment }) => treatment);
+  const puck = levels(scores, treatments, ({ treatment }) => treatment);
   const position = levels(scores, positions, (one) => one.position);
-  const before = levels(scores, treatmentCount, (one) => one.before);
+  const before = levels(scores, puckCount, (one) => one.before);
   const y = scores.map(({ score }) => score);
   const places = blocks.map((block) => scores.flatMap((one, i) => (one.block === block ? [i] : [])));
   return {
