@@ -6,8 +6,15 @@ const explains = 0.8;
 const explainsPart = 0.2;
 
 /** How far a setting explains a disagreement, in words. */
-export function causeVerdict({ explainedShare }: Pick<CauseSuggestion, "explainedShare">): string {
+export function causeVerdict({
+  explainedShare,
+  exceedingBefore,
+  exceedingAfter,
+}: Pick<CauseSuggestion, "explainedShare" | "exceedingBefore" | "exceedingAfter">): string {
   if (explainedShare >= explains) return "would explain it";
+  if (explainedShare >= explainsPart && exceedingAfter > exceedingBefore) {
+    return "would explain part of it and set other points apart";
+  }
   return explainedShare >= explainsPart ? "would explain part of it" : "does not explain it";
 }
 

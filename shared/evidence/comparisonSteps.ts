@@ -1,12 +1,12 @@
 import { type PreparedShape, prepareSettledShape, prepareShape } from "../case/prepareShape";
 import type { ResultRow } from "../case/resultRow";
 import type { Result } from "../result";
-import { measuredCorrection } from "./carriedCorrection";
 import { type CarriedShape, carriedRows } from "./carriedRows";
 import { type CauseSuggestion, causeCaution, causeSteps } from "./causeSteps";
 import { compareSet, type MeasuredSection, measuredSection } from "./compareSet";
 import type { CarriedRow, ComparisonResult, SetResult } from "./comparisonResult";
 import { statedSettings } from "./flowSettings";
+import { measuredCorrection } from "./measuredCorrection";
 import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
 import { comparedSetResult, failedSetResult } from "./setResult";
 

@@ -1,4 +1,5 @@
 import "./style/global.css";
+import { resumeCarriedOffset } from "./compare/carriedOffset";
 import { startAutosave } from "./engine/autosave";
 import { showFirstScreen } from "./engine/firstScreen";
 import { startLiveSolving } from "./engine/liveSolving";
@@ -12,4 +13,4 @@ keepPreferences();
 followTheme();
 startLiveSolving();
 listenForShortcuts();
-void showFirstScreen().then(startAutosave).then(keepOffline);
+void showFirstScreen().then(startAutosave).then(resumeCarriedOffset).then(keepOffline);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { carryCorrection, measuredCorrection } from "../../shared/evidence/carriedCorrection";
+import { carryCorrection } from "../../shared/evidence/carriedCorrection";
 import { compareSet } from "../../shared/evidence/compareSet";
+import { measuredCorrection } from "../../shared/evidence/measuredCorrection";
 import { notSameFamily } from "../../shared/evidence/sameFamily";
 import { prepared, quietSettings, setOf, syntheticSet } from "./measuredSets";
 

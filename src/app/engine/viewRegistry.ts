@@ -61,6 +61,7 @@ interface LaterPart {
 
 const laterParts: Readonly<Record<Exclude<ViewName, "section">, LaterPart>> = {
   puck: { ownKeys: ["puck"], load: async () => (await import("../puck/puckPart")).puckPart },
+  compare: { ownKeys: ["measurements"], load: async () => (await import("../compare/comparePart")).comparePart },
 };
 
 /** Top-level keys of the case file that only this view reads. */

@@ -13,6 +13,10 @@ export const laterViews: Readonly<Record<Exclude<ViewName, "section">, LaterView
     load: () => import("../puck-view/puck-view"),
     render: () => html`<ww-puck-view></ww-puck-view>`,
   },
+  compare: {
+    load: () => import("../compare-view/compare-view"),
+    render: () => html`<ww-compare-view></ww-compare-view>`,
+  },
 };
 
 export const laterViewNames = Object.keys(laterViews) as Exclude<ViewName, "section">[];

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
+import { carriedOffset } from "../../compare/carriedOffset";
 import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { workbench } from "../../store/workbench";
@@ -16,6 +17,7 @@ export class KeyFiguresElement extends LitElement {
   private readonly solved = new StoreController(this, workbench, (value) => value.solved);
   private readonly problem = new StoreController(this, workbench, (value) => value.problem);
   private readonly stale = new StoreController(this, workbench, ({ stale, problem }) => stale && problem !== null);
+  private readonly offset = new StoreController(this, carriedOffset, (value) => value);
   private readonly units = new StoreController(this, preferences, (value) => value.units);
 
   protected override render() {
@@ -24,7 +26,7 @@ export class KeyFiguresElement extends LitElement {
     if (solved === null) {
       return html`<p class="state" role="status">${problem ? html`<b>No result:</b> ${problem.message}` : "Solving ..."}</p>`;
     }
-    const figures = keyFigures(solved, this.units.value);
+    const figures = keyFigures(solved, this.units.value, this.offset.value);
     return html`<p class="state" role="status">
         ${problem ? html`<b>Stale:</b> the figures belong to the last design that could be solved. ${problem.message}` : nothing}
       </p>

@@ -1,4 +1,6 @@
+import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
 import type { SectionState, SideSolution } from "../../../../shared/solve/solution";
+import { carriedFigure } from "../../compare/carriedFigures";
 import { shortNumber } from "../../plots/curveRow";
 import type { closures } from "../../reference/closures";
 import { risingState, type Solved } from "../../store/workbench";
@@ -13,12 +15,20 @@ export interface KeyFigure {
   readonly topic?: keyof typeof closures;
 }
 
-/** The figures that a decision rests on, the drag coefficient first; empty when nothing converged. */
-export function keyFigures(solved: Solved, units: UnitPreferences): KeyFigure[] {
+/**
+ * The figures that a decision rests on, the drag coefficient first; empty when nothing converged.
+ * @param correction a measured offset that is carried, shown beside the engine's own figure with its label; null for none
+ */
+export function keyFigures(
+  solved: Solved,
+  units: UnitPreferences,
+  correction: MeasuredCorrection | null = null,
+): KeyFigure[] {
   const { solution, fluid, design } = solved;
   const state = risingState(solution);
   if (state === null) return [];
   const width = solution.referenceWidth;
+  const carried = correction === null ? null : carriedFigure(correction, solved);
   const pressure = 0.5 * fluid.density * design.speed ** 2;
   return [
     {
@@ -27,6 +37,7 @@ export function keyFigures(solved: Solved, units: UnitPreferences): KeyFigure[] 
       detail: `${bandText(solution.band)}on the area D x span, D = ${quantityText(width, "length", units)}; pressure ${state.pressureDragCoefficient.toFixed(3)}, friction ${state.frictionDragCoefficient.toFixed(4)}${otherBranch(solved, state)}`,
       topic: "referenceArea",
     },
+    ...(carried === null ? [] : [{ name: "Cd with a measured offset", ...carried }]),
     {
       name: "Regime",
       value: state.regime,

@@ -1,5 +1,7 @@
 import type { ResultRow } from "../../../../shared/case/resultRow";
+import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
 import { publishedSmoothCylinderCurves } from "../../../../shared/reference/smoothCylinderCurve";
+import { carriedCurves } from "../../compare/carriedFigures";
 import { type CurveGroup, curvesOverReynolds, curvesOverRoughness } from "../../plots/curveRow";
 import { dragCurveFigure } from "../../plots/dragCurveFigure";
 import { type LayerQuantity, layerFigure } from "../../plots/layerFigure";
@@ -50,12 +52,15 @@ export function boardDragCurve(
   bench: SolvedBench & CurveBench,
   caseRows: readonly ResultRow[],
   palette: Palette,
+  correction: MeasuredCorrection | null = null,
 ): PlotFigure {
   const { solved } = bench;
+  const own = bench.curves ? branches(presentName, bench.curves.overReynolds) : [];
+  const carried = correction === null || solved === null ? [] : carriedCurves(correction, solved, own);
   const state = solved === null ? null : risingState(solved.solution);
   return dragCurveFigure(
     {
-      curves: overReynolds(bench, caseRows),
+      curves: [...overReynolds(bench, caseRows), ...carried],
       published: publishedSmoothCylinderCurves,
       workingPoint:
         solved === null || state === null

@@ -1,7 +1,9 @@
 import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import type { ResultRow } from "../../../../shared/case/resultRow";
+import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
 import type { LiveCurves } from "../../../../workers/solverApi";
+import { carriedOffset } from "../../compare/carriedOffset";
 import type { LayerQuantity } from "../../plots/layerFigure";
 import type { PositionMeasure } from "../../plots/surfacePosition";
 import { caseRun } from "../../store/caseRun";
@@ -26,6 +28,7 @@ const noRows: Rows = [];
 export class PlotBoard extends LitElement {
   private readonly bench = new StoreController(this, workbench, (value) => value);
   private readonly caseRows = new StoreController(this, caseRun, (value) => value.rows);
+  private readonly offset = new StoreController(this, carriedOffset, (value) => value);
   private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
   private readonly measure = new StoreController(this, preferences, (value) => value.positionMeasure);
   private readonly pressure = remembered(
@@ -33,8 +36,14 @@ export class PlotBoard extends LitElement {
       boardPressure({ solved, pins }, measure, palette),
   );
   private readonly drag = remembered(
-    (solved: Solved | null, curves: LiveCurves | null, pins: Pins, rows: Rows, palette: Palette) =>
-      boardDragCurve({ solved, curves, pins }, rows, palette),
+    (
+      solved: Solved | null,
+      curves: LiveCurves | null,
+      pins: Pins,
+      rows: Rows,
+      palette: Palette,
+      correction: MeasuredCorrection | null,
+    ) => boardDragCurve({ solved, curves, pins }, rows, palette, correction),
   );
   private readonly separation = remembered((curves: LiveCurves | null, pins: Pins, rows: Rows, palette: Palette) =>
     boardSeparation({ curves, pins }, rows, palette),
@@ -89,7 +98,7 @@ export class PlotBoard extends LitElement {
       </div>
       <div class="board">
         <ww-plot id="plot-pressure" .figure=${this.pressure(solved, pins, this.measure.value, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
-        <ww-plot id="plot-drag" .figure=${this.drag(solved, curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-drag" .figure=${this.drag(solved, curves, pins, rows, palette, this.offset.value)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
         <ww-plot id="plot-separation" .figure=${this.separation(curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
         <ww-plot id="plot-layer" .figure=${this.layer(solved, pins, this.layerQuantity, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
         <ww-plot id="plot-strouhal" .figure=${this.strouhal(curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import { carriedOffset } from "../../compare/carriedOffset";
 import type { PlotFigure } from "../../plots/plotFigure";
 import { cautions } from "../../reference/cautions";
 import { preferences } from "../../store/preferences";
@@ -29,7 +30,7 @@ export class Report extends LitElement {
     const bench = this.bench.value;
     const figures = [
       boardPressure(bench, preferences.value.positionMeasure, lightPalette),
-      boardDragCurve(bench, [], lightPalette),
+      boardDragCurve(bench, [], lightPalette, carriedOffset.value),
     ];
     try {
       this.pictures = await Promise.all(figures.filter((figure) => figure !== null).map(picture));

@@ -1,0 +1,80 @@
+import * as z from "zod";
+import { caseVersion } from "../../../shared/case/caseDocument";
+import { documentProblems } from "../../../shared/case/documentProblems";
+import { fluidDocument } from "../../../shared/case/fluidDocument";
+import { largestCaseBytes } from "../../../shared/case/limits";
+import { parseJson } from "../../../shared/case/parseJson";
+import { sectionDocument } from "../../../shared/case/sectionDocument";
+import { measurementBlockDocument } from "../../../shared/evidence/measurementBlockDocument";
+import { resolveMeasurements } from "../../../shared/evidence/resolveMeasurements";
+import { resolveFluid } from "../../../shared/fluid/resolveFluid";
+import type { Problem } from "../../../shared/result";
+import { type CompareInputs, type MeasuredSetInputs, noMeasurements } from "./compareInputs";
+
+export type CompareReading =
+  | { readonly ok: true; readonly value: CompareInputs }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** The keys of a case file that measurements need; what else the case has is other views' business. */
+const comparedCase = z.object({
+  title: z.string().max(200).optional(),
+  fluid: fluidDocument.optional(),
+  sections: z.array(sectionDocument).optional(),
+  measurements: measurementBlockDocument.optional(),
+});
+
+/** Reads the measurements of a case file, with sections and fluid that sets take from the case put into the sets. */
+export function readCompareCase(text: string): CompareReading {
+  if (text.length > largestCaseBytes) {
+    const message = `the file has ${text.length} characters; a case file must have at most ${largestCaseBytes}`;
+    return { ok: false, problems: [{ code: "size", message }] };
+  }
+  const json = parseJson(text);
+  if (!json.ok) return { ok: false, problems: [json.problem] };
+  const parsed = comparedCase.safeParse(json.value);
+  if (!parsed.success) return { ok: false, problems: documentProblems(json.value, parsed.error) };
+  const { title, fluid, sections = [], measurements } = parsed.data;
+  if (measurements === undefined)
+    return { ok: true, value: { ...noMeasurements, title: title ?? noMeasurements.title } };
+  const properties = fluid === undefined ? null : resolveFluid(fluid);
+  const resolved = resolveMeasurements(measurements, {
+    fluid: properties?.ok === true ? properties.value : null,
+    sections,
+  });
+  if (!resolved.ok) return resolved;
+  const sets = measurements.sets.flatMap((set): MeasuredSetInputs[] => {
+    const section = typeof set.section === "string" ? sections.find(({ name }) => name === set.section) : set.section;
+    if (section === undefined) return [];
+    const needsFluid = set.fluid === undefined && fluid !== undefined && JSON.stringify(set).includes("speedMetres");
+    return [{ ...set, section, ...(needsFluid ? { fluid } : {}) }];
+  });
+  return {
+    ok: true,
+    value: {
+      title: title ?? noMeasurements.title,
+      sets,
+      carriedSet: measurements.carriedSet ?? null,
+      likelyCauses: measurements.likelyCauses,
+    },
+  };
+}
+
+/** The measurements block of the inputs; null without a set, as a block needs one. */
+export function measurementBlock({ sets, carriedSet, likelyCauses }: CompareInputs): Record<string, unknown> | null {
+  if (sets.length === 0) return null;
+  return {
+    sets,
+    ...(likelyCauses === undefined ? {} : { likelyCauses }),
+    ...(carriedSet === null ? {} : { carriedSet }),
+  };
+}
+
+/** The inputs as a case file of their own. */
+export function compareCaseText(inputs: CompareInputs): string {
+  const measurements = measurementBlock(inputs);
+  return JSON.stringify({
+    wakewrightCase: caseVersion,
+    title: inputs.title,
+    ...(measurements === null ? {} : { measurements }),
+  });
+}

@@ -1,0 +1,62 @@
+import type { Problem } from "../../../shared/result";
+import { loadDemoCase } from "../files/demoCases";
+import { keepText, readKeptText } from "../files/storage";
+import { keptComparisonName } from "./carriedOffset";
+import { compareBench, presentComparison } from "./compareBench";
+import { compareCaseText, readCompareCase } from "./compareCaseText";
+import { noMeasurements } from "./compareInputs";
+import { openCompareCase, showComparison } from "./openCompareCase";
+
+const demoComparisonName = "harbour-measured.json";
+const calmMilliseconds = 600;
+
+let begun: Promise<void> | null = null;
+
+/** Brings back the measurements that this browser kept, else the demo; then keeps every change shortly after it. */
+export function startCompareKeeping(): Promise<void> {
+  begun ??= bringBack().then(keepChanges);
+  return begun;
+}
+
+async function bringBack(): Promise<void> {
+  // A case that was opened before the view was first shown is newer than anything kept.
+  if (presentComparison() !== noMeasurements) return;
+  const kept = await readKeptText(keptComparisonName);
+  if (kept !== null && (await openCompareCase("the autosave", kept)).length === 0) return;
+  // Somebody who has removed every set finds it so.
+  if (kept !== null && !kept.includes('"measurements"')) return;
+  try {
+    await openDemoComparison();
+  } catch {
+    // The page was built without this demo case: the view starts empty.
+  }
+}
+
+/** Shows the demonstration's measurements; its offset is carried only when a person asks for it. */
+export async function openDemoComparison(): Promise<readonly Problem[]> {
+  const reading = readCompareCase(await loadDemoCase(demoComparisonName));
+  if (!reading.ok) return reading.problems;
+  showComparison({ ...reading.value, carriedSet: null });
+  return [];
+}
+
+function keepChanges(): void {
+  let timer: ReturnType<typeof setTimeout> | null = null;
+  let last = compareCaseText(presentComparison());
+  let refused = false;
+  const save = async () => {
+    timer = null;
+    const text = compareCaseText(presentComparison());
+    if (refused || text === last) return;
+    last = text;
+    refused = !(await keepText(keptComparisonName, text));
+  };
+  let lastInputs = presentComparison();
+  compareBench.subscribe(({ history }) => {
+    if (history.present === lastInputs) return;
+    lastInputs = history.present;
+    if (timer !== null) clearTimeout(timer);
+    timer = setTimeout(() => void save(), calmMilliseconds);
+  });
+  addEventListener("pagehide", () => void save());
+}

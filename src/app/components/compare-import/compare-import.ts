@@ -1,0 +1,148 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import {
+  type MeasuredColumnKey,
+  measuredColumnKeys,
+  measuredColumnQuantities,
+  measuredColumnWords,
+} from "../../../../shared/evidence/measuredColumns";
+import { unitsOf } from "../../../../shared/tunnel/columnUnits";
+import { mostTableBytes } from "../../../../shared/tunnel/csvTable";
+import type { DataTable } from "../../../../shared/tunnel/dataTable";
+import { addSet, compareBench } from "../../compare/compareBench";
+import { draftTable, emptyDraft, importDraft, readDraft, takeTable } from "../../compare/importDraft";
+import { sectionChoices } from "../../compare/sectionChoices";
+import { StoreController } from "../../store/storeController";
+import { presentDesign } from "../../store/workbench";
+import { kindOptions } from "../compare-setup/kindOptions";
+
+const mostMessages = 12;
+
+/** Imports a table of measured points: columns and units are asked for, problems named by row and column. */
+@customElement("ww-compare-import")
+export class CompareImport extends LitElement {
+  private readonly draft = new StoreController(this, importDraft, (value) => value);
+  private readonly inputs = new StoreController(this, compareBench, (value) => value.history.present);
+  @state() private fileProblem = "";
+  @state() private added = "";
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  private async chooseFile(event: Event): Promise<void> {
+    const input = event.target as HTMLInputElement;
+    const file = input.files?.[0];
+    input.value = "";
+    if (file === undefined) return;
+    this.added = "";
+    if (file.size > mostTableBytes) {
+      this.fileProblem = `${file.name} has ${(file.size / 1e6).toFixed(1)} MB; a table must have at most ${mostTableBytes / 1e6} MB.`;
+      return;
+    }
+    try {
+      const text = new TextDecoder("utf-8", { fatal: true }).decode(await file.arrayBuffer());
+      this.fileProblem = "";
+      takeTable(text, file.name);
+    } catch {
+      this.fileProblem = `${file.name} is not UTF-8 text; save it as CSV in UTF-8.`;
+    }
+  }
+
+  private map(key: MeasuredColumnKey, column: string, unit?: string): void {
+    const { [key]: _old, ...rest } = this.draft.value.mapping;
+    importDraft.patch({
+      mapping: column === "" ? rest : { ...rest, [key]: unit === undefined ? { column } : { column, unit } },
+    });
+  }
+
+  protected override render() {
+    const draft = this.draft.value;
+    const table = draftTable(draft);
+    const design = presentDesign();
+    const choices = sectionChoices(this.inputs.value, design);
+    const choice = choices.find(({ key }) => key === draft.section) ?? choices[0];
+    const reading = readDraft(draft, choice.section, design.fluid);
+    return html`<section class="compare-section" aria-labelledby="compare-import-heading">
+      <h2 id="compare-import-heading">Import a table</h2>
+      <div class="line">
+        <label class="file"><input class="unseen" type="file" accept=".csv,.txt,.tsv,text/csv" @change=${this.chooseFile} /><span>Choose a CSV file ...</span></label>
+      </div>
+      <label>Or paste its rows, the first one naming the columns
+        <textarea id="compare-table" rows="4" spellcheck="false" .value=${draft.text} @input=${(event: Event) => {
+          this.added = "";
+          takeTable((event.target as HTMLTextAreaElement).value, null);
+        }}></textarea>
+      </label>
+      ${this.fileProblem === "" ? nothing : html`<p class="error" role="alert">${this.fileProblem}</p>`}
+      ${table === null ? nothing : this.renderMapping(table)}
+      ${
+        draft.text.trim() === ""
+          ? nothing
+          : html`<div class="row"><label for="import-name">Name</label>
+              <input id="import-name" type="text" maxlength="100" .value=${draft.name} @input=${(event: Event) => importDraft.patch({ name: (event.target as HTMLInputElement).value })} /></div>
+            <div class="row"><label for="import-source">Source: who, when, where</label>
+              <input id="import-source" type="text" maxlength="500" .value=${draft.source} @input=${(event: Event) => importDraft.patch({ source: (event.target as HTMLInputElement).value })} /></div>
+            <div class="row"><label for="import-kind">Kind</label>
+              <select id="import-kind" @change=${(event: Event) => importDraft.patch({ kind: (event.target as HTMLSelectElement).value as typeof draft.kind })}>${kindOptions(draft.kind)}</select></div>
+            <div class="row"><label for="import-section">Measured section</label>
+              <select id="import-section" @change=${(event: Event) => importDraft.patch({ section: (event.target as HTMLSelectElement).value })}>
+                ${choices.map(({ key, label }) => html`<option value=${key} ?selected=${key === choice.key}>${label}</option>`)}
+              </select></div>
+            <div role="status" class="reading">${
+              reading.ok
+                ? html`<p>${reading.pointCount} ${reading.pointCount === 1 ? "point" : "points"} read.</p>${reading.skipped.map((one) => html`<p class="hint">${one}</p>`)}`
+                : html`<ul class="error">${reading.messages.slice(0, mostMessages).map((one) => html`<li>${one}</li>`)}${reading.messages.length > mostMessages ? html`<li>and ${reading.messages.length - mostMessages} more</li>` : nothing}</ul>`
+            }</div>
+            <div class="line">
+              <button type="button" class="is-main" ?disabled=${!reading.ok} @click=${() => {
+                if (!reading.ok) return;
+                addSet(reading.set);
+                this.added = `Added: ${reading.set.name}. State its stream and set-up below.`;
+                importDraft.value = emptyDraft;
+              }}>Add these points</button>
+            </div>`
+      }
+      ${this.added === "" ? nothing : html`<p class="hint" role="status">${this.added}</p>`}
+    </section>`;
+  }
+
+  private renderMapping(table: DataTable) {
+    const { mapping, decimalMark } = this.draft.value;
+    return html`<h3>Which column holds what</h3>
+      ${measuredColumnKeys.map((key) => {
+        const mapped = mapping[key];
+        const quantity = measuredColumnQuantities[key];
+        const units = quantity === null ? [] : unitsOf(quantity);
+        return html`<div class="row"><label for="map-${key}">${measuredColumnWords[key]}</label>
+          <span class="pair">
+            <select id="map-${key}" @change=${(event: Event) => this.map(key, (event.target as HTMLSelectElement).value)}>
+              <option value="" ?selected=${mapped === undefined}>no column</option>
+              ${table.columns.map((column) => html`<option value=${column} ?selected=${mapped?.column === column}>${column}</option>`)}
+            </select>
+            ${
+              mapped !== undefined && units.length > 1
+                ? html`<select aria-label="Unit of ${measuredColumnWords[key]}" @change=${(event: Event) => this.map(key, mapped.column, (event.target as HTMLSelectElement).value)}>
+                  ${units.map((unit) => html`<option value=${unit} ?selected=${unit === (mapped.unit ?? units[0])}>${unit}</option>`)}
+                </select>`
+                : nothing
+            }
+          </span></div>`;
+      })}
+      <div class="row"><label for="import-mark">Decimal mark</label>
+        <select id="import-mark" @change=${(event: Event) => {
+          const { value } = event.target as HTMLSelectElement;
+          importDraft.patch({ decimalMark: value === "point" || value === "comma" ? value : null });
+        }}>
+          <option value="" ?selected=${decimalMark === null}>told from the cells</option>
+          <option value="point" ?selected=${decimalMark === "point"}>point</option>
+          <option value="comma" ?selected=${decimalMark === "comma"}>comma</option>
+        </select></div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-compare-import": CompareImport;
+  }
+}

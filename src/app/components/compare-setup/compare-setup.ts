@@ -1,0 +1,122 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import type { MeasurementKind, ModelEnds, SpeedDirection } from "../../../../shared/evidence/measurement";
+import { compareBench, replaceSet, selectedSet } from "../../compare/compareBench";
+import type { MeasuredSetInputs } from "../../compare/compareInputs";
+import { sectionChoices } from "../../compare/sectionChoices";
+import { fieldText, type SetupField, setupFields, withField } from "../../compare/setupFields";
+import { StoreController } from "../../store/storeController";
+import { presentDesign } from "../../store/workbench";
+import { kindOptions } from "./kindOptions";
+
+const endWords: Readonly<Record<ModelEnds, string>> = {
+  endless: "spans the stream from wall to wall",
+  endPlates: "has end plates",
+  free: "has two free ends",
+};
+
+/** What is known of the chosen set: its name and source, its section, its stream and how it was mounted. */
+@customElement("ww-compare-setup")
+export class CompareSetup extends LitElement {
+  private readonly bench = new StoreController(this, compareBench, (value) => value);
+  /** What was typed and is not allowed, by field, so that it is not lost. */
+  @state() private refused: Readonly<Record<string, { readonly text: string; readonly message: string }>> = {};
+  private lastSet: MeasuredSetInputs | null = null;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override willUpdate(): void {
+    const set = selectedSet(this.bench.value);
+    if (set?.name !== this.lastSet?.name && Object.keys(this.refused).length > 0) this.refused = {};
+    this.lastSet = set;
+  }
+
+  private enter(set: MeasuredSetInputs, field: SetupField, text: string): void {
+    const { [field.key]: _old, ...others } = this.refused;
+    const read = withField(set, field, text);
+    this.refused = read.ok ? others : { ...others, [field.key]: { text, message: read.message } };
+    if (read.ok) replaceSet(set, read.set);
+  }
+
+  private rename(set: MeasuredSetInputs, typed: string): void {
+    const name = typed.trim();
+    const taken = this.bench.value.history.present.sets.some((other) => other !== set && other.name === name);
+    const { name: _old, ...others } = this.refused;
+    if (name !== "" && !taken) {
+      this.refused = others;
+      replaceSet(set, { ...set, name });
+      return;
+    }
+    const message = taken ? `"${name}" is the name of another set; each needs its own.` : "A set needs a name.";
+    this.refused = { ...others, name: { text: typed, message } };
+  }
+
+  protected override render() {
+    const set = selectedSet(this.bench.value);
+    if (set === null) return nothing;
+    const choices = sectionChoices(this.bench.value.history.present, presentDesign());
+    const sectionKey = JSON.stringify(set.section);
+    const ends = set.ends ?? "endless";
+    return html`<section class="compare-section" aria-labelledby="compare-setup-heading">
+      <h2 id="compare-setup-heading">Set-up of ${set.name}</h2>
+      <div class="row"><label for="set-name">Name</label>
+        <input id="set-name" type="text" maxlength="100" .value=${this.refused.name?.text ?? set.name} @change=${(event: Event) => this.rename(set, (event.target as HTMLInputElement).value)} /></div>
+      ${this.renderRefusal("name")}
+      <div class="row"><label for="set-source">Source</label>
+        <input id="set-source" type="text" maxlength="500" .value=${set.source} @change=${(event: Event) => {
+          const source = (event.target as HTMLInputElement).value.trim();
+          if (source !== "") replaceSet(set, { ...set, source });
+        }} /></div>
+      <div class="row"><label for="set-kind">Kind</label>
+        <select id="set-kind" @change=${(event: Event) => replaceSet(set, { ...set, kind: (event.target as HTMLSelectElement).value as MeasurementKind })}>${kindOptions(set.kind)}</select></div>
+      <div class="row"><label for="set-section">Measured section</label>
+        <select id="set-section" @change=${(event: Event) => {
+          const chosen = choices.find(({ key }) => key === (event.target as HTMLSelectElement).value);
+          if (chosen !== undefined) replaceSet(set, { ...set, section: chosen.section });
+        }}>
+          ${choices.map(({ key, label }) => html`<option value=${key} ?selected=${key === sectionKey}>${label}</option>`)}
+        </select></div>
+      <div class="row"><label for="set-direction">Speed, where points do not say it</label>
+        <select id="set-direction" @change=${(event: Event) => {
+          const { value } = event.target as HTMLSelectElement;
+          const { direction: _old, ...rest } = set;
+          replaceSet(set, value === "" ? rest : { ...rest, direction: value as SpeedDirection });
+        }}>
+          <option value="" ?selected=${set.direction === undefined}>not stated</option>
+          <option value="rising" ?selected=${set.direction === "rising"}>rising</option>
+          <option value="falling" ?selected=${set.direction === "falling"}>falling</option>
+        </select></div>
+      ${setupFields.map((field) => this.renderField(set, field))}
+      <div class="row"><label for="set-ends">The model</label>
+        <select id="set-ends" @change=${(event: Event) => replaceSet(set, { ...set, ends: (event.target as HTMLSelectElement).value as ModelEnds })}>
+          ${Object.entries(endWords).map(([key, words]) => html`<option value=${key} ?selected=${key === ends}>${words}</option>`)}
+        </select></div>
+      <label class="hint"><input type="checkbox" .checked=${set.blockageCorrected ?? false} @change=${(event: Event) => replaceSet(set, { ...set, blockageCorrected: (event.target as HTMLInputElement).checked })} />
+        The coefficients are corrected for blockage</label>
+      <p class="hint">Empty fields are not stated: the usual value is assumed and said beside the result.</p>
+    </section>`;
+  }
+
+  private renderField(set: MeasuredSetInputs, field: SetupField) {
+    const { key, label, unit } = field;
+    const isRatio = key === "sandGrainRoughnessMetres" && set.sandGrainRoughnessRatio !== undefined;
+    return html`<div class="row"><label for="set-${key}">${label}</label>
+        <span class="pair"><input id="set-${key}" type="text" inputmode="decimal" autocomplete="off" placeholder=${isRatio ? `ks/D ${set.sandGrainRoughnessRatio}` : "not stated"}
+          .value=${this.refused[key]?.text ?? fieldText(set, field)} aria-invalid=${key in this.refused}
+          @change=${(event: Event) => this.enter(set, field, (event.target as HTMLInputElement).value)} /><span>${unit}</span></span></div>
+      ${this.renderRefusal(key)}`;
+  }
+
+  private renderRefusal(key: string) {
+    const refusal = this.refused[key];
+    return refusal === undefined ? nothing : html`<p class="error" role="alert">${refusal.message}</p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-compare-setup": CompareSetup;
+  }
+}

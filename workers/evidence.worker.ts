@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { createEvidenceSolver } from "./evidenceApi";
+
+expose(createEvidenceSolver());

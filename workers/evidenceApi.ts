@@ -1,0 +1,9 @@
+import { holdLifeline, type Lifeline } from "./lifeline";
+import { type MeasurementWork, measurementWork } from "./measurementWork";
+
+/** What the evidence worker does for the page. Arguments and answers are plain data; failures are values. */
+export interface EvidenceApi extends Lifeline, MeasurementWork {}
+
+export function createEvidenceSolver(): EvidenceApi {
+  return { holdLifeline, ...measurementWork() };
+}

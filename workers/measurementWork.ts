@@ -1,0 +1,102 @@
+import type { MeasuredCorrection } from "../shared/evidence/carriedCorrection";
+import { type CauseStep, type CauseSuggestion, causeSteps } from "../shared/evidence/causeSteps";
+import { compareSet, type MeasuredSection } from "../shared/evidence/compareSet";
+import type { ComparisonRow, SetResult } from "../shared/evidence/comparisonResult";
+import { prepareMeasured } from "../shared/evidence/comparisonSteps";
+import type { FlowSettings } from "../shared/evidence/flowSettings";
+import { measuredCorrection } from "../shared/evidence/measuredCorrection";
+import type { MeasurementSetDocument } from "../shared/evidence/measurementBlockDocument";
+import type { CaseMeasurement } from "../shared/evidence/measurementCase";
+import { resolveMeasurements } from "../shared/evidence/resolveMeasurements";
+import { comparedSetResult, comparisonRow, failedSetResult } from "../shared/evidence/setResult";
+import { type Problem, type Result, success } from "../shared/result";
+
+/** A set against the prediction, without its causes, and what it could be carried with. */
+export interface MeasuredAnswer {
+  readonly result: SetResult;
+  /** null where the set gives none; the result says why. */
+  readonly correction: MeasuredCorrection | null;
+}
+
+export type MeasuredOutcome =
+  | { readonly ok: true; readonly value: MeasuredAnswer }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** What the evidence worker does with measurements. A set's section must stand in the set itself. */
+export interface MeasurementWork {
+  compareSet(document: MeasurementSetDocument): Promise<MeasuredOutcome>;
+  /** Settings that would explain a disagreement, ranked. */
+  findCauses(
+    document: MeasurementSetDocument,
+    onStep: (step: CauseStep) => Promise<void>,
+  ): Promise<Result<readonly CauseSuggestion[]>>;
+  /** The set against a prediction under other settings. */
+  compareUnder(document: MeasurementSetDocument, settings: FlowSettings): Promise<Result<readonly ComparisonRow[]>>;
+}
+
+/** Steps between messages to the page: a message for every trial would only keep it busy. */
+const stepsPerMessage = 5;
+
+/** The work with a memory of the last design that was solved: its causes are asked for next. */
+export function measurementWork(): MeasurementWork {
+  let lastKey = "";
+  let last: Result<MeasuredSection> | null = null;
+  const prepare = (measurement: CaseMeasurement, document: MeasurementSetDocument) => {
+    const key = JSON.stringify([document.section, document.incidenceDegrees, document.panelCount, measurement.set]);
+    if (last === null || key !== lastKey) {
+      last = prepareMeasured(measurement);
+      lastKey = key;
+    }
+    return last;
+  };
+  const open = (
+    document: MeasurementSetDocument,
+  ): Result<{ measurement: CaseMeasurement; section: MeasuredSection }> => {
+    const resolved = resolve(document);
+    if (!resolved.ok) return { ok: false, problem: resolved.problems[0] };
+    const section = prepare(resolved.value, document);
+    return section.ok ? success({ measurement: resolved.value, section: section.value }) : section;
+  };
+  return {
+    async compareSet(document) {
+      const resolved = resolve(document);
+      if (!resolved.ok) return resolved;
+      const section = prepare(resolved.value, document);
+      if (!section.ok) {
+        return {
+          ok: true,
+          value: { result: failedSetResult(resolved.value, section.problem.message), correction: null },
+        };
+      }
+      const { width, description } = section.value;
+      const comparison = compareSet(section.value, resolved.value.set);
+      const correction = measuredCorrection(resolved.value.set, comparison, description);
+      const carried = correction.ok ? correction.value : { factors: [], leftOut: [correction.problem.message] };
+      const result = comparedSetResult(resolved.value, width, comparison, [], carried);
+      return { ok: true, value: { result, correction: correction.ok ? correction.value : null } };
+    },
+    async findCauses(document, onStep) {
+      const opened = open(document);
+      if (!opened.ok) return opened;
+      const { measurement, section } = opened.value;
+      const search = causeSteps(section, measurement.set, compareSet(section, measurement.set));
+      for (let step = 0; ; step++) {
+        const trial = search.next();
+        if (trial.done === true) return success(trial.value);
+        if (step % stepsPerMessage === 0) await onStep(trial.value);
+      }
+    },
+    async compareUnder(document, settings) {
+      const opened = open(document);
+      if (!opened.ok) return opened;
+      const { measurement, section } = opened.value;
+      const { points } = compareSet(section, measurement.set, settings);
+      return success(points.map((point) => comparisonRow(measurement.set, point)));
+    },
+  };
+}
+
+function resolve(document: MeasurementSetDocument) {
+  const resolved = resolveMeasurements({ sets: [document] }, { fluid: null, sections: [] });
+  return resolved.ok ? { ok: true as const, value: resolved.value.measurements[0] } : resolved;
+}
