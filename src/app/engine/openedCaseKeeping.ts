@@ -8,6 +8,7 @@ export async function keepOpenedCase(): Promise<void> {
   const kept = await readKeptText(keptName);
   // A link or a demo that was opened meanwhile is newer.
   if (openedCase.value === null && kept !== null) openedCase.value = readOpened(kept);
+  else if (openedCase.value !== null) void keepText(keptName, JSON.stringify(openedCase.value));
   openedCase.subscribe((opened) => void keepText(keptName, JSON.stringify(opened)));
 }
 
