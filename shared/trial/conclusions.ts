@@ -34,10 +34,15 @@ export function rankingConclusions(
   } else sentences.push(`No single pair is shown at ${level}, allowing for all ${counted(pairs.length, "pair")}.`);
   const [first] = standings;
   if (first?.firstShare !== null && first !== undefined) {
-    const caution =
-      players < fewPlayers ? " With so few players this share and the bands are too sure of themselves." : "";
+    const cautions = [
+      ...(players < fewPlayers ? ["With so few players this share and the bands are too sure of themselves."] : []),
+      ...(isShown ? [] : ["Some puck always comes first; without a shown difference this share proves nothing."]),
+    ];
     sentences.push(
-      `${first.code} is liked most, and is first in ${percentText(first.firstShare)} of the panels drawn from these players.${caution}`,
+      [
+        `${first.code} is liked most, and is first in ${percentText(first.firstShare)} of the panels drawn from these players.`,
+        ...cautions,
+      ].join(" "),
     );
   }
   return sentences;
