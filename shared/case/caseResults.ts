@@ -1,6 +1,8 @@
 import type { ComparisonResult } from "../evidence/comparisonResult";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import type { PuckResult } from "../puckcase/puckResult";
+import type { TrialResult } from "../trial/trialResult";
+import type { TunnelResult } from "../tunnel/tunnelResult";
 import type { ResultRow } from "./resultRow";
 
 /** The version of the results document, the value of its key "wakewrightResults". */
@@ -23,6 +25,10 @@ export interface CaseResults {
   readonly pucks?: readonly PuckResult[];
   /** Prediction against measurement; left out of a case without measurements. */
   readonly comparison?: ComparisonResult;
+  /** The tunnel test: similarity, plan, reduced runs; left out of a case without one. */
+  readonly tunnel?: TunnelResult;
+  /** The player trial: plan, rankings and what they show; left out of a case without one. */
+  readonly trial?: TrialResult;
   /** What did not converge or could not be prepared, each once. */
   readonly problems: readonly string[];
 }

@@ -1,5 +1,3 @@
-import type { ComparisonResult } from "../evidence/comparisonResult";
-import { comparisonStepCount, comparisonSteps } from "../evidence/comparisonSteps";
 import type { PuckResult } from "../puckcase/puckResult";
 import { puckSteps } from "../puckcase/puckSteps";
 import type { Problem, Result } from "../result";
@@ -10,6 +8,7 @@ import { curveBands } from "../uncertainty/curveBands";
 import { type CaseResults, generatedBy, resultsVersion } from "./caseResults";
 import { cautionsFor } from "./cautions";
 import { contourExtent } from "./contourExtent";
+import { evidenceProblems, evidenceStepCount, evidenceSteps } from "./evidenceSteps";
 import { type PreparedShape, prepareSettledShape, prepareShape } from "./prepareShape";
 import type { Case, CaseShape } from "./resolvedCase";
 import { type Branch, branchRow, type ResultRow, type RowCondition } from "./resultRow";
@@ -36,7 +35,7 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
   const total =
     theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) +
     (theCase.puck?.pucks.length ?? 0) +
-    (theCase.measurements === null ? 0 : comparisonStepCount(theCase.measurements));
+    evidenceStepCount(theCase);
   const results: ResultRow[] = [];
   let done = 0;
   for (const shape of theCase.shapes) {
@@ -57,17 +56,10 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
       yield { done: ++done, total, label: `judged ${result.name}`, rows: [] };
     }
   }
-  let comparison: ComparisonResult | null = null;
-  if (theCase.measurements !== null) {
-    const steps = comparisonSteps(theCase.measurements, results, theCase.shapes);
-    for (;;) {
-      const step = steps.next();
-      if (step.done === true) {
-        comparison = step.value;
-        break;
-      }
-      yield { done: done + step.value.done, total, label: step.value.label, rows: [] };
-    }
+  const evidence = evidenceSteps(theCase, results, pucks);
+  let found = evidence.next();
+  for (; found.done !== true; found = evidence.next()) {
+    yield { done: done + found.value.done, total, label: found.value.label, rows: [] };
   }
   return {
     wakewrightResults: resultsVersion,
@@ -78,13 +70,9 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
     cautions: [...new Set([...cautionsFor(theCase.fluid, results), ...pucks.flatMap(({ cautions }) => cautions)])],
     results,
     ...(theCase.puck === null ? {} : { pucks }),
-    ...(comparison === null ? {} : { comparison }),
+    ...found.value,
     problems: [
-      ...new Set([
-        ...results.flatMap(problemOf),
-        ...pucks.flatMap(puckProblem),
-        ...(comparison?.sets ?? []).flatMap(({ name, problem }) => (problem === null ? [] : [`${name}: ${problem}`])),
-      ]),
+      ...new Set([...results.flatMap(problemOf), ...pucks.flatMap(puckProblem), ...evidenceProblems(found.value)]),
     ],
   };
 }

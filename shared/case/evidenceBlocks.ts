@@ -1,10 +1,16 @@
 import type * as z from "zod";
 import { measurementBlockDocument } from "../evidence/measurementBlockDocument";
+import { trialBlockDocument } from "../trial/trialBlockDocument";
+import { tunnelBlockDocument } from "../tunnel/tunnelBlockDocument";
 
 /**
  * The blocks of a case file that stand by themselves, without sections, stream and walls: tests, trials and
  * measurements. Key in the file to its schema.
  */
-export const evidenceBlocks = { measurements: measurementBlockDocument.optional() } satisfies Record<string, z.ZodType>;
+export const evidenceBlocks = {
+  tunnel: tunnelBlockDocument.optional(),
+  trial: trialBlockDocument.optional(),
+  measurements: measurementBlockDocument.optional(),
+} satisfies Record<string, z.ZodType>;
 
 export const evidenceKeys: readonly string[] = Object.keys(evidenceBlocks);

@@ -2,6 +2,8 @@ import { resolveMeasurements } from "../evidence/resolveMeasurements";
 import { resolveFluid } from "../fluid/resolveFluid";
 import { resolvePuckCase } from "../puckcase/resolvePuckCase";
 import type { Problem } from "../result";
+import { resolveTrial } from "../trial/resolveTrial";
+import { resolveTunnel } from "../tunnel/resolveTunnel";
 import { type CaseDocument, caseDocument } from "./caseDocument";
 import { caseShapes } from "./caseShapes";
 import { crossChecks } from "./crossChecks";
@@ -60,6 +62,8 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     branches: document.branches ?? "whereDifferent",
     puck: null,
     measurements: null,
+    tunnel: null,
+    trial: null,
   };
   if (problems.length === 0 && document.puck !== undefined && value.fluid !== null) {
     const puck = resolvePuckCase(document.puck, {
@@ -76,6 +80,16 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     const measurements = resolveMeasurements(document.measurements, about);
     if (!measurements.ok) return { value, problems: [...measurements.problems] };
     value = { ...value, measurements: measurements.value };
+  }
+  if (problems.length === 0 && document.tunnel !== undefined) {
+    const tunnel = resolveTunnel(document.tunnel);
+    if (!tunnel.ok) return { value, problems: [...tunnel.problems] };
+    value = { ...value, tunnel: tunnel.value };
+  }
+  if (problems.length === 0 && document.trial !== undefined) {
+    const trial = resolveTrial(document.trial);
+    if (!trial.ok) return { value, problems: [...trial.problems] };
+    value = { ...value, trial: trial.value };
   }
   if (problems.length === 0) problems.push(...crossChecks(value));
   return { value, problems };

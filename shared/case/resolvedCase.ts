@@ -2,6 +2,8 @@ import type { MeasurementCase } from "../evidence/measurementCase";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import type { Contour } from "../geometry/contour";
 import type { PuckCase } from "../puckcase/puckCase";
+import type { TrialCase } from "../trial/trialCase";
+import type { TunnelCase } from "../tunnel/tunnelCase";
 import type { CaseDocument } from "./caseDocument";
 
 /** A case that has been read and checked: sweeps written out, contours built. */
@@ -22,6 +24,10 @@ export interface Case {
   readonly puck: PuckCase | null;
   /** Measurements to hold against the prediction; null without any. */
   readonly measurements: MeasurementCase | null;
+  /** The tunnel test of the case; null without one. */
+  readonly tunnel: TunnelCase | null;
+  /** The player trial of the case; null without one. */
+  readonly trial: TrialCase | null;
 }
 
 export interface CaseShape {

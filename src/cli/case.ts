@@ -10,6 +10,10 @@ import { comparisonCsv } from "../../shared/evidence/comparisonCsv";
 import { comparisonTable } from "../../shared/evidence/comparisonTable";
 import { puckCsv } from "../../shared/puckcase/puckCsv";
 import { puckTable } from "../../shared/puckcase/puckTable";
+import { trialCsv } from "../../shared/trial/trialCsv";
+import { trialTable } from "../../shared/trial/trialTable";
+import { tunnelCsv } from "../../shared/tunnel/tunnelCsv";
+import { tunnelTable } from "../../shared/tunnel/tunnelTable";
 import { type CaseArguments, caseArguments, helpText, type OutputFormat } from "./caseArguments";
 import { exitDone, exitIncomplete, exitInterrupted, folderOf, refuse, runCommand } from "./command";
 import { openCaseFile } from "./openCaseFile";
@@ -39,6 +43,12 @@ async function runFile(args: Extract<CaseArguments, { wants: "run" }>): Promise<
   const { theCase } = opened.value;
   if (args.format === "puckCsv" && theCase.puck === null) {
     return refuse(`${args.file}: puck is missing; --pucks needs a case with a puck`);
+  }
+  if (args.format === "tunnelCsv" && theCase.tunnel === null) {
+    return refuse(`${args.file}: tunnel is missing; --tunnel needs a case with a tunnel test`);
+  }
+  if (args.format === "trialCsv" && theCase.trial === null) {
+    return refuse(`${args.file}: trial is missing; --trial needs a case with a player trial`);
   }
   if (args.format === "comparisonCsv" && theCase.measurements === null) {
     return refuse(`${args.file}: measurements is missing; --measurements needs a case with measurements`);
@@ -98,11 +108,15 @@ async function runSteps(theCase: Case, progress: ProgressLine): Promise<CaseResu
 function render(results: CaseResults, format: OutputFormat): string {
   if (format === "json") return `${JSON.stringify(results, null, 2)}\n`;
   if (format === "puckCsv") return puckCsv(results.pucks ?? []);
+  if (format === "tunnelCsv" && results.tunnel !== undefined) return tunnelCsv(results.tunnel);
+  if (format === "trialCsv" && results.trial !== undefined) return trialCsv(results.trial);
   if (format === "comparisonCsv") return comparisonCsv(results.comparison ?? { sets: [], carried: [], cautions: [] });
   if (format === "csv") return resultCsv(results);
   return [
     resultTable(results),
     ...(results.pucks === undefined ? [] : [puckTable(results.pucks)]),
+    ...(results.tunnel === undefined ? [] : [tunnelTable(results.tunnel)]),
+    ...(results.trial === undefined ? [] : [trialTable(results.trial)]),
     ...(results.comparison === undefined ? [] : [comparisonTable(results.comparison)]),
   ].join("\n");
 }

@@ -4,7 +4,13 @@ import { mostTableBytes, readCsvTable } from "../../shared/tunnel/csvTable";
 import { caseFileText } from "./caseFile";
 
 /** Where a case may name a CSV file beside it in place of a table's rows; "*" is every item of a list. */
-const tablePlaces: readonly (readonly string[])[] = [["measurements", "sets", "*", "table", "data"]];
+const tablePlaces: readonly (readonly string[])[] = [
+  ["measurements", "sets", "*", "table", "data"],
+  ["tunnel", "runs", "data"],
+  ["tunnel", "wakeSurvey", "data"],
+  ["tunnel", "pressureTaps", "data"],
+  ["trial", "scores", "data"],
+];
 
 /**
  * The case document with the rows of every CSV file that it names in place of the path.

@@ -28,7 +28,7 @@ describe("caseArguments(args)", () => {
     [["a.json", "b.json"], /2 case files were named/],
     [
       ["a.json", "--xml"],
-      /--xml.*the options are --json, --csv, --pucks, --measurements, --out PATH, --schema and --help/,
+      /--xml.*the options are --json, --csv, --pucks, --tunnel, --trial, --measurements, --out PATH, --schema and --help/,
     ],
     [["a.json", "--out"], /the options are/],
     [["a.json", "--out="], /--out is empty/],
