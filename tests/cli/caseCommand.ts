@@ -22,7 +22,7 @@ export interface StartedCommand {
 
 /** Starts a command as its own process, away from npm so that its exit status and output are its own. */
 export function startCommand(
-  name: "case" | "tradeoff" | "handoff",
+  name: "case" | "tradeoff" | "handoff" | "sheets",
   args: readonly string[],
   cwd = projectFolder,
 ): StartedCommand {
