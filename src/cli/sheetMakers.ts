@@ -1,16 +1,25 @@
 import type { Case } from "../../shared/case/resolvedCase";
+import { type Result, success } from "../../shared/result";
 import { trialSheetFiles } from "../../shared/trial/trialSheetFiles";
+import { runSheetFiles } from "../../shared/tunnel/runSheetFiles";
 import type { NamedContent } from "./outputFolder";
 
 /** Makes the sheets of one block of a case; none where the case does not have the block. */
-type SheetMaker = (theCase: Case) => readonly NamedContent[];
+type SheetMaker = (theCase: Case) => Result<readonly NamedContent[]>;
 
 /** Every block that has sheets. */
 export const sheetMakers: readonly SheetMaker[] = [
-  ({ title, trial }) => (trial === null ? [] : trialSheetFiles(title, trial)),
+  ({ title, tunnel }) => (tunnel === null ? success([]) : runSheetFiles(tunnel, title)),
+  ({ title, trial }) => success(trial === null ? [] : trialSheetFiles(title, trial)),
 ];
 
 /** All sheets of a case. */
-export function caseSheets(theCase: Case): NamedContent[] {
-  return sheetMakers.flatMap((make) => make(theCase));
+export function caseSheets(theCase: Case): Result<NamedContent[]> {
+  const sheets: NamedContent[] = [];
+  for (const make of sheetMakers) {
+    const made = make(theCase);
+    if (!made.ok) return made;
+    sheets.push(...made.value);
+  }
+  return success(sheets);
 }

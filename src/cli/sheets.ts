@@ -23,7 +23,9 @@ function runFile(args: Extract<SheetsArguments, { wants: "run" }>): number {
   process.once("SIGHUP", () => process.exit(129));
   const opened = openCaseFile(resolve(startFolder, args.file), args.file);
   if (!opened.ok) return refuse(opened.problem.message);
-  const files = caseSheets(opened.value.theCase);
+  const sheets = caseSheets(opened.value.theCase);
+  if (!sheets.ok) return refuse(`${args.file}: ${sheets.problem.message}`);
+  const files = sheets.value;
   if (files.length === 0) {
     return refuse(`${args.file}: has nothing to fill in; sheets need a tunnel test or a player trial`);
   }
