@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { longColumns } from "./readScores";
+import { longColumns } from "./placeScores";
 import type { TrialResult } from "./trialResult";
 
 /** What makes a spreadsheet take text for a formula. */

@@ -6,17 +6,17 @@ import type { ScoreScale, TrialSetup } from "./trialSetup";
 const mostLevels = 11;
 
 const style = `@page { size: A4; margin: 14mm; }
-body { font: 11pt/1.4 sans-serif; color: #000; background: #fff; margin: 1rem auto; max-width: 48rem; }
+body { font: 10pt/1.3 sans-serif; color: #000; background: #fff; margin: 1rem auto; max-width: 48rem; }
 section { break-after: page; }
 section:last-of-type { break-after: auto; }
 h1 { font-size: 15pt; margin: 0 0 0.2rem; }
-h2 { font-size: 12pt; margin: 0.9rem 0 0.2rem; break-after: avoid; }
-p { margin: 0.25rem 0; }
+h2 { font-size: 11.5pt; margin: 0.6rem 0 0.1rem; break-after: avoid; }
+p { margin: 0.2rem 0; }
 table { border-collapse: collapse; width: 100%; }
-th, td { border: 1px solid #777; padding: 0.3rem 0.5rem; text-align: left; }
+th, td { border: 1px solid #777; padding: 0.15rem 0.5rem; text-align: left; }
 td.code { font: 700 13pt monospace; }
 td.levels { white-space: nowrap; letter-spacing: 0.1em; word-spacing: 0.45em; }
-td.comment { width: 40%; height: 2.2em; }
+td.comment { width: 45%; height: 2.1em; }
 tr, li { break-inside: avoid; }
 .fill { display: flex; flex-wrap: wrap; gap: 0.2rem 2rem; }
 .fill span { border-bottom: 1px solid #000; min-width: 10rem; display: inline-block; }

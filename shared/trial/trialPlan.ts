@@ -30,11 +30,12 @@ export interface TrialPlan {
  */
 export function trialPlan({ pucks, players, activities, repeats, seed }: TrialSetup): TrialPlan {
   const k = pucks.length;
-  const draws = randomDraws(seed);
   const sequences = williamsDesign(k);
   const sessions: TrialSession[] = [];
   for (let activity = 0; activity < activities.length; activity++) {
     for (let repeat = 1; repeat <= repeats; repeat++) {
+      // A stream of its own, going player by player: one player more leaves the orders of the others as they are.
+      const draws = randomDraws(seed + 7919 * (1 + activity) + 104729 * repeat);
       const names = shuffled(k, draws);
       let queue: number[] = [];
       for (let player = 0; player < players.length; player++) {
