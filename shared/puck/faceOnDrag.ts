@@ -1,5 +1,5 @@
 import { problem, type Result, success } from "../result";
-import { dragOn, type PuckDrag } from "./dragBand";
+import { type DragBand, dragOn, type PuckDrag } from "./dragBand";
 import { edgeReach } from "./outerShape";
 import type { PuckSpec } from "./puckSpec";
 
@@ -37,8 +37,23 @@ export const roundedFrontDrag: readonly (readonly [number, number])[] = [
   [0.15, 0.225],
 ];
 
+/** Drag coefficient of a sharp flat-faced cylinder along its axis, with its reading error. */
+export function sharpCylinderDrag(lengthToDiameter: number): DragBand {
+  const best = interpolate(axialCylinderDrag, lengthToDiameter);
+  return { low: best - axialReadingError, best, high: best + axialReadingError };
+}
+
+/** Drag coefficient of a blunt cylinder whose flow follows its rounded front edge: the table within its own spread. */
+export function attachedFrontDrag(edgeRadiusToDiameter: number): DragBand {
+  const best = interpolate(roundedFrontDrag, edgeRadiusToDiameter);
+  return { low: (1 - roundedFrontSpread) * best, best, high: (1 + roundedFrontSpread) * best };
+}
+
+/** Of the values remembered, 0.4 to 0.5 and 0.2 to 0.25. */
+const roundedFrontSpread = 0.12;
+
 /**
- * Drag of a puck moving along its axis, on its face area pi d^2 / 4. A sharp edge has the axial-cylinder table. A
+ * Drag of a puck moving along its axis by tables alone, on its face area pi d^2 / 4, where its flow is not solved. A sharp edge has the axial-cylinder table. A
  * rounded one has less: best, the table less the drop that rounding brings on a long cylinder; low, the table times the
  * ratio of that drop; high, no relief, as for a radius too small for the flow to follow at low Reynolds numbers.
  * A bevel or free profile counts as a radius of the smaller of its two insets: an assumption without a source.

@@ -1,6 +1,7 @@
 import { dragOn, type PuckDrag } from "../puck/dragBand";
 import { type EdgeOnShape, edgeOnDrag } from "../puck/edgeOnDrag";
 import { faceOnDrag } from "../puck/faceOnDrag";
+import { solvedFaceOnDrag } from "../puck/faceOnFlow";
 import type { Orientation, OrientationDrag } from "../puck/orientationIndex";
 import type { PuckSpec } from "../puck/puckSpec";
 import { type Result, success } from "../result";
@@ -26,7 +27,7 @@ export function dragByOrientation(
   if (!upright.ok) return upright;
   const flat = flow.flatGap === null ? upright : dragOverFloor(puck, flow, flow.flatGap, speed, kinematicViscosity);
   if (!flat.ok) return flat;
-  const faceOn = faceOnDrag(puck.spec);
+  const faceOn = dragFaceOn(puck.spec, flow, speed, kinematicViscosity);
   if (!faceOn.ok) return faceOn;
   return success({ upright: upright.value, flat: flat.value, faceOn: faceOn.value });
 }
@@ -52,6 +53,12 @@ export function dragOverFloor(
   const { dragArea, referenceArea, referenceAreaName, notes } = floor.value;
   const held = widened(dragArea, open.value.dragArea);
   return completed(success(dragOn(held, referenceArea, referenceAreaName, notes)), puck, flow);
+}
+
+function dragFaceOn(spec: PuckSpec, flow: PuckFlow, speed: number, kinematicViscosity: number): Result<PuckDrag> {
+  if (flow.faceOn === null) return faceOnDrag(spec);
+  const reynolds = (speed * spec.diameterMetres) / kinematicViscosity;
+  return success(solvedFaceOnDrag(spec, flow.faceOn, reynolds, flow.turbulencePercent / 100));
 }
 
 function edgeOnShape({ spec, figures }: FiguredPuck): EdgeOnShape {

@@ -45,7 +45,7 @@ export function puckDragRows(
       for (const orientation of orientations) {
         const floorGapMetres = orientation === "flat" ? flow.flatGap : null;
         const applicability =
-          orientation === "faceOn" ? faceOnApplicability : edgeOnApplicability(puck, floorGapMetres);
+          orientation === "faceOn" ? faceOnApplicability(flow) : edgeOnApplicability(puck, floorGapMetres);
         rows.push(row(drag.value[orientation], { orientation, floorGapMetres, applicability }));
         for (const note of drag.value[orientation].notes) notes.add(note);
       }
@@ -61,7 +61,11 @@ export function puckDragRows(
   return success({ rows, notes: [...notes] });
 }
 
-const faceOnApplicability: PuckApplicability = "published tables, no flow solved";
+function faceOnApplicability({ faceOn }: PuckFlow): PuckApplicability {
+  return faceOn === null
+    ? "published tables, no flow solved"
+    : "solved flow along the axis, base pressure of discs and spheres";
+}
 
 function edgeOnApplicability({ spec }: CasePuck, gap: number | null): PuckApplicability {
   const { diameterMetres: d, thicknessMetres: t } = spec;

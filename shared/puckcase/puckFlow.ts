@@ -1,6 +1,7 @@
 import { smallestRadiusRatio } from "../geometry/dimensionChecks";
 import type { DragBand } from "../puck/dragBand";
 import type { EdgeOnPlace, EdgeOnSections, ProfileStrip } from "../puck/edgeOnDrag";
+import { type FaceOnFlow, prepareFaceOn } from "../puck/faceOnFlow";
 import { type PreparedProfile, prepareProfile } from "../puck/profileStrip";
 import type { PuckSpec } from "../puck/puckSpec";
 import type { SectionDrag, SectionDragCurve } from "../puck/sectionDrag";
@@ -19,6 +20,8 @@ export interface PuckFlow {
   readonly flatGap: number | null;
   /** Over the floor, the profile with its mirror image; gaps that could not be solved are left out. */
   readonly overFloor: readonly SectionsOverFloor[];
+  /** Along the axis; null where that could not be solved and tables have to do. */
+  readonly faceOn: FaceOnFlow | null;
   /** What was assumed or left out in the sections. */
   readonly notes: readonly string[];
 }
@@ -61,6 +64,7 @@ export function solvePuckFlows(
     notes.push(floorNote, ...floorNotes(lowest / puck.spec.thicknessMetres));
   }
   notes.push(...failures);
+  const faceOn = prepareFaceOn(puck.spec);
   const flatGap = floors.some(({ gap }) => gap === gaps.flatGap) ? gaps.flatGap : null;
   const flows: PuckFlow[] = [];
   for (const turbulencePercent of stream.turbulencePercents) {
@@ -81,7 +85,14 @@ export function solvePuckFlows(
       overFloor.push({ gap, sections: { plan: planDrag.value, profile: profile.value } });
     }
     const openSections = { plan: planDrag.value, profile: inOpen.value };
-    flows.push({ turbulencePercent, open: openSections, flatGap, overFloor, notes });
+    flows.push({
+      turbulencePercent,
+      open: openSections,
+      flatGap,
+      overFloor,
+      faceOn: faceOn.ok ? faceOn.value : null,
+      notes,
+    });
   }
   return success(flows);
 }

@@ -1,16 +1,12 @@
 import { puckAddedMass } from "../motion/addedMass";
-import { type BandEnd, type BandedMotion, bandedMotion } from "../motion/bandedMotion";
-import { flickThroughWater, type TiltedForceAreas } from "../motion/flick";
+import { type BandedMotion, bandedMotion } from "../motion/bandedMotion";
 import type { MotionBody, MotionSampling } from "../motion/motionBody";
-import { sinkToFloor, terminalSpeeds } from "../motion/sink";
-import { slideToRest } from "../motion/slideToRest";
 import type { Trajectory } from "../motion/trajectory";
 import type { DragBand } from "../puck/dragBand";
-import type { Orientation } from "../puck/orientationIndex";
-import { tiltedForces } from "../puck/tiltedDrag";
 import { type Result, success } from "../result";
 import { type DragTable, dragTable } from "./dragTable";
 import type { MotionDocument } from "./motionDocument";
+import { runMotion } from "./motionRun";
 import type { CasePuck, PuckCase } from "./puckCase";
 import type { PuckFlow } from "./puckFlow";
 
@@ -41,11 +37,6 @@ export interface MotionCurve {
   readonly speedMetresPerSecond: readonly number[];
 }
 
-interface Run {
-  readonly trajectory: Trajectory;
-  readonly figures: Readonly<Record<string, number>>;
-}
-
 /** Values that keys leave out; the longest time is beyond any slide or flick in a pool. */
 const standard = { longestSeconds: 60, samples: 400 };
 
@@ -56,7 +47,7 @@ export function puckMotions(puck: CasePuck, flow: PuckFlow, theCase: PuckCase): 
   if (!areas.ok) return areas;
   const results: MotionResult[] = [];
   for (const motion of theCase.motions) {
-    const result = followMotion(puck, flow.turbulencePercent, areas.value, motion, theCase);
+    const result = followMotion(puck, flow, areas.value, motion, theCase);
     if (!result.ok) return result;
     results.push(result.value);
   }
@@ -65,14 +56,19 @@ export function puckMotions(puck: CasePuck, flow: PuckFlow, theCase: PuckCase): 
 
 function followMotion(
   puck: CasePuck,
-  turbulencePercent: number,
+  { turbulencePercent, faceOn }: PuckFlow,
   areas: DragTable,
   motion: MotionDocument,
   theCase: PuckCase,
 ): Result<MotionResult> {
   const { fluid } = theCase.stream;
   const { figures } = puck;
-  const added = puckAddedMass(puck.spec.diameterMetres, figures.volumeCubicMetres, fluid.density);
+  const added = puckAddedMass(
+    puck.spec.diameterMetres,
+    figures.volumeCubicMetres,
+    fluid.density,
+    faceOn?.addedMassRatio ?? null,
+  );
   if (!added.ok) return added;
   const body: MotionBody = {
     mass: figures.massKilograms,
@@ -120,77 +116,6 @@ function followMotion(
   });
 }
 
-function runMotion(
-  motion: MotionDocument,
-  body: MotionBody,
-  areas: DragTable,
-  end: BandEnd,
-  { play, stream }: PuckCase,
-  sampling: MotionSampling,
-): Result<Run> {
-  switch (motion.kind) {
-    case "slide": {
-      const slid = slideToRest(body, areas.flat[end], play.friction[end], motion.startSpeedMetresPerSecond, sampling);
-      return slid.ok
-        ? success({
-            trajectory: slid.value,
-            figures: { distanceMetres: last(slid.value.distance), timeSeconds: last(slid.value.time) },
-          })
-        : slid;
-    }
-    case "flick": {
-      const attitude =
-        motion.attitude.kind === "edgeAlongPath"
-          ? ({ kind: "edgeAlongPath", dragArea: areas.upright[end] } as const)
-          : ({
-              kind: "fixed",
-              pitch: radians(motion.attitude.pitchDegrees),
-              forceAreas: tiltedAreas(areas, end),
-            } as const);
-      const start = {
-        speed: motion.startSpeedMetresPerSecond,
-        elevation: radians(motion.elevationDegrees),
-        height: motion.startHeightMetres,
-        waterDepth: motion.waterDepthMetres,
-      };
-      const flicked = flickThroughWater(body, attitude, start, sampling);
-      if (!flicked.ok) return flicked;
-      const { trajectory, range, greatestHeight, flightTime } = flicked.value;
-      const figures = {
-        rangeMetres: range,
-        greatestHeightMetres: greatestHeight,
-        timeSeconds: flightTime,
-        endSpeedMetresPerSecond: last(trajectory.speed),
-      };
-      return success({ trajectory, figures });
-    }
-    case "sink": {
-      const area = motion.attitude === "faceOn" ? areas.faceOn[end] : areas.upright[end];
-      const sunk = sinkToFloor(body, motion.attitude, area, motion.depthMetres, sampling);
-      if (!sunk.ok) return sunk;
-      const [terminal] = terminalSpeeds(body.weightInFluid, stream.fluid.density, area);
-      const figures = {
-        timeSeconds: last(sunk.value.time),
-        endSpeedMetresPerSecond: last(sunk.value.speed),
-        terminalSpeedMetresPerSecond: terminal ?? Number.NaN,
-      };
-      return success({ trajectory: sunk.value, figures });
-    }
-  }
-}
-
-function tiltedAreas(areas: DragTable, end: BandEnd): TiltedForceAreas {
-  const band = (orientation: Orientation, speed: number) => ({
-    low: areas[orientation].low(speed),
-    best: areas[orientation].best(speed),
-    high: areas[orientation].high(speed),
-  });
-  return (speed, tilt) => {
-    const forces = tiltedForces(band("upright", speed), band("faceOn", speed), tilt);
-    return { normal: forces.normalArea[end], tangential: forces.tangentialArea[end] };
-  };
-}
-
 /** @param three with the least resistance, the best values, the most resistance */
 function bandOf(three: readonly number[]): DragBand {
   return { low: Math.min(...three), best: three[1], high: Math.max(...three) };
@@ -203,12 +128,4 @@ function curve({ time, distance, height, speed }: Trajectory): MotionCurve {
     heightMetres: [...height],
     speedMetresPerSecond: [...speed],
   };
-}
-
-function last(values: Readonly<Float64Array>): number {
-  return values[values.length - 1];
-}
-
-function radians(degrees: number): number {
-  return (degrees * Math.PI) / 180;
 }

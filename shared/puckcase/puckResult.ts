@@ -11,6 +11,7 @@ import type { MotionResult } from "./puckMotion";
 export type PuckApplicability =
   | "extrapolated: solved sections with end relief beyond its tables"
   | "solved sections with published end relief"
+  | "solved flow along the axis, base pressure of discs and spheres"
   | "published tables, no flow solved"
   | "extrapolated: near a floor, the wake taken as quiet, no measurement of such a body found"
   | "plate theory between edge-on and face-on, no measurement found";
