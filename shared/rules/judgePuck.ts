@@ -4,6 +4,7 @@ import { type PuckFigures, puckFigures } from "../puck/puckFigures";
 import { problem, type Result, success } from "../result";
 import { type MadeShare, type MadeSizes, madeShare } from "./monteCarlo";
 import type { RuleSet } from "./ruleSet";
+import { toleranceFactor } from "./toleranceFactor";
 import { stackTolerances, type ToleranceStack } from "./toleranceStack";
 
 /** Plus and minus, m, by dimension. */
@@ -136,17 +137,12 @@ function judgeFigure(
   }
   const allowed =
     `allowed ${from === null ? "" : `from ${figureText(figure, from)} `}${to === null ? "" : `up to ${figureText(figure, to)}`}`.trim();
-  const stackWith = (factor: number) =>
-    stackTolerances(
-      nominal,
-      plusMinus.map((tolerance) => factor * tolerance),
-      (inputs) => {
-        const figures = figuresAt(inputs);
-        return figures.ok ? success(figures.value[figure] ?? Number.NaN) : figures;
-      },
-    );
+  const figureOf = (inputs: readonly number[]) => {
+    const figures = figuresAt(inputs);
+    return figures.ok ? success(figures.value[figure] ?? Number.NaN) : figures;
+  };
   const isInside = (low: number, high: number) => low >= (from ?? low) && high <= (to ?? high);
-  const stack = stackWith(1);
+  const stack = stackTolerances(nominal, plusMinus, figureOf);
   if (!stack.ok) return stack;
   const { lowest, highest } = stack.value;
   const spread = `${figureText(figure, lowest)} to ${figureText(figure, highest)} as made`;
@@ -158,14 +154,13 @@ function judgeFigure(
     const message = `${label} ${figureText(figure, drawn)}, ${spread}, is inside: ${allowed}`;
     return success({ ...base, verdict: "pass", stack: stack.value, toleranceFactor: null, message });
   }
-  let low = 0;
-  let high = 1;
-  for (let i = 0; i < 40; i++) {
-    const middle = (low + high) / 2;
-    const trial = stackWith(middle);
-    if (trial.ok && isInside(trial.value.lowest, trial.value.highest)) low = middle;
-    else high = middle;
-  }
-  const message = `${label} ${figureText(figure, drawn)} is inside as drawn but ${spread}: inside only if made better than ${(100 * low).toFixed(0)} % of these tolerances; ${allowed}`;
-  return success({ ...base, verdict: "onlyIfMadeBetter", stack: stack.value, toleranceFactor: low, message });
+  const factor = toleranceFactor(nominal, plusMinus, figureOf, stack.value, { from, to });
+  const message = `${label} ${figureText(figure, drawn)} is inside as drawn but ${spread}: inside only if made ${betterText(factor)}; ${allowed}`;
+  return success({ ...base, verdict: "onlyIfMadeBetter", stack: stack.value, toleranceFactor: factor, message });
+}
+
+/** Rounded down, so that what is asked for keeps the figure inside. */
+function betterText(factor: number): string {
+  const percent = Math.floor(100 * factor);
+  return percent >= 1 ? `to ${percent} % of these tolerances or better` : "exactly: it lies at the end of its range";
 }

@@ -8,6 +8,9 @@ export interface ToleranceStack {
   /** Lowest and highest value at the corners of the tolerance box: exact where the figure is monotone in each input. */
   readonly lowest: number;
   readonly highest: number;
+  /** Those corners: -1 or 1 for each input, towards its smaller or larger end. */
+  readonly lowestCorner: readonly number[];
+  readonly highestCorner: readonly number[];
   /** Sum of |slope| x tolerance about the nominal, slopes by central differences: linear worst case. */
   readonly linearPlusMinus: number;
   /** Slope of the figure by each input, per unit of the input. */
@@ -46,11 +49,14 @@ export function stackTolerances(
   if (!centre.ok) return centre;
   let lowest = centre.value;
   let highest = centre.value;
+  let lowestCorner: readonly number[] = nominal.map(() => -1);
+  let highestCorner = lowestCorner;
   for (let corner = 0; corner < 2 ** nominal.length; corner++) {
-    const value = figure(nominal.map((x, i) => x + (((corner >> i) & 1) === 1 ? 1 : -1) * plusMinus[i]));
+    const signs = nominal.map((_, i) => (((corner >> i) & 1) === 1 ? 1 : -1));
+    const value = figure(nominal.map((x, i) => x + signs[i] * plusMinus[i]));
     if (!value.ok) return value;
-    lowest = Math.min(lowest, value.value);
-    highest = Math.max(highest, value.value);
+    if (value.value < lowest) [lowest, lowestCorner] = [value.value, signs];
+    if (value.value > highest) [highest, highestCorner] = [value.value, signs];
   }
   const slopes: number[] = [];
   let isMonotone = true;
@@ -69,5 +75,14 @@ export function stackTolerances(
     isMonotone &&= steps.every((step) => step >= -noise) || steps.every((step) => step <= noise);
   }
   const linearPlusMinus = slopes.reduce((sum, slope, i) => sum + Math.abs(slope) * plusMinus[i], 0);
-  return success({ nominal: centre.value, lowest, highest, linearPlusMinus, slopes, isMonotone });
+  return success({
+    nominal: centre.value,
+    lowest,
+    highest,
+    lowestCorner,
+    highestCorner,
+    linearPlusMinus,
+    slopes,
+    isMonotone,
+  });
 }
