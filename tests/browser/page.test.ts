@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe } from "vitest";
 import { openStage, type Stage } from "./openPage";
 import { accessibilityScenarios } from "./scenarios/accessibility";
 import { cancelScenarios } from "./scenarios/cancel";
+import { compareViewScenarios } from "./scenarios/compareView";
 import { handleScenarios } from "./scenarios/handles";
 import { importScenarios } from "./scenarios/imports";
 import { keepingScenarios } from "./scenarios/keeping";
@@ -37,4 +38,5 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   reportScenarios(onStage);
   accessibilityScenarios(onStage);
   puckViewScenarios(onStage);
+  compareViewScenarios(onStage);
 });
