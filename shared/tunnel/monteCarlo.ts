@@ -89,12 +89,17 @@ export function numericalTolerance(standardUncertainty: number, significantDigit
 }
 
 /**
- * Whether the law of propagation gives the interval that the propagation of distributions gives, to one significant
- * digit of the standard uncertainty. Source: JCGM 101:2008, clause 8.
+ * Whether the law of propagation gives the interval that the propagation of distributions gives. Source: JCGM 101:2008,
+ * clause 8.
+ * @param significantDigits of the standard uncertainty; two need about a million samples, one about ten thousand
  */
-export function firstOrderIsValidated(firstOrder: FirstOrderUncertainty, monteCarlo: MonteCarloUncertainty): boolean {
+export function firstOrderIsValidated(
+  firstOrder: FirstOrderUncertainty,
+  monteCarlo: MonteCarloUncertainty,
+  significantDigits: 1 | 2 = 1,
+): boolean {
   if (!(monteCarlo.standardUncertainty > 0)) return true;
-  const tolerance = numericalTolerance(monteCarlo.standardUncertainty, 1);
+  const tolerance = numericalTolerance(monteCarlo.standardUncertainty, significantDigits);
   const { value, expandedUncertainty } = firstOrder;
   return (
     Math.abs(value - expandedUncertainty - monteCarlo.low) <= tolerance &&

@@ -8,10 +8,13 @@ export interface SupportDrag {
   readonly degreesOfFreedom: number;
 }
 
+/** Degrees of freedom below which a stated noise is the better estimate. A choice, no source. */
+const leastFreedom = 3;
+
 /**
  * Drag area of the support between the speeds at which it was measured: linear in the dynamic pressure, kept beyond the
- * ends. Its uncertainty is the scatter of all repeats together over the readings of one speed; without repeats it is
- * that of the balance's noise.
+ * ends. Its uncertainty is the scatter of all repeats together over the readings of one speed; with too few repeats to
+ * tell, it is that of the balance's stated noise.
  * @param noise standard deviation of one reading, N; null when not known
  * @returns null without runs of the support
  */
@@ -34,7 +37,8 @@ export function supportTare(
     .sort((a, b) => a.dynamicPressure - b.dynamicPressure);
   const freedom = levels.reduce((sum, { n }) => sum + n - 1, 0);
   const squares = levels.reduce((sum, level) => sum + level.squares, 0);
-  const scatter = freedom > 0 ? Math.sqrt(squares / freedom) : (noise ?? 0);
+  const isOwn = freedom > 0 && (freedom >= leastFreedom || noise === null);
+  const scatter = isOwn ? Math.sqrt(squares / freedom) : (noise ?? 0);
   return (dynamicPressure) => {
     const above = levels.findIndex((level) => level.dynamicPressure >= dynamicPressure);
     const b = levels[above < 0 ? levels.length - 1 : above];
@@ -45,7 +49,7 @@ export function supportTare(
     return {
       dragArea: (1 - share) * a.dragArea + share * b.dragArea,
       standardUncertainty: Math.hypot((1 - share) * part(a), share * part(b)),
-      degreesOfFreedom: freedom > 0 ? freedom : Number.POSITIVE_INFINITY,
+      degreesOfFreedom: isOwn ? freedom : Number.POSITIVE_INFINITY,
     };
   };
 }
