@@ -1,9 +1,10 @@
 import { holdLifeline, type Lifeline } from "./lifeline";
 import { type MeasurementWork, measurementWork } from "./measurementWork";
+import { type TrialWork, trialWork } from "./trialWork";
 
 /** What the evidence worker does for the page. Arguments and answers are plain data; failures are values. */
-export interface EvidenceApi extends Lifeline, MeasurementWork {}
+export interface EvidenceApi extends Lifeline, MeasurementWork, TrialWork {}
 
 export function createEvidenceSolver(): EvidenceApi {
-  return { holdLifeline, ...measurementWork() };
+  return { holdLifeline, ...measurementWork(), ...trialWork() };
 }

@@ -3,7 +3,7 @@ import type { TrialCase } from "./trialCase";
 import type { PlanResult } from "./trialResult";
 
 /** The plan with names and codes in place of indices, and a sentence on how even it is. */
-export function planResult({ setup, plan }: TrialCase): PlanResult {
+export function planResult({ setup, plan }: Pick<TrialCase, "setup" | "plan">): PlanResult {
   const { players, pucks, activities, repeats } = setup;
   const isBalanced = plan.balanceByActivity.every((one) => one.isPlaceBalanced && one.isCarryOverBalanced);
   const [below, above] = plan.balancedPlayerCounts;

@@ -1,12 +1,12 @@
 import Papa from "papaparse";
 import { longColumns } from "./placeScores";
-import type { TrialResult } from "./trialResult";
+import type { PlanResult } from "./trialResult";
 
 /** What makes a spreadsheet take text for a formula. */
 const formulaStart = /^[=+\-@\t\r]/;
 
 /** The plan as a table to fill in (RFC 4180): its columns are those that scores are read by. Codes only. */
-export function scoreSheetCsv({ plan }: Pick<TrialResult, "plan">): string {
+export function scoreSheetCsv({ plan }: { readonly plan: Pick<PlanResult, "sessions"> }): string {
   const rows = plan.sessions.flatMap(({ player, activity, repeat, codes }) =>
     codes.map((code, i) => ({ player, activity, repeat, position: i + 1, code, score: "", comment: "" })),
   );

@@ -2,10 +2,15 @@ import { Notifier } from "./notifier";
 
 export type DialogName = "cases" | "import" | "glossary" | "guide" | "link";
 
-export type ViewName = "section" | "puck" | "compare";
+export type ViewName = "section" | "puck" | "trial" | "compare";
 
 /** The views by the name on their button, in the order of the work. */
-export const viewTexts: Readonly<Record<ViewName, string>> = { section: "Section", puck: "Puck", compare: "Measured" };
+export const viewTexts: Readonly<Record<ViewName, string>> = {
+  section: "Section",
+  puck: "Puck",
+  trial: "Players",
+  compare: "Measured",
+};
 
 export const viewNames = Object.keys(viewTexts) as ViewName[];
 

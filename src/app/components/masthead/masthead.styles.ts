@@ -28,6 +28,7 @@ export const mastheadStyles = css`
   }
   .views {
     display: flex;
+    flex-wrap: wrap;
     gap: 0.2rem;
   }
   .views button {

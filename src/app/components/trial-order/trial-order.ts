@@ -1,0 +1,60 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement } from "lit/decorators.js";
+import type { TrialResult } from "../../../../shared/trial/trialResult";
+import { StoreController } from "../../store/storeController";
+import { puckLabel } from "../../trial/puckLabel";
+import { trialBench } from "../../trial/trialBench";
+
+/** What the order did to the scores, and how far the players agree. */
+@customElement("ww-trial-order")
+export class TrialOrder extends LitElement {
+  private readonly answer = new StoreController(this, trialBench, (value) => value.answer);
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  protected override render() {
+    const result = this.answer.value?.result;
+    if (result === undefined || result.scores === null) return nothing;
+    return html`<section class="trial-section" aria-labelledby="trial-order-heading">
+      <h2 id="trial-order-heading">Order and players</h2>
+      ${
+        result.orderEffects.length === 0
+          ? html`<p>Too few scores to tell an effect of the order from the pucks themselves.</p>`
+          : html`<ul class="said">${result.orderEffects.map((one) => html`<li>${one.sentence}</li>`)}</ul>${this.renderEffects(result)}`
+      }
+      ${this.renderPlayers(result)}
+    </section>`;
+  }
+
+  private renderEffects(result: TrialResult) {
+    return html`<div class="scroll" tabindex="0" role="region" aria-label="Effects of the order"><table class="is-wide">
+      <thead><tr><th scope="col">effect on the score, points</th><th scope="col"></th></tr></thead>
+      <tbody>${result.orderEffects.map(({ effect, levels, effects }) =>
+        levels.map(
+          (level, i) =>
+            html`<tr><th scope="row">${effect === "position" ? `place ${level}` : `after ${puckLabel(result, level)}`}</th><td>${effects[i] < 0 ? "−" : "+"}${Math.abs(effects[i]).toFixed(2)}</td></tr>`,
+        ),
+      )}</tbody></table></div>`;
+  }
+
+  private renderPlayers({ judges }: TrialResult) {
+    const isRepeated = judges.some(({ agreementWithSelf }) => agreementWithSelf !== null);
+    const rho = (value: number | null) => (value === null ? "–" : value.toFixed(2).replace("-", "−"));
+    return html`<h3>Agreement of the players</h3>
+      <p class="hint">Rank correlation with the mean of all others${isRepeated ? ", and of each player's first and second scores" : ""}. A low one is another taste or other play, no fault.</p>
+      <div class="scroll" tabindex="0" role="region" aria-label="Agreement of the players"><table class="is-wide judges">
+        <thead><tr><th scope="col">player</th><th scope="col">with the others</th>${isRepeated ? html`<th scope="col">with themselves</th>` : nothing}</tr></thead>
+        <tbody>${judges.map(
+          ({ name, agreementWithOthers, agreementWithSelf }) =>
+            html`<tr><th scope="row">${name}</th><td>${rho(agreementWithOthers)}</td>${isRepeated ? html`<td>${rho(agreementWithSelf)}</td>` : nothing}</tr>`,
+        )}</tbody></table></div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-trial-order": TrialOrder;
+  }
+}

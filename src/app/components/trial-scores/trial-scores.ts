@@ -1,0 +1,134 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import { mostTableBytes } from "../../../../shared/tunnel/csvTable";
+import { StoreController } from "../../store/storeController";
+import { badCells } from "../../trial/scoreErrors";
+import { readImport, scoreImport } from "../../trial/scoreImport";
+import { changeTrial, trialBench, typeScore } from "../../trial/trialBench";
+import { planOf, sessionOrder } from "../../trial/trialBlock";
+import { type ActivityInputs, cellKey, type TrialInputs } from "../../trial/trialInputs";
+import { moveInGrid } from "./moveInGrid";
+
+const mostMessages = 12;
+
+/** The scores as a grid in the order of play, typed by keyboard or imported; what is wrong stands beside its cell. */
+@customElement("ww-trial-scores")
+export class TrialScores extends LitElement {
+  private readonly inputs = new StoreController(this, trialBench, (value) => value.history.present);
+  private readonly chosen = new StoreController(this, trialBench, (value) => value.activity);
+  private readonly text = new StoreController(this, scoreImport, (value) => value);
+  @state() private repeat = 1;
+  @state() private fileProblem = "";
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  private async chooseFile(event: Event): Promise<void> {
+    const input = event.target as HTMLInputElement;
+    const file = input.files?.[0];
+    input.value = "";
+    if (file === undefined) return;
+    if (file.size > mostTableBytes) {
+      this.fileProblem = `${file.name} has ${(file.size / 1e6).toFixed(1)} MB; a table must have at most ${mostTableBytes / 1e6} MB.`;
+      return;
+    }
+    try {
+      scoreImport.value = new TextDecoder("utf-8", { fatal: true }).decode(await file.arrayBuffer());
+      this.fileProblem = "";
+    } catch {
+      this.fileProblem = `${file.name} is not UTF-8 text; save it as CSV in UTF-8.`;
+    }
+  }
+
+  protected override render() {
+    const inputs = this.inputs.value;
+    const activity = inputs.activities.find(({ id }) => id === this.chosen.value) ?? inputs.activities[0];
+    const repeat = Math.min(this.repeat, inputs.repeats);
+    const bad = badCells(inputs);
+    const typed = Object.values(inputs.cells).filter((cell) => cell.typed !== "").length;
+    const { players, pucks, activities, repeats } = inputs;
+    return html`<section class="trial-section" aria-labelledby="trial-scores-heading">
+      <h2 id="trial-scores-heading">Scores</h2>
+      <div class="line" role="group" aria-label="Activity">
+        ${activities.map((one) => html`<button type="button" aria-pressed=${one === activity} @click=${() => trialBench.patch({ activity: one.id })}>${one.name}</button>`)}
+      </div>
+      ${
+        repeats > 1
+          ? html`<div class="line" role="group" aria-label="Time">${Array.from(
+              { length: repeats },
+              (_, i) =>
+                html`<button type="button" aria-pressed=${repeat === i + 1} @click=${() => {
+                  this.repeat = i + 1;
+                }}>time ${i + 1}</button>`,
+            )}</div>`
+          : nothing
+      }
+      <p role="status">${typed} of ${players.length * pucks.length * activities.length * repeats} scores${bad.size === 0 ? "." : html`; <strong class="error">${bad.size} of them cannot be read and are left out of the ranking.</strong>`}</p>
+      ${this.renderGrid(inputs, activity, repeat, bad)}
+      <p class="hint">In the order of play. Enter and the arrows up and down go from cell to cell; an empty cell is a missing score.</p>
+      ${this.renderImport(inputs)}
+    </section>`;
+  }
+
+  private renderGrid(inputs: TrialInputs, activity: ActivityInputs, repeat: number, bad: ReadonlyMap<string, string>) {
+    const plan = planOf(inputs);
+    const place = inputs.activities.indexOf(activity);
+    return html`<div class="scroll" role="region" aria-label="Scores at ${activity.name}" tabindex="0"><table @keydown=${moveInGrid}>
+      <thead><tr><th scope="col">player</th>${inputs.pucks.map((_, i) => html`<th scope="col">place ${i + 1}</th>`)}</tr></thead>
+      <tbody>${inputs.players.map(
+        ({ id, name }, player) =>
+          html`<tr><th scope="row">${name}</th>${sessionOrder(inputs, plan, player, place, repeat).map((puck) => {
+            const key = cellKey({ activity: activity.id, repeat, player: id, puck: inputs.pucks[puck].id });
+            const cell = inputs.cells[key];
+            const error = bad.get(key);
+            return html`<td><span class="grid-cell"><span class="code">${inputs.pucks[puck].code}</span>
+            <input type="text" inputmode="decimal" autocomplete="off" data-cell=${key}
+              aria-label="${name}, ${activity.name}, ${inputs.pucks[puck].code}" title=${cell?.comment ?? nothing}
+              .value=${cell?.typed ?? ""} aria-invalid=${error !== undefined}
+              @input=${(event: Event) => typeScore(key, (event.target as HTMLInputElement).value)} /></span>
+            ${error === undefined ? nothing : html`<span class="error">${error}</span>`}</td>`;
+          })}</tr>`,
+      )}</tbody></table></div>`;
+  }
+
+  private renderImport(inputs: TrialInputs) {
+    const text = this.text.value;
+    const reading = text.trim() === "" ? null : readImport(text, inputs);
+    const count = Object.keys(reading?.cells ?? {}).length;
+    return html`<h3>Import a table</h3>
+      <div class="line">
+        <label class="file"><input class="unseen" type="file" accept=".csv,.txt,.tsv,text/csv" @change=${this.chooseFile} /><span>Choose a CSV file ...</span></label>
+      </div>
+      <label>Or paste its rows, the first one naming the columns
+        <textarea id="trial-table" rows="4" spellcheck="false" .value=${text} @input=${(event: Event) => {
+          scoreImport.value = (event.target as HTMLTextAreaElement).value;
+        }}></textarea>
+      </label>
+      <p class="hint">A row per score: player, activity, code, score; if wanted repeat, position, comment. Or a row per session: player, activity, and a column for every code.</p>
+      ${this.fileProblem === "" ? nothing : html`<p class="error" role="alert">${this.fileProblem}</p>`}
+      ${
+        reading === null
+          ? nothing
+          : html`<div role="status" class="reading">
+            ${reading.problems.length === 0 ? nothing : html`<ul class="error">${reading.problems.slice(0, mostMessages).map((one) => html`<li>${one}</li>`)}${reading.problems.length > mostMessages ? html`<li>and ${reading.problems.length - mostMessages} more</li>` : nothing}</ul>`}
+            ${reading.cells === null ? nothing : html`<p>${count} ${count === 1 ? "score has" : "scores have"} a place${reading.replaced === 0 ? "." : `; ${reading.replaced} would replace another.`}</p>`}
+          </div>
+          <div class="line">
+            <button type="button" class="is-main" ?disabled=${count === 0} @click=${() => {
+              changeTrial({ cells: { ...inputs.cells, ...reading.cells } });
+              if (reading.problems.length === 0) scoreImport.value = "";
+            }}>Take these scores</button>
+            <button type="button" @click=${() => {
+              scoreImport.value = "";
+            }}>Clear</button>
+          </div>`
+      }`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-trial-scores": TrialScores;
+  }
+}

@@ -1,0 +1,250 @@
+import { css } from "lit";
+
+/** Layout of the view of player trials, and the look that its sections share; those are in the light DOM for their plots. */
+export const trialViewStyles = css`
+  ww-trial-view {
+    display: block;
+  }
+  ww-trial-view .trial-layout {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.9rem;
+    padding: 0.9rem clamp(0.6rem, 2vw, 1.6rem) 1.5rem;
+  }
+  ww-trial-view .trial-column {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.9rem;
+    align-content: start;
+    min-width: 0;
+  }
+  @media (min-width: 1000px) {
+    ww-trial-view .trial-layout {
+      grid-template-columns: 25rem minmax(0, 1fr);
+      grid-template-rows: auto 1fr;
+    }
+    ww-trial-view .is-inputs {
+      grid-row: span 2;
+    }
+  }
+  @media (min-width: 2200px) {
+    ww-trial-view .trial-layout {
+      grid-template-columns: 30rem minmax(0, 1fr) minmax(0, 1fr);
+      grid-template-rows: auto;
+    }
+    ww-trial-view .is-inputs {
+      grid-row: auto;
+    }
+  }
+  .trial-section {
+    background: var(--sheet);
+    border: 1px solid var(--rule);
+    border-radius: 3px 14px 3px 3px;
+    padding: 0.8rem 0.9rem;
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.65rem;
+    min-width: 0;
+  }
+  .trial-section h2,
+  .trial-section h3 {
+    margin: 0;
+    line-height: 1.2;
+  }
+  .trial-section h2 {
+    font-size: 1.08rem;
+  }
+  .trial-section h3 {
+    font-size: 1rem;
+  }
+  .trial-section p {
+    margin: 0;
+    overflow-wrap: anywhere;
+  }
+  .trial-section .hint {
+    color: var(--ink-soft);
+    font-size: 0.84rem;
+  }
+  .trial-section .error {
+    color: var(--alarm);
+    font-size: 0.86rem;
+  }
+  .trial-section ul.error,
+  .trial-section ul.said {
+    margin: 0;
+    padding-left: 1.1rem;
+    display: grid;
+    gap: 0.3rem;
+    overflow-wrap: anywhere;
+  }
+  .trial-section .line {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.5rem;
+    align-items: center;
+  }
+  .trial-section .line button,
+  .trial-section .file span {
+    font-size: 0.9rem;
+  }
+  .trial-section .file span {
+    display: inline-block;
+    border: 1px solid var(--edge);
+    border-radius: 2px 9px 2px 2px;
+    background: var(--sheet);
+    padding: 0.35rem 0.8rem;
+    cursor: pointer;
+  }
+  .trial-section .file:focus-within span {
+    outline: 3px solid var(--focus);
+    outline-offset: 2px;
+  }
+  .trial-section .row {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) minmax(0, 1.35fr);
+    gap: 0.4rem;
+    align-items: center;
+    font-size: 0.9rem;
+  }
+  .trial-section select,
+  .trial-section input[type="text"],
+  .trial-section textarea {
+    border: 1px solid var(--edge);
+    border-radius: 2px;
+    background: var(--sheet);
+    padding: 0.25rem 0.4rem;
+    min-width: 0;
+    width: 100%;
+  }
+  .trial-section input[aria-invalid="true"] {
+    border: 2px solid var(--alarm);
+  }
+  .trial-section textarea {
+    font-family: monospace;
+    font-size: 0.85rem;
+  }
+  .trial-section button.is-quiet {
+    border-color: transparent;
+    background: none;
+    color: var(--accent);
+    padding: 0.2rem 0.4rem;
+  }
+  .trial-section button[aria-pressed="true"] {
+    border-left: 6px solid var(--accent);
+    background: var(--wash);
+  }
+  .trial-section .verdict {
+    border-left: 6px solid var(--accent);
+    padding: 0.3rem 0.7rem;
+    display: grid;
+    gap: 0.35rem;
+  }
+  .trial-section .caution {
+    border-left: 6px solid var(--ember);
+    padding: 0.4rem 0.7rem;
+    background: var(--wash);
+    font-size: 0.88rem;
+  }
+  .trial-section .scroll {
+    overflow-x: auto;
+  }
+  .trial-section table {
+    border-collapse: collapse;
+    font-size: 0.86rem;
+    font-variant-numeric: tabular-nums;
+  }
+  .trial-section table.is-wide {
+    min-width: 100%;
+  }
+  .trial-section th,
+  .trial-section td {
+    text-align: left;
+    padding: 0.25rem 0.8rem 0.25rem 0;
+    border-bottom: 1px solid var(--rule);
+    vertical-align: top;
+  }
+  .trial-section tbody th {
+    font-weight: 400;
+  }
+  .trial-section table.is-form td,
+  .trial-section table.is-form th {
+    padding: 0.15rem 0.3rem 0.15rem 0;
+    border-bottom: none;
+  }
+  .trial-section table.is-form {
+    width: 100%;
+  }
+  .trial-section table.is-form .short {
+    width: 4.6rem;
+  }
+  .trial-section .grid-cell {
+    display: grid;
+    grid-template-columns: auto 3.4rem;
+    gap: 0.3rem;
+    align-items: center;
+  }
+  .trial-section .grid-cell input {
+    text-align: right;
+  }
+  .trial-section .code {
+    font-family: monospace;
+    font-size: 0.95rem;
+  }
+  .trial-section td .error {
+    display: block;
+    max-width: 9rem;
+    font-size: 0.76rem;
+  }
+  .trial-section ww-plot {
+    border: none;
+    padding: 0;
+  }
+  .trial-section progress {
+    flex: 1 1 8rem;
+    accent-color: var(--accent);
+  }
+  .trial-section .is-stale {
+    opacity: 0.6;
+  }
+  .trial-section .paper {
+    display: none;
+  }
+  @media print {
+    ww-trial-view .trial-layout,
+    ww-trial-view .trial-column {
+      display: block;
+      padding: 0;
+    }
+    ww-trial-view .is-inputs,
+    ww-trial-scores,
+    .trial-section .line,
+    .trial-section button,
+    .trial-section ww-plot,
+    .trial-section .screen {
+      display: none;
+    }
+    .trial-section {
+      border: none;
+      padding: 1mm 0 2mm;
+      font-size: 9pt;
+      gap: 1.2mm;
+    }
+    .trial-section .paper {
+      display: grid;
+      gap: 2mm;
+    }
+    .trial-section .paper img {
+      width: 100%;
+      max-height: 70mm;
+    }
+    .trial-section .paper > div {
+      break-inside: avoid-page;
+    }
+    .trial-section .scroll {
+      overflow: visible;
+    }
+    .trial-section table {
+      font-size: 8pt;
+    }
+  }
+`;

@@ -1,0 +1,127 @@
+import * as z from "zod";
+import { caseVersion } from "../../../shared/case/caseDocument";
+import { documentProblems } from "../../../shared/case/documentProblems";
+import { largestCaseBytes } from "../../../shared/case/limits";
+import { parseJson } from "../../../shared/case/parseJson";
+import type { Problem } from "../../../shared/result";
+import { placeScores } from "../../../shared/trial/placeScores";
+import { resolveTrial, standardPower, standardSimulations, trialSetup } from "../../../shared/trial/resolveTrial";
+import { type TrialBlockDocument, trialBlockDocument } from "../../../shared/trial/trialBlockDocument";
+import { trialPlan } from "../../../shared/trial/trialPlan";
+import { type DataTable, tableProblemText } from "../../../shared/tunnel/dataTable";
+import { trialBlock } from "./trialBlock";
+import { cellKey, newTrial, type ScoreCell, standardPowerInputs, type TrialInputs } from "./trialInputs";
+
+export type TrialReading =
+  | { readonly ok: true; readonly value: TrialInputs }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** The keys of a case file that a trial needs; what else the case has is other views' business. */
+const trialCase = z.object({ title: z.string().max(200).optional(), trial: trialBlockDocument.optional() });
+
+/** Reads the trial of a case file. Scores that are typed but no score are kept as they are; the view shows them so. */
+export function readTrialCase(text: string): TrialReading {
+  if (text.length > largestCaseBytes) {
+    const message = `the file has ${text.length} characters; a case file must have at most ${largestCaseBytes}`;
+    return { ok: false, problems: [{ code: "size", message }] };
+  }
+  const json = parseJson(text);
+  if (!json.ok) return { ok: false, problems: [json.problem] };
+  const parsed = trialCase.safeParse(json.value);
+  if (!parsed.success) return { ok: false, problems: documentProblems(json.value, parsed.error) };
+  const { title = newTrial.title, trial } = parsed.data;
+  return trial === undefined ? { ok: true, value: { ...newTrial, title } } : trialInputs(title, trial);
+}
+
+function trialInputs(title: string, block: TrialBlockDocument): TrialReading {
+  const { scores, ...setup } = block;
+  const resolved = resolveTrial(setup);
+  if (!resolved.ok) return resolved;
+  const { pucks, scale } = trialSetup(block);
+  const middle = (scale.lowest + scale.highest) / 2;
+  const inputs: TrialInputs = {
+    title,
+    pucks: pucks.map(({ name, code }, i) => ({
+      id: i + 1,
+      name,
+      code,
+      drag: block.pucks[i].drag ?? null,
+      expected: block.power?.meanScores[i] ?? middle,
+    })),
+    players: block.players.map((name, i) => ({ id: i + 1, name })),
+    activities: block.activities.map(({ name, weight = 1, instruction = "" }, i) => ({
+      id: i + 1,
+      name,
+      weight,
+      instruction,
+    })),
+    scale,
+    seed: block.seed,
+    repeats: block.repeats ?? 1,
+    isUnblinded: block.unblinded ?? false,
+    dragMeaning: block.dragMeaning ?? "",
+    analysis: block.analysis,
+    power:
+      block.power === undefined
+        ? standardPowerInputs
+        : {
+            isWanted: true,
+            spread: block.power.spread,
+            playerSpread: block.power.playerSpread ?? 0,
+            playerCounts: block.power.playerCounts,
+            simulations: block.power.simulations ?? standardSimulations,
+            wantedPower: block.power.wantedPower ?? standardPower,
+          },
+    cells: {},
+  };
+  if (scores === undefined) return { ok: true, value: inputs };
+  const { data } = scores;
+  if (typeof data === "string") {
+    const field = "trial.scores.data";
+    const message = `${field}: names the file "${data}", which the page cannot open; import it under Scores`;
+    return { ok: false, problems: [{ code: "file", message, field }] };
+  }
+  const taken = cellsOf(data, inputs);
+  return taken.problems.length > 0
+    ? {
+        ok: false,
+        problems: taken.problems.map((message) => ({ code: "scores", message: `trial.scores.data: ${message}` })),
+      }
+    : { ok: true, value: { ...inputs, cells: taken.cells } };
+}
+
+export interface TakenCells {
+  readonly cells: Readonly<Record<string, ScoreCell>>;
+  /** Rows that have no place, in words. */
+  readonly problems: readonly string[];
+}
+
+/** The cells of a table of scores, as typed. */
+export function cellsOf(table: DataTable, inputs: TrialInputs): TakenCells {
+  const setup = {
+    pucks: inputs.pucks,
+    players: inputs.players.map(({ name }) => name),
+    activities: inputs.activities,
+    scale: inputs.scale,
+    seed: inputs.seed,
+    repeats: inputs.repeats,
+  };
+  const { placed, problems } = placeScores(table, setup, trialPlan(setup));
+  const cells = placed.flatMap(({ typed, position, comment, ...place }): [string, ScoreCell][] => {
+    const shown = typed === null ? "" : String(typed);
+    if (shown === "" && comment === null) return [];
+    const key = cellKey({
+      activity: inputs.activities[place.activity].id,
+      repeat: place.repeat,
+      player: inputs.players[place.player].id,
+      puck: inputs.pucks[place.puck].id,
+    });
+    return [[key, { typed: shown, position, comment }]];
+  });
+  return { cells: Object.fromEntries(cells), problems: problems.map(tableProblemText) };
+}
+
+/** The inputs as a case file of their own. */
+export function trialCaseText(inputs: TrialInputs): string {
+  return JSON.stringify({ wakewrightCase: caseVersion, title: inputs.title, trial: trialBlock(inputs) });
+}

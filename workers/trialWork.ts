@@ -1,0 +1,50 @@
+import type { Problem, Result } from "../shared/result";
+import { powerSteps } from "../shared/trial/powerSteps";
+import { resolveTrial } from "../shared/trial/resolveTrial";
+import type { TrialBlockDocument } from "../shared/trial/trialBlockDocument";
+import type { PowerStudy } from "../shared/trial/trialCase";
+import type { PowerResult, TrialResult } from "../shared/trial/trialResult";
+import { type TrialStep, trialSteps } from "../shared/trial/trialSteps";
+
+export type TrialOutcome =
+  | { readonly ok: true; readonly value: TrialResult }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** What the evidence worker does with player trials. */
+export interface TrialWork {
+  /** @param drags by the name of a puck, for pucks whose drag the trial does not give */
+  analyseTrial(
+    block: TrialBlockDocument,
+    drags: readonly (readonly [string, number])[],
+    onStep: (step: TrialStep) => Promise<void>,
+  ): Promise<TrialOutcome>;
+  /** The power over numbers of players; problems are those of the block. */
+  simulatePower(block: TrialBlockDocument, onStep: (step: TrialStep) => Promise<void>): Promise<Result<PowerResult>>;
+}
+
+export function trialWork(): TrialWork {
+  return {
+    async analyseTrial(block, drags, onStep) {
+      const resolved = resolveTrial(block);
+      if (!resolved.ok) return resolved;
+      const steps = trialSteps(resolved.value, new Map(drags));
+      for (;;) {
+        const step = steps.next();
+        if (step.done === true) return { ok: true, value: step.value };
+        await onStep(step.value);
+      }
+    },
+    async simulatePower({ scores: _scores, ...block }, onStep) {
+      const resolved = resolveTrial(block);
+      if (!resolved.ok) return { ok: false, problem: resolved.problems[0] };
+      const study: PowerStudy | null = resolved.value.power;
+      if (study === null) throw new RangeError("the block asks for no study of power.");
+      const steps = powerSteps(study, block.seed);
+      for (let done = 1; ; done++) {
+        const step = steps.next();
+        if (step.done === true) return { ok: true, value: step.value };
+        await onStep({ done, total: study.playerCounts.length, label: step.value });
+      }
+    },
+  };
+}
