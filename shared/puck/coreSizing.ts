@@ -5,6 +5,14 @@ import type { PuckCore, PuckSpec } from "./puckSpec";
 /** The dimension of the core that is free; the others stay as they are in the spec. */
 export type FreeCoreDimension = "diameter" | "thickness" | "innerDiameter" | "coatThickness";
 
+/** How sentences call them. */
+const dimensionNames: Readonly<Record<FreeCoreDimension, string>> = {
+  diameter: "diameter of the core",
+  thickness: "thickness of the core",
+  innerDiameter: "inner diameter of the core",
+  coatThickness: "thickness of the coat",
+};
+
 export interface SizedPuck {
   readonly spec: PuckSpec;
   readonly figures: PuckFigures;
@@ -31,7 +39,11 @@ export function sizeCoreForMass(
   if (!(wantedMass > 0)) return problem("mass", `wanted mass is ${wantedMass} kg; it must be above 0`, "wantedMass");
   if (!(leastCover > 0)) return problem("cover", `least cover is ${leastCover} m; it must be above 0`, "leastCover");
   if (withCoreDimension(spec, freeDimension, 1) === null) {
-    return problem("puck-core", `a core of kind "${spec.core.kind}" has no free ${freeDimension}`, "core");
+    return problem(
+      "puck-core",
+      `a core of kind "${spec.core.kind}" has no ${dimensionNames[freeDimension]} to size`,
+      "core",
+    );
   }
   const evaluate = (size: number): Result<SizedPuck> => {
     const trial = withCoreDimension(spec, freeDimension, size) ?? spec;
@@ -46,7 +58,7 @@ export function sizeCoreForMass(
   if (range === null) {
     const first = evaluate(startingSize(spec, freeDimension));
     return first.ok
-      ? problem("puck-core", `no ${freeDimension} of the core leaves ${mm(leastCover)} of cover`, "core")
+      ? problem("puck-core", `no ${dimensionNames[freeDimension]} leaves ${mm(leastCover)} of cover`, "core")
       : first;
   }
   const ends = range.map(evaluate);
@@ -60,7 +72,7 @@ export function sizeCoreForMass(
   if (!(wantedMass >= lightest && wantedMass <= heaviest)) {
     return problem(
       "mass",
-      `wanted mass ${kg(wantedMass)} cannot be reached: the core's ${freeDimension} gives ${kg(lightest)} to ${kg(heaviest)} with ${mm(leastCover)} of cover`,
+      `wanted mass ${kg(wantedMass)} cannot be reached: the ${dimensionNames[freeDimension]} gives ${kg(lightest)} to ${kg(heaviest)} with ${mm(leastCover)} of cover`,
       "wantedMass",
     );
   }

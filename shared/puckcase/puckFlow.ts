@@ -1,4 +1,3 @@
-import { smallestRadiusRatio } from "../geometry/dimensionChecks";
 import type { DragBand } from "../puck/dragBand";
 import type { EdgeOnPlace, EdgeOnSections, ProfileStrip } from "../puck/edgeOnDrag";
 import { type FaceOnFlow, prepareFaceOn } from "../puck/faceOnFlow";
@@ -10,6 +9,7 @@ import { type Result, success } from "../result";
 import { floorNotes } from "../solve/floorNotes";
 import type { PreparedSection } from "../solve/prepareSection";
 import type { CasePuck, PuckPlay, PuckStream } from "./puckCase";
+import { faceRoughness, type Roughnesses, rimRoughness, surfaceNotes } from "./puckSurface";
 
 /** The solved sections of one puck at one turbulence. */
 export interface PuckFlow {
@@ -35,11 +35,6 @@ export interface SectionsOverFloor {
 /** The gaps to the floor that are wanted: of a puck that lies flat in play, and others to report. */
 export type FloorGaps = Pick<PuckPlay, "flatGap" | "sweptGaps">;
 
-export const grooveNote =
-  "Grooves are not solved: drag is given between that of the plain finish and that of a wall with sand grains as high as the grooves are deep, the best value half-way; an assumption without a source.";
-export const sharpEdgeNote = `An edge radius below ${100 * smallestRadiusRatio} % of the thickness is solved at that: such corners count as sharp.`;
-export const recessNote =
-  "The recess is not solved edge-on: nothing published was found for it. The best value leaves it out; the upper end of the band adds its downstream wall, depth x diameter, at the stream's full dynamic pressure: an allowance without a source.";
 export const floorNote =
   "Over the floor the profile is solved with its mirror image; at gap 0 the hollow under the rounded edge is taken as filled with still water. The band also holds the figure in open water.";
 
@@ -117,27 +112,6 @@ function prepareFloors(spec: PuckSpec, stream: PuckStream, { flatGap, sweptGaps 
     }
   }
   return { floors, failures };
-}
-
-/** Roughnesses of the plain wall and of what grooves could amount to, m, smaller first; one where there are no grooves. */
-type Roughnesses = readonly number[];
-
-function rimRoughness({ spec, finish }: Pick<CasePuck, "spec" | "finish">): Roughnesses {
-  if (spec.rim.kind === "rough") return [spec.rim.sandGrainRoughnessMetres];
-  // Rings lie along the flow round the rim: they are no obstacle to it.
-  return spec.rim.kind === "axialGrooves" ? [finish, Math.max(finish, spec.rim.depthMetres)] : [finish];
-}
-
-function faceRoughness({ spec, finish }: Pick<CasePuck, "spec" | "finish">): Roughnesses {
-  return spec.face.kind === "radialGrooves" ? [finish, Math.max(finish, spec.face.depthMetres)] : [finish];
-}
-
-function surfaceNotes({ edge, face, rim, thicknessMetres: t }: PuckSpec): string[] {
-  const notes: string[] = [];
-  if (edge.kind === "radius" && edge.radiusMetres < smallestRadiusRatio * t) notes.push(sharpEdgeNote);
-  if (face.kind === "radialGrooves" || rim.kind === "axialGrooves") notes.push(grooveNote);
-  if (face.kind === "recess") notes.push(recessNote);
-  return notes;
 }
 
 function prepareProfiles(spec: PuckSpec, stream: PuckStream, place: EdgeOnPlace): Result<PreparedProfile[]> {

@@ -1,5 +1,3 @@
-import { reynoldsBounds, roughnessRatioBounds } from "../case/limits";
-import { checkGapRatio, SMALLEST_GAP_RATIO } from "../flow/floorPlane";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import { sizeCoreForMass } from "../puck/coreSizing";
 import { puckFigures } from "../puck/puckFigures";
@@ -7,6 +5,7 @@ import { slidingFriction, wetTileFriction } from "../puck/slidingFriction";
 import { type Problem, problem, type Result, success } from "../result";
 import type { PuckBlockDocument } from "./puckBlockDocument";
 import type { CasePuck, PuckCase, PuckPlay, PuckRole, PuckStream } from "./puckCase";
+import { gapProblems, problemAt, referenceProblems, streamProblems } from "./puckProblems";
 
 /** What the puck block takes from the rest of the case. */
 export interface PuckSurroundings {
@@ -45,11 +44,13 @@ export function resolvePuckCase(
   for (const { entry, role, field } of all) {
     const name = entry.puck.name;
     if (pucks.some(({ spec }) => spec.name === name)) {
-      problems.push(at(`${field}.puck.name`, `"${name}" is the name of another puck; each needs its own`, "puck-name"));
+      problems.push(
+        problemAt(`${field}.puck.name`, `"${name}" is the name of another puck; each needs its own`, "puck-name"),
+      );
     }
     const sized = sizedPuck(entry, block, setting);
     if (!sized.ok) {
-      problems.push(at(`${field}.puck`, `${name}: ${sized.problem.message}`, sized.problem.code));
+      problems.push(problemAt(`${field}.puck`, `${name}: ${sized.problem.message}`, sized.problem.code));
       continue;
     }
     const puck = {
@@ -81,10 +82,6 @@ export function resolvePuckCase(
       handoff: block.handoff ?? {},
     },
   };
-}
-
-function at(field: string, message: string, code: string): Problem {
-  return { code, message: `${field}: ${message}`, field };
 }
 
 function sizedPuck(
@@ -150,55 +147,6 @@ function puckPlay({ play }: PuckBlockDocument, stream: PuckStream): Result<PuckP
 
 function fault(field: string, message: string) {
   return problem("puck-play", `${field}: ${message}`, field);
-}
-
-/** Reynolds number and roughness ratio of a puck's sections must stay in the engine's ranges. */
-function streamProblems(puck: CasePuck, stream: PuckStream, field: string): Problem[] {
-  const { diameterMetres: d, thicknessMetres: t } = puck.spec;
-  const slowest = (stream.solvedSpeeds[0] * t) / stream.fluid.kinematicViscosity;
-  const fastest = (stream.speeds[stream.speeds.length - 1] * d) / stream.fluid.kinematicViscosity;
-  const { from = 0, to } = reynoldsBounds;
-  const problems: Problem[] = [];
-  if (!(slowest >= from && fastest <= to)) {
-    const message = `speeds give Reynolds numbers ${slowest.toPrecision(3)} (thickness) to ${fastest.toPrecision(3)} (diameter); both must be from ${from} to ${to}`;
-    problems.push(at(`${field}.puck`, message, "reynolds-range"));
-  }
-  const rim = puck.spec.rim.kind === "rough" ? puck.spec.rim.sandGrainRoughnessMetres : puck.finish;
-  const ratio = Math.max(puck.finish / t, rim / d);
-  if (!(ratio <= roughnessRatioBounds.to)) {
-    const message = `its roughness is ${ratio.toPrecision(3)} of the thickness or diameter; it must be at most ${roughnessRatioBounds.to}`;
-    problems.push(at(field, message, "roughness-range"));
-  }
-  return problems;
-}
-
-/** Gaps that boundary layers would fill under this puck. */
-function gapProblems({ spec }: CasePuck, { flatGapMetres, sweptGapsMetres }: PuckBlockDocument["play"]): Problem[] {
-  const gaps = [
-    ...(flatGapMetres === undefined ? [] : [{ field: "puck.play.flatGapMetres", gap: flatGapMetres }]),
-    ...(sweptGapsMetres ?? []).map((gap, i) => ({ field: `puck.play.sweptGapsMetres[${i}]`, gap })),
-  ];
-  return gaps.flatMap(({ field, gap }) => {
-    if (checkGapRatio(gap / spec.thicknessMetres) === null) return [];
-    const least = Number((1000 * SMALLEST_GAP_RATIO * spec.thicknessMetres).toPrecision(3));
-    const message = `${Number((1000 * gap).toPrecision(3))} mm is filled by boundary layers under "${spec.name}"; it must be 0 or at least ${least} mm`;
-    return [at(field, message, "floor-gap")];
-  });
-}
-
-/** Names and ranges that point at something the case does not have. */
-function referenceProblems({ tradeoff, wantedMass, baselines, candidates }: PuckBlockDocument): Problem[] {
-  if (tradeoff === undefined) return [];
-  const problems: Problem[] = [];
-  const names = [...baselines, ...(candidates ?? [])].map(({ puck }) => puck.name);
-  if (tradeoff.template !== undefined && !names.includes(tradeoff.template)) {
-    const message = `no puck has the name "${tradeoff.template}"; it must be one of ${names.join(", ")}`;
-    problems.push(at("puck.tradeoff.template", message, "puck-name"));
-  }
-  if (tradeoff.goals.some(({ figure }) => figure === "massErrorKilograms") && wantedMass === undefined) {
-    problems.push(at("puck.tradeoff.goals", "massErrorKilograms needs a wantedMass", "tradeoff"));
-  }
-  return problems;
 }
 
 function madeSampling({ making, rules }: PuckBlockDocument): PuckCase["sampling"] {

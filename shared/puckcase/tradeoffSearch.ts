@@ -110,14 +110,16 @@ function variableBounds(
     return refuse(`"${spec.name}" has no ${dimensionTable[dimension].label} to vary`);
   }
   if (massTarget !== null && sizedDimensions[massTarget.freeDimension].includes(dimension)) {
-    return refuse(`${dimension} is sized for the wanted mass; free another dimension`);
+    return refuse(`the ${dimensionTable[dimension].label} is sized for the wanted mass; free another dimension`);
   }
   const figure = figureKeys.find((key) => key === dimension);
   const range = figure === undefined ? undefined : rules?.ranges[figure];
   const lowest = from ?? range?.from;
   const highest = to ?? range?.to;
   if (lowest === undefined || highest === undefined) {
-    return refuse(`it needs from and to, as the rules do not limit ${dimension} on both sides`);
+    return refuse(
+      `it needs from and to, as the rules do not limit the ${dimensionTable[dimension].label} on both sides`,
+    );
   }
   return success({ key: dimension, lowest, highest });
 }

@@ -14,7 +14,6 @@ export interface DragVerdict {
 
 /** Says whether a candidate's drag beats the baseline's by more than the band, or that it does not. */
 export function dragVerdict({ index, indexWithCommonError }: OrientationIndex, candidate: string): DragVerdict {
-  const percent = (value: number) => `${value < 1 ? "" : "+"}${(100 * (value - 1)).toFixed(0)} %`;
   const spread = (band: { readonly low: number; readonly high: number }) =>
     `${percent(band.low)} to ${percent(band.high)}`;
   const best = `best estimate ${percent(index.best)}`;
@@ -48,4 +47,10 @@ export function dragVerdict({ index, indexWithCommonError }: OrientationIndex, c
     kind: "notShown",
     sentence: `No difference is shown: ${candidate} does not beat the baseline by more than the band (${best}, ${shared}).`,
   };
+}
+
+/** Change of an index from 1 in whole per cent, for instance "+5 %"; what rounds to nothing has no sign. */
+function percent(index: number): string {
+  const change = Math.round(100 * (index - 1));
+  return change === 0 ? "0 %" : `${change > 0 ? "+" : ""}${change} %`;
 }
