@@ -1,5 +1,6 @@
 import { type FigureKey, figureCatalogue } from "../puck/figureCatalogue";
 import { type DimensionKey, dimensionTable } from "../puck/puckDimension";
+import type { RuleVerdict } from "../rules/judgePuck";
 import type { PuckGoalKey } from "../tradeoff/puckEvaluation";
 import { type TextColumn, textTable } from "./textTable";
 import type { TradeoffMember } from "./tradeoffMember";
@@ -57,9 +58,21 @@ function memberColumns({ variables, goals }: TradeoffResults): TextColumn<Tradeo
       cell: (member: TradeoffMember) => String(Number((member.goals[i] * goalFactor(key)).toPrecision(5))),
     })),
     { title: "mass", unit: "kg", cell: ({ figures }) => figures.massKilograms.toFixed(3) },
-    { title: "rules", unit: "", isText: true, cell: ({ rules }) => rules?.verdict ?? "-" },
+    {
+      title: "rules",
+      unit: "",
+      isText: true,
+      cell: ({ rules }) => (rules === null ? "-" : verdictWords[rules.verdict]),
+    },
   ];
 }
+
+const verdictWords: Readonly<Record<RuleVerdict, string>> = {
+  pass: "inside",
+  fail: "OUTSIDE",
+  onlyIfMadeBetter: "if made better",
+  notDetermined: "not determined",
+};
 
 function memberLines(member: TradeoffMember, goals: readonly PuckGoalKey[]): string[] {
   const off = mm(member.madeOffMetres);
