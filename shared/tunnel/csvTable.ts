@@ -73,12 +73,12 @@ export function readCsvTable(text: string): Result<DataTable> {
   });
 }
 
-/** The table as comma-separated values, for editing and for files. */
-export function csvOfTable({ columns, rows }: DataTable): string {
+/** The table as text again, with the separator that it came with, for editing and for files. */
+export function csvOfTable({ columns, rows, separator }: DataTable): string {
   const lines = [columns, ...rows.map((row) => columns.map((_, i) => row[i] ?? ""))];
   return `${Papa.unparse(
     lines.map((line) => [...line]),
-    { newline: "\r\n" },
+    { newline: "\r\n", ...(separator === undefined ? {} : { delimiter: separator }) },
   )}\r\n`;
 }
 

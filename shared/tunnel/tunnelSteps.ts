@@ -30,8 +30,9 @@ export function tunnelStepCount({ runs, wake, taps }: TunnelCase): number {
 /**
  * Works a tunnel block out: the prediction, similarity and plan, the readings point by point, and the surveys. One step
  * per `next()`; several may have the same count.
+ * @param predict how drag is predicted; for callers that keep earlier answers
  */
-export function* tunnelSteps(theCase: TunnelCase): Generator<TunnelStep, TunnelResult> {
+export function* tunnelSteps(theCase: TunnelCase, predict = predictDrag): Generator<TunnelStep, TunnelResult> {
   const { model, facility, fullScale, reference, runs, wake, taps } = theCase;
   const total = tunnelStepCount(theCase);
   const problems: string[] = [];
@@ -41,7 +42,7 @@ export function* tunnelSteps(theCase: TunnelCase): Generator<TunnelStep, TunnelR
     return null;
   };
   let done = 0;
-  const predictions = keep("prediction", predictDrag(model, predictedReynolds(theCase), turbulences(theCase))) ?? [];
+  const predictions = keep("prediction", predict(model, predictedReynolds(theCase), turbulences(theCase))) ?? [];
   const inTunnel = predictions.at(-1) ?? null;
   yield { done: ++done, total, label: `predicted ${model.shape.name}` };
 

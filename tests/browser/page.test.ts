@@ -11,6 +11,7 @@ import { puckViewScenarios } from "./scenarios/puckView";
 import { reportScenarios } from "./scenarios/reportPage";
 import { robustnessScenarios } from "./scenarios/robustness";
 import { sweepScenarios } from "./scenarios/sweeping";
+import { tunnelViewScenarios } from "./scenarios/tunnelView";
 
 /** All browser tests share one production build and one browser; each opens a page of its own. */
 describe("the page in a real browser", { timeout: 120_000 }, () => {
@@ -38,5 +39,6 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   reportScenarios(onStage);
   accessibilityScenarios(onStage);
   puckViewScenarios(onStage);
+  tunnelViewScenarios(onStage);
   compareViewScenarios(onStage);
 });

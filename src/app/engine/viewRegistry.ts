@@ -61,6 +61,7 @@ interface LaterPart {
 
 const laterParts: Readonly<Record<Exclude<ViewName, "section">, LaterPart>> = {
   puck: { ownKeys: ["puck"], load: async () => (await import("../puck/puckPart")).puckPart },
+  tunnel: { ownKeys: ["tunnel"], load: async () => (await import("../tunnel/tunnelPart")).tunnelPart },
   trial: { ownKeys: ["trial"], load: async () => (await import("../trial/trialPart")).trialPart },
   compare: { ownKeys: ["measurements"], load: async () => (await import("../compare/comparePart")).comparePart },
 };

@@ -2,12 +2,13 @@ import { Notifier } from "./notifier";
 
 export type DialogName = "cases" | "import" | "glossary" | "guide" | "link";
 
-export type ViewName = "section" | "puck" | "trial" | "compare";
+export type ViewName = "section" | "puck" | "tunnel" | "trial" | "compare";
 
 /** The views by the name on their button, in the order of the work. */
 export const viewTexts: Readonly<Record<ViewName, string>> = {
   section: "Section",
   puck: "Puck",
+  tunnel: "Tunnel",
   trial: "Players",
   compare: "Measured",
 };

@@ -13,6 +13,10 @@ export const laterViews: Readonly<Record<Exclude<ViewName, "section">, LaterView
     load: () => import("../puck-view/puck-view"),
     render: () => html`<ww-puck-view></ww-puck-view>`,
   },
+  tunnel: {
+    load: () => import("../tunnel-view/tunnel-view"),
+    render: () => html`<ww-tunnel-view></ww-tunnel-view>`,
+  },
   trial: {
     load: () => import("../trial-view/trial-view"),
     render: () => html`<ww-trial-view></ww-trial-view>`,

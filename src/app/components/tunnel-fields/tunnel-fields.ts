@@ -1,0 +1,43 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { StoreController } from "../../store/storeController";
+import { changeTunnel, tunnelBench } from "../../tunnel/tunnelBench";
+import { enterField, fieldText, type TunnelField } from "../../tunnel/tunnelFields";
+
+/** Fields of the tunnel block. What is not allowed stays in its field with the reason beside it. */
+@customElement("ww-tunnel-fields")
+export class TunnelFields extends LitElement {
+  @property({ attribute: false }) fields: readonly TunnelField[] = [];
+  private readonly block = new StoreController(this, tunnelBench, (value) => value.history.present.block);
+  @state() private refused: Readonly<Record<string, { readonly text: string; readonly message: string }>> = {};
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  private enter(field: TunnelField, text: string): void {
+    const key = field.path.join("-");
+    const { [key]: _old, ...others } = this.refused;
+    const entry = enterField(this.block.value, field, text);
+    this.refused = entry.ok ? others : { ...others, [key]: { text, message: entry.message } };
+    if (entry.ok) changeTunnel({ block: entry.block });
+  }
+
+  protected override render() {
+    return this.fields.map((field) => {
+      const key = field.path.join("-");
+      const refusal = this.refused[key];
+      return html`<div class="row"><label for="tunnel-${key}">${field.label}</label>
+          <span class="pair"><input id="tunnel-${key}" type="text" inputmode=${field.isList ? "text" : "decimal"} autocomplete="off" placeholder=${field.otherwise ?? ""}
+            .value=${refusal?.text ?? fieldText(this.block.value, field)} aria-invalid=${refusal !== undefined}
+            @change=${(event: Event) => this.enter(field, (event.target as HTMLInputElement).value)} /><span>${field.unit}</span></span></div>
+        ${refusal === undefined ? nothing : html`<p class="error" role="alert">${refusal.message}</p>`}`;
+    });
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-tunnel-fields": TunnelFields;
+  }
+}

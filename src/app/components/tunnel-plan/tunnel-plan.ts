@@ -1,0 +1,88 @@
+import { html, LitElement, nothing } from "lit";
+import { customElement, state } from "lit/decorators.js";
+import { fileNameOf } from "../../../../shared/puckcase/handoffFiles";
+import type { TunnelPlan } from "../../../../shared/tunnel/runPlan";
+import { runSheetCsv } from "../../../../shared/tunnel/runSheetCsv";
+import { runSheetHeading } from "../../../../shared/tunnel/runSheetFiles";
+import { runSheetHtml } from "../../../../shared/tunnel/runSheetHtml";
+import { saveFile } from "../../files/saveFile";
+import { StoreController } from "../../store/storeController";
+import { printPage } from "../../tunnel/printPage";
+import { takeRuns } from "../../tunnel/runsDraft";
+import { changeBlock, tunnelBench } from "../../tunnel/tunnelBench";
+import { planFields } from "../../tunnel/tunnelFields";
+import "../tunnel-fields/tunnel-fields";
+
+/** The plan: speeds, repeats and order, and its run sheet on paper, as a file, or straight into the data. */
+@customElement("ww-tunnel-plan")
+export class TunnelPlanElement extends LitElement {
+  private readonly bench = new StoreController(this, tunnelBench, (value) => value);
+  @state() private mayReplace = false;
+
+  protected override createRenderRoot(): HTMLElement {
+    return this;
+  }
+
+  private fillIn(plan: TunnelPlan): void {
+    const hasData = this.bench.value.history.present.block.runs !== undefined;
+    if (hasData && !this.mayReplace) {
+      this.mayReplace = true;
+      return;
+    }
+    this.mayReplace = false;
+    takeRuns(runSheetCsv(plan));
+  }
+
+  protected override render() {
+    const { history, solved } = this.bench.value;
+    const { block, title } = history.present;
+    const plan = solved?.result.plan ?? null;
+    return html`<section class="tunnel-section" aria-labelledby="tunnel-plan-heading">
+      <h2 id="tunnel-plan-heading">Plan</h2>
+      <div class="fields">
+        <ww-tunnel-fields .fields=${planFields}></ww-tunnel-fields>
+        <div class="row"><label for="tunnel-order">Order</label>
+          <select id="tunnel-order" @change=${(event: Event) => {
+            const order = (event.target as HTMLSelectElement).value === "randomised" ? "randomised" : "sweeps";
+            changeBlock({ plan: { ...block.plan, order } });
+          }}>
+            <option value="sweeps" ?selected=${block.plan?.order !== "randomised"}>sweeps up and down</option>
+            <option value="randomised" ?selected=${block.plan?.order === "randomised"}>points at random, in blocks</option>
+          </select></div>
+        <label class="hint"><input type="checkbox" .checked=${block.plan?.bothDirections ?? true} @change=${(event: Event) => changeBlock({ plan: { ...block.plan, bothDirections: (event.target as HTMLInputElement).checked } })} />
+          Both directions of speed, for the hysteresis of the crisis</label>
+      </div>
+      ${
+        plan === null || solved === null
+          ? html`<p class="hint">No plan yet.</p>`
+          : html`<p id="plan-summary"><b>${plan.runs.length} runs</b>, about ${short(plan.minutes / 60)} hours.</p>
+            <div class="line">
+              <button type="button" @click=${() => printPage(runSheetHtml(plan, runSheetHeading(solved.result, title)))}>Print the run sheet</button>
+              <button type="button" @click=${() => saveFile(`${fileNameOf(title)}-run-sheet.csv`, "text/csv", runSheetCsv(plan))}>Save the run sheet as CSV</button>
+              <button type="button" @click=${() => this.fillIn(plan)}>${this.mayReplace ? "Replace the data by the empty sheet" : "Fill it in under Data"}</button>
+            </div>
+            ${this.mayReplace ? html`<p class="error" role="alert">There are data already: press again to replace them, or save the case first. Undo brings them back.</p>` : nothing}
+            <div class="scroll" tabindex="0" role="region" aria-label="Planned speeds">
+              <table class="results" id="plan-table">
+                <thead><tr><th scope="col">U, m/s</th><th scope="col">Re</th><th scope="col">Force, N</th><th scope="col">Repeats</th><th scope="col">Half-width of the mean, %</th></tr></thead>
+                <tbody>${plan.speeds.map(
+                  (row) =>
+                    html`<tr><th scope="row">${short(row.speedMetresPerSecond)}</th><td>${row.reynolds.toExponential(2)}</td><td>${row.expectedForceNewtons === null ? "–" : `${short(row.expectedForceNewtons.best)} (${short(row.expectedForceNewtons.low)} to ${short(row.expectedForceNewtons.high)})`}</td><td>${row.repeats}</td><td>${row.halfWidthPercent === null ? "–" : short(row.halfWidthPercent)}</td></tr>`,
+                )}</tbody>
+              </table>
+            </div>
+            ${plan.notes.length === 0 ? nothing : html`<ul class="hint">${plan.notes.map((note) => html`<li>${note}</li>`)}</ul>`}`
+      }
+    </section>`;
+  }
+}
+
+function short(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "ww-tunnel-plan": TunnelPlanElement;
+  }
+}
