@@ -63,6 +63,23 @@ describe("puckDragFigure(input, palette)", () => {
     expect(figure.table.rows[0][3]).toBeCloseTo(0.5, 12);
   });
 
+  test("rows at several tilts or gaps to the floor are curves of their own, named after them", () => {
+    const over = (gap: number) =>
+      [1, 2].map((speed) => ({ ...row(speed, "overFloor", 1e-3 + gap), floorGapMetres: gap }));
+    const figure = puckDragFigure(
+      { ...input, pucks: [{ name: "A", drag: [...over(0), ...over(0.003)] }], orientation: "overFloor" },
+      lightPalette,
+    );
+    expect(legendEntries(figure.data).map(({ name }) => name)).toEqual(["A, gap 0 mm", "A, gap 3 mm"]);
+    expect(figure.data.map(asScatter).every(({ x }) => x !== undefined)).toBe(true);
+    expect(figure.table.rows.map(([name, speed]) => [name, speed])).toEqual([
+      ["A, gap 0 mm", 1],
+      ["A, gap 0 mm", 2],
+      ["A, gap 3 mm", 1],
+      ["A, gap 3 mm", 2],
+    ]);
+  });
+
   test("another turbulence has no rows, and the figure is still one", () => {
     expect(puckDragFigure({ ...input, turbulencePercent: 5 }, lightPalette).table.rows).toEqual([]);
   });

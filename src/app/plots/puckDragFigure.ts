@@ -25,7 +25,7 @@ export const attitudeTexts: Readonly<Record<PuckDragRow["orientation"], string>>
   flat: "edge-on, lying flat",
   faceOn: "face-on",
   tilted: "tilted",
-  overFloor: "edge-on, flat over the floor",
+  overFloor: "edge-on, flat at the gaps asked for",
 };
 
 export interface PuckDragInput {
@@ -49,35 +49,40 @@ export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigu
     const own = puck.drag.filter(
       (row) => row.orientation === orientation && row.turbulencePercent === turbulencePercent,
     );
-    const x = own.map((row) => speedUnit.fromSi(row.speedMetresPerSecond));
-    const bands = own.map(quantity.of);
-    if (own.length > 1) {
-      data.push(
-        bandTrace(
-          puck.name,
-          { x, y: bands.map(({ low }) => low) },
-          { x, y: bands.map(({ high }) => high) },
-          style.color,
-          input.pucks.length,
-        ),
-      );
+    const variants = [...new Set(own.map(variantText))];
+    for (const variant of variants) {
+      const lines = own.filter((row) => variantText(row) === variant);
+      const name = variants.length === 1 ? puck.name : `${puck.name}, ${variant}`;
+      const x = lines.map((row) => speedUnit.fromSi(row.speedMetresPerSecond));
+      const bands = lines.map(quantity.of);
+      if (lines.length > 1) {
+        data.push(
+          bandTrace(
+            name,
+            { x, y: bands.map(({ low }) => low) },
+            { x, y: bands.map(({ high }) => high) },
+            style.color,
+            input.pucks.length * variants.length,
+          ),
+        );
+      }
+      data.push({
+        type: "scatter",
+        mode: "lines+markers",
+        name,
+        x,
+        y: bands.map(({ best }) => best),
+        hovertemplate: `%{x:.3g} ${speedUnit.symbol}<br>%{y:.3g} ${quantity.unit}<extra>%{fullData.name}</extra>`,
+        line: { color: style.color, dash: style.dash, width: 2.5 },
+        marker: { color: style.color, symbol: style.symbol, size: 7 },
+      });
+      lines.forEach((row, k) => {
+        const { low, best, high } = bands[k];
+        areas.add(row.referenceArea);
+        highest.push(high);
+        rows.push([name, x[k], row.reynoldsOnDiameter, best, low, high, row.referenceArea, row.applicability]);
+      });
     }
-    data.push({
-      type: "scatter",
-      mode: "lines+markers",
-      name: puck.name,
-      x,
-      y: bands.map(({ best }) => best),
-      hovertemplate: `%{x:.3g} ${speedUnit.symbol}<br>%{y:.3g} ${quantity.unit}<extra>%{fullData.name}</extra>`,
-      line: { color: style.color, dash: style.dash, width: 2.5 },
-      marker: { color: style.color, symbol: style.symbol, size: 7 },
-    });
-    own.forEach((row, k) => {
-      const { low, best, high } = bands[k];
-      areas.add(row.referenceArea);
-      highest.push(high);
-      rows.push([puck.name, x[k], row.reynoldsOnDiameter, best, low, high, row.referenceArea, row.applicability]);
-    });
   });
   const onArea = [...areas].join(", ");
   return {
@@ -108,4 +113,10 @@ export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigu
 
 function scaled({ low, best, high }: DragBand, factor: number): DragBand {
   return { low: low * factor, best: best * factor, high: high * factor };
+}
+
+/** What tells rows of one attitude, puck and speed apart: the tilt or the gap to the floor. */
+function variantText({ tiltDegrees, floorGapMetres }: PuckDragRow): string {
+  if (tiltDegrees !== null) return `${Number(tiltDegrees.toPrecision(3))}°`;
+  return floorGapMetres === null ? "" : `gap ${Number((1000 * floorGapMetres).toPrecision(3))} mm`;
 }

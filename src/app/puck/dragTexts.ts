@@ -13,9 +13,10 @@ export function bandText({ low, best, high }: DragBand, factor = 1): string {
   return `${figure(best * factor)} (${figure(low * factor)} to ${figure(high * factor)})`;
 }
 
-/** A change in per cent with its sign: "-32 %". */
+/** A change in whole per cent with its sign, "-32 %"; none on what rounds to nothing. */
 export function percentText(value: number): string {
-  return `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(0)}\u00a0%`;
+  const whole = Math.round(Math.abs(value));
+  return `${whole === 0 ? "" : value < 0 ? "−" : "+"}${whole}\u00a0%`;
 }
 
 /** Drag of one attitude at one condition, as the table prints it. */
@@ -42,14 +43,14 @@ export function attitudeRows(
   const others = at(baseline);
   return at(candidate).map((row) => {
     const other = others.find(
-      ({ orientation, tiltDegrees }) => orientation === row.orientation && tiltDegrees === row.tiltDegrees,
+      ({ orientation, tiltDegrees, floorGapMetres }) =>
+        orientation === row.orientation &&
+        tiltDegrees === row.tiltDegrees &&
+        (orientation !== "overFloor" || floorGapMetres === row.floorGapMetres),
     );
     return {
       orientation: row.orientation,
-      attitude:
-        row.tiltDegrees === null
-          ? attitudeTexts[row.orientation]
-          : `tilted ${figure(row.tiltDegrees)}° between edge-on and face-on`,
+      attitude: attitudeText(row),
       coefficient: bandText(row.dragCoefficient),
       area: `${row.referenceArea}, ${figure(1e4 * row.referenceAreaSquareMetres, 4)} cm²`,
       dragArea: bandText(row.dragAreaSquareMetres, 1e4),
@@ -58,6 +59,13 @@ export function attitudeRows(
       applicability: row.applicability,
     };
   });
+}
+
+function attitudeText({ orientation, tiltDegrees, floorGapMetres }: PuckDragRow): string {
+  if (tiltDegrees !== null) return `tilted ${figure(tiltDegrees)}° between edge-on and face-on`;
+  return floorGapMetres === null || floorGapMetres === 0
+    ? `${attitudeTexts[orientation]}${floorGapMetres === 0 ? " on the floor" : ""}`
+    : `edge-on, flat ${figure(1000 * floorGapMetres)} mm above the floor`;
 }
 
 /** The weighted index of one puck against the baseline, as text. */

@@ -143,9 +143,10 @@ export class PuckDragElement extends LitElement {
   }
 
   private renderPlot(turbulencePercent: number) {
+    const pucks = shownPucks(this.bench.value);
     const figure = puckDragFigure(
       {
-        pucks: shownPucks(this.bench.value),
+        pucks,
         orientation: this.orientation,
         turbulencePercent,
         quantity: this.quantity,
@@ -157,7 +158,9 @@ export class PuckDragElement extends LitElement {
         <label>Plot the attitude <select @change=${(event: Event) => {
           this.orientation = (event.target as HTMLSelectElement).value as PuckDragRow["orientation"];
         }}>
-          ${Object.entries(attitudeTexts).map(([key, label]) => html`<option value=${key} ?selected=${key === this.orientation}>${label}</option>`)}
+          ${Object.entries(attitudeTexts)
+            .filter(([key]) => pucks.some(({ drag }) => drag.some(({ orientation }) => orientation === key)))
+            .map(([key, label]) => html`<option value=${key} ?selected=${key === this.orientation}>${label}</option>`)}
         </select></label>
         <label>as <select @change=${(event: Event) => {
           this.quantity = (event.target as HTMLSelectElement).value as PuckDragQuantity;

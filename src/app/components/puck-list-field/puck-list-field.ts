@@ -21,6 +21,7 @@ export class PuckListField extends LitElement {
   @property({ type: Number }) lowest = 0;
   @property({ type: Number }) highest = 1;
   @property({ type: Boolean, attribute: "above-lowest" }) aboveLowest = false;
+  @property({ type: Number }) fewest = 1;
   @property({ type: Number }) most = 20;
   @property() hint = "";
   /** A problem of these numbers that came from elsewhere. */

@@ -5,6 +5,8 @@ export interface ListRange {
   readonly lowest: number;
   readonly aboveLowest: boolean;
   readonly highest: number;
+  /** 1 when left out. */
+  readonly fewest?: number;
   readonly most: number;
 }
 
@@ -16,10 +18,11 @@ export function listText(values: readonly number[], unit: UnitChoice): string {
 /** The quantities that a person typed, SI, rising, each once; parted by blanks or semicolons, decimal comma or point. */
 export function readList(text: string, label: string, unit: UnitChoice, range: ListRange): Result<number[]> {
   const parts = text.split(/[;\s]+/).filter((part) => part !== "");
+  const fewest = range.fewest ?? 1;
   const from = `${range.aboveLowest ? "above" : "from"} ${fieldText(range.lowest, unit)}`;
   const rule =
-    `it must be 1 to ${range.most} numbers ${from} to ${fieldText(range.highest, unit)} ${unit.symbol}`.trim();
-  if (parts.length === 0 || parts.length > range.most) {
+    `it must be ${fewest} to ${range.most} numbers ${from} to ${fieldText(range.highest, unit)} ${unit.symbol}`.trim();
+  if (parts.length < fewest || parts.length > range.most) {
     return problem("list", `${label} has ${parts.length} values; ${rule}.`);
   }
   const values: number[] = [];

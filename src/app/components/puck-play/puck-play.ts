@@ -111,6 +111,17 @@ export class PuckPlayPanel extends LitElement {
                 ) => this.set({ flatGap: event.detail.value })}></ww-quantity-field>`
               : nothing
           }
+          <ww-puck-list-field
+            label="Gaps to report too"
+            kind="length"
+            .values=${play.sweptGaps}
+            .fewest=${0}
+            .lowest=${0}
+            .highest=${10}
+            .most=${8}
+            hint="Flat over the floor; none needed."
+            @list-change=${(event: ListChange) => this.set({ sweptGaps: event.detail.values })}
+          ></ww-puck-list-field>
         </fieldset>
         <fieldset>
           <legend>Attitude, friction, trust</legend>
