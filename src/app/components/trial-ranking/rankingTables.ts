@@ -10,7 +10,7 @@ export function rankingTables(result: TrialResult, ranking: RankingResult) {
   return html`<div class="verdict">${ranking.conclusions.map((one) => html`<p>${one}</p>`)}${problem === null ? nothing : html`<p>No test: ${problem}.</p>`}</div>
     ${test === null ? nothing : html`<p class="test">${testText(test, kendallW)}.</p>`}
     ${missingCells === 0 ? nothing : html`<p class="hint">${missingCells} cells of ${players} players are missing; ${completePlayers} players scored every puck.</p>`}
-    ${standingTable(result, ranking)} ${test === null ? nothing : pairTable(result, ranking)}`;
+    ${standingTable(result, ranking)} ${test === null ? nothing : pairTable(ranking)}`;
 }
 
 function standingTable(result: TrialResult, { standings, activity }: RankingResult) {
@@ -25,13 +25,13 @@ function standingTable(result: TrialResult, { standings, activity }: RankingResu
     )}</tbody></table></div>`;
 }
 
-function pairTable(result: TrialResult, { pairs }: RankingResult) {
+function pairTable({ pairs }: RankingResult) {
   return html`<div class="scroll" tabindex="0" role="region" aria-label="Pairs"><table class="is-wide pairs">
     <thead><tr><th scope="col">pair</th><th scope="col">for</th><th scope="col">against</th><th scope="col">equal</th><th scope="col">p</th><th scope="col">p, all pairs</th><th scope="col"></th></tr></thead>
     <tbody>${pairs.map(
       (
         pair,
-      ) => html`<tr><th scope="row">${puckLabel(result, pair.better)} over ${puckLabel(result, pair.worse)}</th><td>${pair.preferBetter}</td><td>${pair.preferWorse}</td><td>${pair.undecided}</td>
+      ) => html`<tr><th scope="row">${pair.better} over ${pair.worse}</th><td>${pair.preferBetter}</td><td>${pair.preferWorse}</td><td>${pair.undecided}</td>
         <td>${pText(pair.pValue)}</td><td>${pText(pair.holmP)}</td><td>${pair.isShown ? html`<strong>shown</strong>` : "not shown"}</td></tr>`,
     )}</tbody></table></div>`;
 }

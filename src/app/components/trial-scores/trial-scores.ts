@@ -74,7 +74,7 @@ export class TrialScores extends LitElement {
   private renderGrid(inputs: TrialInputs, activity: ActivityInputs, repeat: number, bad: ReadonlyMap<string, string>) {
     const plan = planOf(inputs);
     const place = inputs.activities.indexOf(activity);
-    return html`<div class="scroll" role="region" aria-label="Scores at ${activity.name}" tabindex="0"><table @keydown=${moveInGrid}>
+    return html`<div class="scroll" role="region" aria-label="Scores at ${activity.name}" tabindex="0"><table class="is-grid" @keydown=${moveInGrid}>
       <thead><tr><th scope="col">player</th>${inputs.pucks.map((_, i) => html`<th scope="col">place ${i + 1}</th>`)}</tr></thead>
       <tbody>${inputs.players.map(
         ({ id, name }, player) =>

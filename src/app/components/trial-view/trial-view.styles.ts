@@ -177,6 +177,9 @@ export const trialViewStyles = css`
   .trial-section table.is-form .short {
     width: 4.6rem;
   }
+  .trial-section table.is-grid th {
+    vertical-align: middle;
+  }
   .trial-section .grid-cell {
     display: grid;
     grid-template-columns: auto 3.4rem;
@@ -203,6 +206,17 @@ export const trialViewStyles = css`
     flex: 1 1 8rem;
     accent-color: var(--accent);
   }
+  .trial-section .screen {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.65rem;
+  }
+  .trial-section .line.screen {
+    display: flex;
+  }
+  .trial-section details.screen {
+    display: block;
+  }
   .trial-section .is-stale {
     opacity: 0.6;
   }
@@ -218,9 +232,11 @@ export const trialViewStyles = css`
     ww-trial-view .is-inputs,
     ww-trial-scores,
     .trial-section .line,
+    .trial-section .line.screen,
     .trial-section button,
     .trial-section ww-plot,
-    .trial-section .screen {
+    .trial-section .screen,
+    .trial-section details.screen {
       display: none;
     }
     .trial-section {
@@ -238,6 +254,8 @@ export const trialViewStyles = css`
       max-height: 70mm;
     }
     .trial-section .paper > div {
+      display: grid;
+      gap: 1.2mm;
       break-inside: avoid-page;
     }
     .trial-section .scroll {
