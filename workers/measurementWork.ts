@@ -97,6 +97,6 @@ export function measurementWork(): MeasurementWork {
 }
 
 function resolve(document: MeasurementSetDocument) {
-  const resolved = resolveMeasurements({ sets: [document] }, { fluid: null, sections: [] });
+  const resolved = resolveMeasurements({ sets: [document] }, { fluid: null, sections: [], hasTunnelRuns: false });
   return resolved.ok ? { ok: true as const, value: resolved.value.measurements[0] } : resolved;
 }

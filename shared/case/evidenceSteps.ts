@@ -51,7 +51,7 @@ export function* evidenceSteps(
     before += trialStepCount(theCase.trial);
   }
   if (theCase.measurements !== null) {
-    const steps = comparisonSteps(theCase.measurements, rows, theCase.shapes);
+    const steps = comparisonSteps(theCase.measurements, rows, theCase.shapes, results.tunnel?.reduction ?? null);
     results = { ...results, comparison: yield* counted(steps, before) };
   }
   return results;

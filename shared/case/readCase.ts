@@ -76,7 +76,11 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     value = { ...value, puck: puck.value };
   }
   if (problems.length === 0 && document.measurements !== undefined) {
-    const about = { fluid: value.fluid, sections: document.sections ?? [] };
+    const about = {
+      fluid: value.fluid,
+      sections: document.sections ?? [],
+      hasTunnelRuns: document.tunnel?.runs !== undefined,
+    };
     const measurements = resolveMeasurements(document.measurements, about);
     if (!measurements.ok) return { value, problems: [...measurements.problems] };
     value = { ...value, measurements: measurements.value };

@@ -1,11 +1,12 @@
 import { type PreparedShape, prepareSettledShape, prepareShape } from "../case/prepareShape";
 import type { ResultRow } from "../case/resultRow";
-import type { Result } from "../result";
+import { problem, type Result } from "../result";
 import { type CarriedShape, carriedRows } from "./carriedRows";
 import { type CauseSuggestion, causeCaution, causeSteps } from "./causeSteps";
 import { compareSet, type MeasuredSection, measuredSection } from "./compareSet";
 import type { CarriedRow, ComparisonResult, SetResult } from "./comparisonResult";
 import { statedSettings } from "./flowSettings";
+import { type TunnelPoints, withTunnelPoints } from "./fromTunnel";
 import { measuredCorrection } from "./measuredCorrection";
 import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
 import { comparedSetResult, failedSetResult } from "./setResult";
@@ -34,19 +35,22 @@ const carriedCaution =
  * Holds every set of a case against the engine, one part per `next()`.
  * @param results of the case's own sections, which an offset may be carried to
  * @param shapes  the sections that they are of
+ * @param tunnel  the reduced test of the case, for sets that take its points; null without one
  */
 export function* comparisonSteps(
   theCase: MeasurementCase,
   results: readonly ResultRow[],
   shapes: readonly CarriedShape[],
+  tunnel: TunnelPoints | null = null,
 ): Generator<ComparisonStep, ComparisonResult> {
   const total = comparisonStepCount(theCase);
   const sets: SetResult[] = [];
   let carried: CarriedRow[] = [];
-  for (const [i, measurement] of theCase.measurements.entries()) {
+  for (const [i, stated] of theCase.measurements.entries()) {
+    const measurement = tunnel === null ? stated : withTunnelPoints(stated, tunnel);
     const { set } = measurement;
     const step = (part: number, label: string): ComparisonStep => ({ done: i * partsOfSet + part, total, label });
-    const prepared = prepareMeasured(measurement);
+    const prepared = set.points.length === 0 ? noPoints : prepareMeasured(measurement);
     yield step(1, `prepared ${measurement.sectionName}`);
     if (!prepared.ok) {
       sets.push(failedSetResult(measurement, prepared.problem.message));
@@ -94,6 +98,8 @@ export function* comparisonSteps(
   ];
   return { sets, carried, cautions };
 }
+
+const noPoints = problem("no-points", "the tunnel test of the case yielded no points to compare");
 
 /** Solves the design of a measurement as far as it does not depend on the stream. */
 export function prepareMeasured(measurement: CaseMeasurement): Result<MeasuredSection> {

@@ -1,5 +1,21 @@
 import type { TunnelReduction } from "../tunnel/reduceRuns";
 import type { MeasuredPoint } from "./measurement";
+import type { CaseMeasurement } from "./measurementCase";
+
+/** What a comparison takes of a reduced test. */
+export type TunnelPoints = Pick<TunnelReduction, "points" | "blockageRatio" | "correction">;
+
+/** A set that takes its points from the case's tunnel test with them in place; any other as it is. */
+export function withTunnelPoints(measurement: CaseMeasurement, tunnel: TunnelPoints): CaseMeasurement {
+  if (!measurement.fromTunnel) return measurement;
+  const { set } = measurement;
+  const conditions = {
+    ...set.conditions,
+    blockageRatio: tunnel.blockageRatio,
+    blockageCorrected: tunnel.correction !== "none",
+  };
+  return { ...measurement, set: { ...set, conditions, points: measuredFromTunnel(tunnel) } };
+}
 
 /**
  * The points of a reduced tunnel test, with the correction that the test reports and their standard uncertainties.

@@ -48,6 +48,8 @@ const point = strictRecord("a measured point", {
 
 const sectionRule = "it must be a section, or the name of a section of the case";
 
+const pointSources = ["points", "table", "fromTunnel"] as const;
+
 const set = strictRecord("a measurement set", {
   name: text("Name in results, one of its own", 100),
   kind: choice("What made the values", measurementKinds),
@@ -87,14 +89,18 @@ const set = strictRecord("a measurement set", {
   ends: choice('Ends of the model; "endless" when left out', modelEnds).optional(),
   points: list(point, mostInlinePoints, "points").optional().describe("The measured points, in any order"),
   table: measuredTableDocument.optional(),
+  fromTunnel: z
+    .literal(true, { error: "it must be true, or left out" })
+    .describe("The points are those of the case's own tunnel test, reduced and corrected as its block says")
+    .optional(),
 })
   .superRefine((value, context) => {
-    const exactlyOne = (value.points === undefined ? 0 : 1) + (value.table === undefined ? 0 : 1);
-    if (exactlyOne !== 1) {
-      const message = "exactly one of points and table must be given";
+    const given = pointSources.filter((key) => value[key] !== undefined);
+    if (given.length !== 1) {
+      const message = "exactly one of points, table and fromTunnel must be given";
       context.addIssue({
         code: "custom",
-        path: [exactlyOne === 0 ? "points" : "table"],
+        path: [given[1] ?? "points"],
         message,
         input: value,
       });
@@ -104,7 +110,7 @@ const set = strictRecord("a measurement set", {
       context.addIssue({ code: "custom", path: ["sandGrainRoughnessMetres"], message, input: value });
     }
   })
-  .meta({ oneOf: [{ required: ["points"] }, { required: ["table"] }] });
+  .meta({ oneOf: pointSources.map((key) => ({ required: [key] })) });
 
 /** Measurements to hold against the prediction. */
 export const measurementBlockDocument = strictRecord("a measurements block", {

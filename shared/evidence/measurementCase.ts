@@ -12,6 +12,8 @@ export interface CaseMeasurement {
   readonly panelCount: number | "auto";
   /** What the set's own values were on, before they were put on the width. */
   readonly referenceText: string;
+  /** True where the points are those of the case's tunnel test: the set has none until that is reduced. */
+  readonly fromTunnel: boolean;
   /** Rows of its table that were passed over, in sentences. */
   readonly skipped: readonly string[];
 }

@@ -22,6 +22,8 @@ export interface MeasurementSurroundings {
   readonly fluid: FluidProperties | null;
   /** That sets may name instead of describing their own. */
   readonly sections: readonly SectionDocument[];
+  /** Whether the case has a tunnel test with runs, whose points a set may take. */
+  readonly hasTunnelRuns: boolean;
 }
 
 export type MeasurementReading =
@@ -59,6 +61,11 @@ type SetReading =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 function resolveSet(document: MeasurementSetDocument, field: string, about: MeasurementSurroundings): SetReading {
+  if (document.fromTunnel === true && !about.hasTunnelRuns) {
+    const message =
+      "needs a tunnel block with runs in the case; on the page, take the test from the view of tunnel tests";
+    return { ok: false, problems: [at(`${field}.fromTunnel`, message)] };
+  }
   const section = sectionOf(document, field, about);
   if (!section.ok) return { ok: false, problems: [section.problem] };
   const { contour } = section.value;
@@ -103,6 +110,7 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
       incidenceDegrees: document.incidenceDegrees ?? 0,
       panelCount: document.panelCount ?? "auto",
       referenceText: `Cd on ${referenceAreaWords[referenceArea]}, Re on the ${referenceLengthWords[referenceLength]}`,
+      fromTunnel: document.fromTunnel ?? false,
       skipped: reading.skipped,
     },
   };

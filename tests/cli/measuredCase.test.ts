@@ -3,6 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { CaseResults } from "../../shared/case/caseResults";
+import { runCase } from "../../shared/case/caseSteps";
+import { readCaseDocument } from "../../shared/case/readCase";
 import { openCaseFile } from "../../src/cli/openCaseFile";
 import { projectFolder, runCaseCommand } from "./caseCommand";
 
@@ -56,6 +58,46 @@ describe("openCaseFile with a CSV file beside the case", () => {
   ])("names the file, the row and the column of %j", (csv, words) => {
     const opened = open(csv);
     expect(opened.ok ? "" : opened.problem.message).toContain(words);
+  });
+});
+
+describe("a set that takes its points from the case's tunnel test", () => {
+  const block = {
+    sets: [
+      {
+        name: "own test",
+        kind: "tunnelTest",
+        source: "the tunnel block",
+        section: { family: "circle", diameterMetres: 0.12 },
+        turbulencePercent: 0.3,
+        fromTunnel: true,
+      },
+    ],
+    likelyCauses: false,
+  };
+
+  it("has the reduced points with their uncertainties and directions, corrected as the block says", () => {
+    const demo = join(projectFolder, "cases/harbour-tunnel-section.json");
+    const opened = openCaseFile(demo, "demo");
+    if (!opened.ok) throw new Error(opened.problem.message);
+    const document = { ...(opened.value.document as object), measurements: block };
+    const reading = readCaseDocument(document, "demo");
+    if (!reading.ok) throw new Error(reading.problem.message);
+    const { tunnel, comparison } = runCase(reading.value);
+    const { rows, settings, problem } = comparison!.sets[0];
+    expect(problem).toBe(null);
+    expect(settings.blockageRatio).toBe(0);
+    expect(rows.map((row) => [row.reynolds, row.measuredDragCoefficient, row.direction])).toEqual(
+      tunnel!.reduction!.points.map((point) => [point.reynolds, point.dragCoefficient, point.direction]),
+    );
+    expect(rows[0].measuredExpandedUncertainty).toBeGreaterThan(0);
+  });
+
+  it("is refused where the case has none", () => {
+    const reading = readCaseDocument({ wakewrightCase: 1, title: "t", measurements: block }, "t.json");
+    expect(reading.ok ? "" : reading.problem.message).toContain(
+      "measurements.sets[0].fromTunnel: needs a tunnel block with runs in the case",
+    );
   });
 });
 

@@ -133,9 +133,9 @@ describe("readCaseDocument refuses, by set and place,", () => {
       "measurements.sets[0].section: has a sweep",
     ],
     [
-      "neither points nor a table",
+      "no points at all",
       { sets: [{ ...set, points: undefined }] },
-      "measurements.sets[0].points: exactly one of points and table must be given",
+      "measurements.sets[0].points: exactly one of points, table and fromTunnel must be given",
     ],
     [
       "speeds without a fluid",

@@ -40,6 +40,8 @@ export function readCompareCase(text: string): CompareReading {
   const resolved = resolveMeasurements(measurements, {
     fluid: properties?.ok === true ? properties.value : null,
     sections,
+    // Shown, and said beside it that its points are to be taken from the other view.
+    hasTunnelRuns: true,
   });
   if (!resolved.ok) return resolved;
   const sets = measurements.sets.flatMap((set): MeasuredSetInputs[] => {

@@ -90,7 +90,7 @@ export function readDraft(draft: ImportDraft, section: SectionDocument, fluid: F
       ...(draft.decimalMark === null ? {} : { decimalMark: draft.decimalMark }),
     },
   };
-  const resolved = resolveMeasurements({ sets: [set] }, { fluid: null, sections: [] });
+  const resolved = resolveMeasurements({ sets: [set] }, { fluid: null, sections: [], hasTunnelRuns: false });
   if (!resolved.ok) {
     return {
       ok: false,
