@@ -1,9 +1,9 @@
 import type { FluidSpec } from "../fluid/fluidSpec";
 import { type BlockageMethod, correctBlockage } from "./blockage";
 import type { RunPoint } from "./runPoints";
-import type { TunnelBalance } from "./similarity";
 import type { StatedKey, StatedUncertainties } from "./statedUncertainties";
 import type { SupportDrag } from "./supportTare";
+import type { TunnelBalance } from "./tunnelFacility";
 import { fluidAtReading } from "./tunnelFluid";
 import type { TunnelReference, TunnelShape } from "./tunnelShape";
 import { exactInput, type MeasurementModel, type UncertainInput } from "./uncertainInput";

@@ -4,12 +4,14 @@ import { type BlockageMethod, type BlockageRange, blockageMethods, blockageRange
 import { type FirstOrderUncertainty, propagateFirstOrder } from "./firstOrder";
 import { firstOrderIsValidated, type MonteCarloUncertainty, propagateDistributions } from "./monteCarlo";
 import { type PointSetting, pointModel } from "./pointBudget";
+import { pooledScatter } from "./pooledScatter";
 import type { SpeedDirection } from "./predictedDrag";
-import { type RunPoint, type SortedRuns, sortRuns } from "./runPoints";
+import { reductionNotes } from "./reductionNotes";
+import { type RunPoint, sortRuns } from "./runPoints";
 import type { RunReading } from "./runTable";
-import type { TunnelBalance } from "./similarity";
 import type { StatedUncertainties } from "./statedUncertainties";
 import { supportTare } from "./supportTare";
+import type { TunnelBalance } from "./tunnelFacility";
 import type { TunnelReference, TunnelShape } from "./tunnelShape";
 import type { InputCorrelation } from "./uncertainInput";
 
@@ -193,67 +195,4 @@ function inPoint<
 >({ nominalSpeed, direction }: RunPoint, { problem: { code, message } }: Failed) {
   const place = `${Number(nominalSpeed.toPrecision(4))} m/s ${direction}`;
   return { ok: false, problem: { code, message: `${place}: ${message}` } } as const;
-}
-
-/** Scatter of force about each point's mean, all points together, N. Source: JCGM 100:2008, 4.2.4 (pooled variance). */
-function pooledScatter(
-  points: readonly RunPoint[],
-): { readonly scatter: number; readonly degreesOfFreedom: number } | null {
-  let squares = 0;
-  let freedom = 0;
-  for (const { readings } of points) {
-    const mean = readings.reduce((sum, each) => sum + each.dragArea, 0) / readings.length;
-    for (const { dragArea, dynamicPressure } of readings) squares += ((dragArea - mean) * dynamicPressure) ** 2;
-    freedom += readings.length - 1;
-  }
-  return freedom > 0 ? { scatter: Math.sqrt(squares / freedom), degreesOfFreedom: freedom } : null;
-}
-
-function reductionNotes(
-  { model, tare, zeroCount, driftAlong }: SortedRuns,
-  setting: ReductionSetting,
-  { pooled }: PointSetting,
-  ranges: Readonly<Record<BlockageMethod, BlockageRange>>,
-): string[] {
-  const { stated, balance, correction, fluidSpec } = setting;
-  const notes: string[] = [];
-  if (zeroCount === 0) notes.push("No zero readings: the balance's zero is taken as 0 N all through.");
-  else
-    notes.push(
-      `Zero drift taken out along ${driftAlong === "time" ? "time" : "the order of the rows"}, ${zeroCount} zero readings.`,
-    );
-  if (tare.length === 0) notes.push("No runs of the support alone: its drag is still in the figures.");
-  const singles = model.filter(({ readings }) => readings.length === 1).length;
-  if (singles > 0 && pooled === null && balance.noise === null) {
-    notes.push(
-      `${singles} points have one reading and no noise of the balance is stated: their scatter is missing from the uncertainty.`,
-    );
-  }
-  if (ranges[correction].isInRange !== true)
-    notes.push(`The reported correction is outside its range: ${ranges[correction].reason}.`);
-  const isPressureRead = model.every(({ readings }) =>
-    readings.every(({ reading }) => Boolean(reading.dynamicPressure)),
-  );
-  const expected = [
-    "balanceCalibrationPercent",
-    isPressureRead ? "dynamicPressurePercent" : "speedPercent",
-    "streamCalibrationPercent",
-    "temperatureCelsius",
-    "referenceAreaPercent",
-    "referenceLengthPercent",
-    ...(tare.length > 0 ? ["supportInterferencePercent" as const] : []),
-    ...(correction === "none" ? [] : ["blockagePercent" as const]),
-  ] as const;
-  const missing = expected.filter((key) => stated[key] === undefined);
-  if (missing.length > 0) notes.push(`No uncertainty was stated for ${missing.join(", ")}: taken as exact.`);
-  if (
-    fluidSpec.kind === "dryAir" &&
-    !isPressureRead &&
-    model.some(({ readings }) => readings.some(({ reading }) => reading.humidity === null))
-  ) {
-    notes.push(
-      "Without humidity dry air is taken: saturated air at 20 °C is 0.9 % lighter, and the drag coefficient then that much higher.",
-    );
-  }
-  return notes;
 }

@@ -1,18 +1,17 @@
-import { contourExtent } from "../case/contourExtent";
 import { reynoldsBounds, roughnessRatioBounds } from "../case/limits";
-import { sectionSpecs, sweptKeys } from "../case/sectionSpecs";
 import { resolveFluid } from "../fluid/resolveFluid";
-import { buildContour } from "../geometry/sectionFamilies";
-import { puckFigures } from "../puck/puckFigures";
-import { type Problem, problem, type Result, success } from "../result";
+import type { Problem, Result } from "../result";
 import type { BlockageMethod } from "./blockage";
 import { type TableProblem, tableProblemText } from "./dataTable";
+import { planWishes } from "./planWishes";
+import { tunnelShape } from "./resolveShape";
 import { readRunTable } from "./runTable";
-import { blockageOf, type FullScaleFlow, type TunnelFacility } from "./similarity";
+import type { FullScaleFlow } from "./similarity";
 import { inlineRows } from "./tableDocument";
 import { readTapTable } from "./tapTable";
 import type { TunnelBlockDocument } from "./tunnelBlockDocument";
-import type { PlanWishes, TapSetting, TunnelCase } from "./tunnelCase";
+import type { TapSetting, TunnelCase } from "./tunnelCase";
+import { blockageOf, type TunnelFacility } from "./tunnelFacility";
 import { modelReference, referenceOf, type TunnelModel, type TunnelShape } from "./tunnelShape";
 import { statedUncertainty, type UncertaintyStatement } from "./uncertaintyStatement";
 import { readWakeTable } from "./wakeTable";
@@ -22,19 +21,6 @@ export type TunnelResolution =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** Values of keys that a case leaves out. */
-export const planDefaults: PlanWishes = {
-  speeds: null,
-  speedCount: 10,
-  wantedHalfWidth: 0.02,
-  confidence: 0.95,
-  mostRepeats: 12,
-  bothDirections: true,
-  order: "sweeps",
-  tareRepeats: 2,
-  runsBetweenZeros: 8,
-  minutesPerRun: 3,
-  seed: 1,
-};
 export const uncertaintyDefaults = { coverage: 0.95, samples: 20_000, seed: 1 };
 
 /** The tunnel block ready to run, or everything that is wrong with it. Fields of problems begin with "tunnel". */
@@ -189,60 +175,10 @@ function standard(statement: UncertaintyStatement | undefined, scale: number): n
   return statement === undefined ? 0 : statedUncertainty(statement, scale).standardUncertainty;
 }
 
-function planWishes(plan: TunnelBlockDocument["plan"]): PlanWishes {
-  const speeds = plan?.speedsMetresPerSecond;
-  return {
-    speeds: speeds === undefined ? planDefaults.speeds : [...new Set(speeds)].sort((a, b) => a - b),
-    speedCount: plan?.speedCount ?? planDefaults.speedCount,
-    wantedHalfWidth: percent(plan?.wantedHalfWidthPercent, planDefaults.wantedHalfWidth),
-    confidence: percent(plan?.confidencePercent, planDefaults.confidence),
-    mostRepeats: plan?.mostRepeats ?? planDefaults.mostRepeats,
-    bothDirections: plan?.bothDirections ?? planDefaults.bothDirections,
-    order: plan?.order ?? planDefaults.order,
-    tareRepeats: plan?.tareRepeats ?? planDefaults.tareRepeats,
-    runsBetweenZeros: plan?.runsBetweenZeros ?? planDefaults.runsBetweenZeros,
-    minutesPerRun: plan?.minutesPerRun ?? planDefaults.minutesPerRun,
-    seed: plan?.seed ?? planDefaults.seed,
-  };
-}
-
 /** The correction that was made for a shape. */
 export function standardCorrection(shape: TunnelShape): BlockageMethod {
   if (shape.kind === "puck") return "maskell";
   return shape.isCircle ? "allenVincenti" : "none";
-}
-
-function tunnelShape({ model }: TunnelBlockDocument, fluidDensity: number): Result<TunnelShape> {
-  if (model.puck !== undefined) {
-    const figures = puckFigures(model.puck, { fluidDensity });
-    if (!figures.ok) return problem(figures.problem.code, figures.problem.message, "puck");
-    return success({
-      kind: "puck",
-      name: model.puck.name,
-      spec: model.puck,
-      figures: figures.value,
-      attitude: model.attitude ?? "edgeOn",
-    });
-  }
-  const { section, spanMetres } = model;
-  if (section === undefined || spanMetres === undefined) return problem("model", "it needs a section or a puck");
-  const [swept] = sweptKeys(section);
-  if (swept !== undefined)
-    return problem("sweep", "it must be one number here, not a list or a range", `section.${swept}`);
-  const [{ spec, floorGap }] = sectionSpecs(section);
-  if (floorGap !== null)
-    return problem("floor", "a floor below the section is not tested here", "section.floorGapMetres");
-  const contour = buildContour(spec);
-  if (!contour.ok) return problem(contour.problem.code, contour.problem.message, "section");
-  return success({
-    kind: "section",
-    name: section.name ?? contour.value.name,
-    contour: contour.value,
-    width: contourExtent(contour.value, 0),
-    length: contourExtent(contour.value, Math.PI / 2),
-    isCircle: spec.family === "circle",
-    span: spanMetres,
-  });
 }
 
 /** Reynolds numbers and roughness must stay in the engine's ranges. */

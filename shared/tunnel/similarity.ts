@@ -1,6 +1,8 @@
-import type { FluidProperties, FluidSpec } from "../fluid/fluidSpec";
+import type { FluidProperties } from "../fluid/fluidSpec";
 import { type DragBand, scaleBand } from "../puck/dragBand";
+import { crisisWarnings } from "./crisisWarnings";
 import { type PredictedCrisis, type PredictedDrag, predictedAt } from "./predictedDrag";
+import { blockageOf, type TunnelFacility } from "./tunnelFacility";
 import { modelReference, referenceOf, type TunnelModel } from "./tunnelShape";
 
 /** The flow at full size that the test stands for. */
@@ -11,38 +13,11 @@ export interface FullScaleFlow {
   readonly turbulencePercent: number;
 }
 
-/** A tunnel, air or water, and its balance. */
-export interface TunnelFacility {
-  readonly fluidSpec: FluidSpec;
-  readonly fluid: FluidProperties;
-  /** m/s. */
-  readonly slowestSpeed: number;
-  readonly fastestSpeed: number;
-  /** m^2. */
-  readonly testSectionArea: number;
-  /** Across a section that spans the tunnel, m. */
-  readonly testSectionHeight: number;
-  readonly turbulencePercent: number;
-  readonly balance: TunnelBalance;
-}
-
-export interface TunnelBalance {
-  /** Largest drag it takes, N. */
-  readonly range: number;
-  /** Smallest step that it shows, N. */
-  readonly resolution: number;
-  /** Standard deviation of one reading, N; null when not known. */
-  readonly noise: number | null;
-}
-
 /** Up to this Mach number a flow counts as incompressible: the density changes by less than 5 %. Common practice, no source. */
 export const machLimit = 0.3;
 
 /** Frontal area of the model / test section from which blockage is no longer small. Common practice (West & Apelt 1982: 6 %), from memory. */
 export const blockageLimit = 0.06;
-
-/** Where a flow stands to a crisis. Between its two ends a rising and a falling speed differ. */
-export type CrisisSide = "below" | "between" | "above";
 
 /** One speed at full size and the tunnel speed of equal Reynolds number. Keys carry their units. */
 export interface SimilarityRow {
@@ -201,66 +176,6 @@ export function similarity(
 
 /** Below this many steps the reading itself limits the test. Common practice, no source. */
 const leastResolutionSteps = 100;
-
-/** Frontal area of the model / area of the test section; for a section that spans it, width / height. */
-export function blockageOf(
-  model: TunnelModel,
-  facility: Pick<TunnelFacility, "testSectionArea" | "testSectionHeight">,
-): number {
-  const { length, area } = modelReference(model);
-  return model.shape.kind === "section" ? length / facility.testSectionHeight : area / facility.testSectionArea;
-}
-
-export function sideOfCrisis(reynolds: number, { rising, falling }: PredictedCrisis): CrisisSide {
-  if (reynolds < falling) return "below";
-  return reynolds > rising ? "above" : "between";
-}
-
-const sideWords: Readonly<Record<CrisisSide, string>> = {
-  below: "below it",
-  between: "inside its hysteresis",
-  above: "above it",
-};
-
-function crisisWarnings(
-  fullScaleReynolds: number,
-  tunnelReynolds: number,
-  crises: { readonly full: readonly PredictedCrisis[]; readonly tunnel: readonly PredictedCrisis[] },
-): string[] {
-  const warnings: string[] = [];
-  for (const crisis of crises.full) {
-    const other = crises.tunnel.find(({ of }) => of === crisis.of);
-    if (other === undefined) {
-      warnings.push(
-        `The ${crisis.of} has a drag crisis at the turbulence of full size and none in reach at that of the tunnel: the test would show another flow.`,
-      );
-      continue;
-    }
-    const atFull = sideOfCrisis(fullScaleReynolds, crisis);
-    const inTunnel = sideOfCrisis(tunnelReynolds, other);
-    if (atFull !== inTunnel) {
-      warnings.push(
-        `The drag crisis of the ${crisis.of} lies between the two flows: at full size ${sideWords[atFull]}, in the tunnel ${sideWords[inTunnel]}. The test would show another flow.`,
-      );
-      continue;
-    }
-    const isNear = [crisis, other].some(
-      ({ falling, rising, factor }) => tunnelReynolds > falling / factor && tunnelReynolds < rising * factor,
-    );
-    if (isNear) {
-      warnings.push(
-        `The drag crisis of the ${crisis.of} (Re ${crisis.falling.toExponential(2)} to ${crisis.rising.toExponential(2)}, within a factor ${text(crisis.factor)}) may lie on either side: small changes of turbulence or surface decide the drag.`,
-      );
-    }
-  }
-  for (const crisis of crises.tunnel) {
-    if (crises.full.some(({ of }) => of === crisis.of)) continue;
-    warnings.push(
-      `The ${crisis.of} has a drag crisis at the tunnel's turbulence and none in reach at that of full size: the test would show another flow.`,
-    );
-  }
-  return warnings;
-}
 
 function text(value: number): string {
   return String(Number(value.toPrecision(3)));

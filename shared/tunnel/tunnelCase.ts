@@ -3,7 +3,8 @@ import type { TapReading } from "./pressureTaps";
 import type { ReductionSetting } from "./reduceRuns";
 import type { PlanSettings } from "./runPlan";
 import type { RunReading } from "./runTable";
-import type { FullScaleFlow, TunnelFacility } from "./similarity";
+import type { FullScaleFlow } from "./similarity";
+import type { TunnelFacility } from "./tunnelFacility";
 import type { TunnelModel, TunnelReference } from "./tunnelShape";
 import type { TraverseUncertainty, WakeTraverse } from "./wakeSurvey";
 

@@ -5,9 +5,9 @@ import { csvOfTable } from "../../shared/tunnel/csvTable";
 import type { DataTable } from "../../shared/tunnel/dataTable";
 import { predictPressure } from "../../shared/tunnel/predictedPressure";
 import { type RandomDraws, randomDraws } from "../../shared/tunnel/randomDraws";
-import { blockageOf } from "../../shared/tunnel/similarity";
 import type { TunnelBlockDocument } from "../../shared/tunnel/tunnelBlockDocument";
 import type { TunnelCase } from "../../shared/tunnel/tunnelCase";
+import { blockageOf } from "../../shared/tunnel/tunnelFacility";
 import { runTunnel } from "../../shared/tunnel/tunnelSteps";
 import { type InventedTest, inventRunTable } from "./inventedTest";
 import {

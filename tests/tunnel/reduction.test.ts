@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { dryAir } from "../../shared/fluid/dryAir";
+import { planDefaults } from "../../shared/tunnel/planWishes";
 import { type RandomDraws, randomDraws } from "../../shared/tunnel/randomDraws";
 import { prepareReduction, type ReducedPoint, type ReductionSetting } from "../../shared/tunnel/reduceRuns";
-import { planDefaults } from "../../shared/tunnel/resolveTunnel";
 import { planRuns } from "../../shared/tunnel/runPlan";
 import { type RunReading, readRunTable } from "../../shared/tunnel/runTable";
 import type { StatedUncertainties } from "../../shared/tunnel/statedUncertainties";

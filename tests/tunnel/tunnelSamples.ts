@@ -1,7 +1,7 @@
 import type { FluidProperties, FluidSpec } from "../../shared/fluid/fluidSpec";
 import { buildContour } from "../../shared/geometry/sectionFamilies";
 import type { Result } from "../../shared/result";
-import type { TunnelFacility } from "../../shared/tunnel/similarity";
+import type { TunnelFacility } from "../../shared/tunnel/tunnelFacility";
 import type { TunnelModel } from "../../shared/tunnel/tunnelShape";
 
 export function value<T>(result: Result<T>): T {

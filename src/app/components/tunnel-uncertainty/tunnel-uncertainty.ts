@@ -78,7 +78,7 @@ export class TunnelUncertainty extends LitElement {
   private renderStatement(key: StatedKey) {
     const statement = this.block.value.uncertainty?.stated?.[key];
     const refusals = [key, `${key}-degreesOfFreedom`].flatMap((id) => this.refused[id] ?? []);
-    return html`<div class="row"><label for="stated-${key}">${statedWords[key]}</label>
+    return html`<div class="row is-tall"><label for="stated-${key}">${statedWords[key]}</label>
         <span class="triple">
           <input id="stated-${key}" type="text" inputmode="decimal" autocomplete="off" placeholder="exact" aria-invalid=${key in this.refused}
             .value=${this.refused[key]?.text ?? (statement === undefined ? "" : String(statement.plusMinus))}

@@ -104,6 +104,13 @@ export const tunnelViewStyles = css`
     align-items: center;
     font-size: 0.9rem;
   }
+  .tunnel-section .row.is-tall {
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.15rem;
+  }
+  .tunnel-section .line select {
+    width: auto;
+  }
   .tunnel-section .row .triple {
     display: grid;
     grid-template-columns: minmax(0, 1fr) minmax(0, 1.3fr) minmax(0, 1fr);

@@ -1,0 +1,54 @@
+import type { BlockageMethod, BlockageRange } from "./blockage";
+import type { PointSetting } from "./pointBudget";
+import type { ReductionSetting } from "./reduceRuns";
+import type { SortedRuns } from "./runPoints";
+
+/** What was taken out and what is missing, in sentences. */
+export function reductionNotes(
+  { model, tare, zeroCount, driftAlong }: SortedRuns,
+  setting: ReductionSetting,
+  { pooled }: PointSetting,
+  ranges: Readonly<Record<BlockageMethod, BlockageRange>>,
+): string[] {
+  const { stated, balance, correction, fluidSpec } = setting;
+  const notes: string[] = [];
+  if (zeroCount === 0) notes.push("No zero readings: the balance's zero is taken as 0 N all through.");
+  else
+    notes.push(
+      `Zero drift taken out along ${driftAlong === "time" ? "time" : "the order of the rows"}, ${zeroCount} zero readings.`,
+    );
+  if (tare.length === 0) notes.push("No runs of the support alone: its drag is still in the figures.");
+  const singles = model.filter(({ readings }) => readings.length === 1).length;
+  if (singles > 0 && pooled === null && balance.noise === null) {
+    notes.push(
+      `${singles} points have one reading and no noise of the balance is stated: their scatter is missing from the uncertainty.`,
+    );
+  }
+  if (ranges[correction].isInRange !== true)
+    notes.push(`The reported correction is outside its range: ${ranges[correction].reason}.`);
+  const isPressureRead = model.every(({ readings }) =>
+    readings.every(({ reading }) => Boolean(reading.dynamicPressure)),
+  );
+  const expected = [
+    "balanceCalibrationPercent",
+    isPressureRead ? "dynamicPressurePercent" : "speedPercent",
+    "streamCalibrationPercent",
+    "temperatureCelsius",
+    "referenceAreaPercent",
+    "referenceLengthPercent",
+    ...(tare.length > 0 ? ["supportInterferencePercent" as const] : []),
+    ...(correction === "none" ? [] : ["blockagePercent" as const]),
+  ] as const;
+  const missing = expected.filter((key) => stated[key] === undefined);
+  if (missing.length > 0) notes.push(`No uncertainty was stated for ${missing.join(", ")}: taken as exact.`);
+  if (
+    fluidSpec.kind === "dryAir" &&
+    !isPressureRead &&
+    model.some(({ readings }) => readings.some(({ reading }) => reading.humidity === null))
+  ) {
+    notes.push(
+      "Without humidity dry air is taken: saturated air at 20 °C is 0.9 % lighter, and the drag coefficient then that much higher.",
+    );
+  }
+  return notes;
+}
