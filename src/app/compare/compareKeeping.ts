@@ -5,16 +5,18 @@ import { keptComparisonName } from "./carriedOffset";
 import { compareBench, presentComparison } from "./compareBench";
 import { compareCaseText, readCompareCase } from "./compareCaseText";
 import { noMeasurements } from "./compareInputs";
+import { importDraft, takeTable } from "./importDraft";
 import { openCompareCase, showComparison } from "./openCompareCase";
 
 const demoComparisonName = "harbour-measured.json";
+const keptDraftName = "measurements-draft";
 const calmMilliseconds = 600;
 
 let begun: Promise<void> | null = null;
 
 /** Brings back the measurements that this browser kept, else the demo; then keeps every change shortly after it. */
 export function startCompareKeeping(): Promise<void> {
-  begun ??= bringBack().then(keepChanges);
+  begun ??= Promise.all([bringBack(), bringBackDraft()]).then(keepChanges);
   return begun;
 }
 
@@ -40,7 +42,31 @@ export async function openDemoComparison(): Promise<readonly Problem[]> {
   return [];
 }
 
+/** The table that was being imported, with the columns guessed anew. */
+async function bringBackDraft(): Promise<void> {
+  const kept = await readKeptText(keptDraftName);
+  if (kept === null) return;
+  try {
+    const { text, name, source } = JSON.parse(kept) as Record<string, unknown>;
+    if (typeof text !== "string" || typeof name !== "string" || typeof source !== "string") return;
+    takeTable(text, null);
+    importDraft.patch({ name, source });
+  } catch {
+    // What was kept is damaged: the import starts empty.
+  }
+}
+
+function keepDraft(): void {
+  const { text, name, source } = importDraft.value;
+  void keepText(keptDraftName, JSON.stringify({ text, name, source }));
+}
+
 function keepChanges(): void {
+  let draftTimer: ReturnType<typeof setTimeout> | null = null;
+  importDraft.subscribe(() => {
+    if (draftTimer !== null) clearTimeout(draftTimer);
+    draftTimer = setTimeout(keepDraft, calmMilliseconds);
+  });
   let timer: ReturnType<typeof setTimeout> | null = null;
   let last = compareCaseText(presentComparison());
   let refused = false;

@@ -73,6 +73,7 @@ export function compareViewScenarios(stage: () => Stage): void {
     await page.locator("#set-turbulencePercent").press("Enter");
     await page.locator("ww-compare-setup .error", { hasText: 'is "99"; it must be a number from 0 to 20 %' }).waitFor();
     expect(await page.locator("#set-turbulencePercent").inputValue()).toBe("99");
+    await page.locator("#compare-table").fill("Re,Cd\n3e5,half");
     await page.getByRole("button", { name: "Undo" }).click();
     await eventually(async () => (await page.locator("ww-compare-sets li").count()) === 2, "undo takes the set away");
     await page.getByRole("button", { name: "Redo" }).click();
@@ -81,6 +82,7 @@ export function compareViewScenarios(stage: () => Stage): void {
     await waitForFigures(page);
     await showView(page);
     await page.locator("ww-compare-sets li", { hasText: "tunnel C" }).waitFor({ timeout: 30_000 });
+    expect(await page.locator("#compare-table").inputValue()).toBe("Re,Cd\n3e5,half");
     expect(complaints).toEqual([]);
     await page.context().close();
   });
@@ -156,6 +158,8 @@ export function compareViewScenarios(stage: () => Stage): void {
       "Measured and predicted drag, plan section, tunnel A",
       "Turbulence would explain it",
       "suggestions, not findings",
+      "Screening estimates",
+      "Lead is poisonous",
     ]) {
       expect(words).toContain(part);
     }

@@ -223,7 +223,8 @@ export const compareViewStyles = css`
       justify-items: start;
     }
   }
-  .compare-section .pictures {
+  .compare-section .pictures,
+  .compare-section.on-paper {
     display: none;
   }
   @media print {
@@ -244,7 +245,8 @@ export const compareViewStyles = css`
       font-size: 9pt;
       break-inside: avoid-page;
     }
-    .compare-section .pictures {
+    .compare-section .pictures,
+    .compare-section.on-paper {
       display: block;
     }
     .compare-section .pictures img {

@@ -2,6 +2,7 @@ import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { compareBench } from "../../compare/compareBench";
 import { startComparing } from "../../compare/comparing";
+import { cautions } from "../../reference/cautions";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
 import type { ReportingView } from "../app/reportingView";
@@ -17,7 +18,7 @@ import { compareViewStyles } from "./compare-view.styles";
 /** Measurements held against the prediction: what was measured, how far apart the two are, and what could explain it. */
 @customElement("ww-compare-view")
 export class CompareView extends LitElement implements ReportingView {
-  private readonly title_ = new StoreController(this, compareBench, (value) => value.history.present.title);
+  private readonly caseTitle = new StoreController(this, compareBench, (value) => value.history.present.title);
   @state() private printedOn = "";
 
   constructor() {
@@ -49,11 +50,12 @@ export class CompareView extends LitElement implements ReportingView {
         <ww-compare-setup></ww-compare-setup>
       </div>
       <div class="compare-column is-outcome">
-        <p class="unseen">${this.title_.value}${this.printedOn === "" ? "" : `, printed ${this.printedOn}`}</p>
+        <div class="compare-section on-paper"><h2>${this.caseTitle.value}</h2><p>Prediction against measurement. Wakewright, printed ${this.printedOn}.</p></div>
         <ww-compare-plots></ww-compare-plots>
         <ww-compare-tables></ww-compare-tables>
         <ww-compare-causes></ww-compare-causes>
         <ww-compare-carry></ww-compare-carry>
+        <div class="compare-section on-paper"><h2>Cautions</h2><ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul></div>
       </div>
     </div>`;
   }
