@@ -6,15 +6,11 @@ import type { FluidProperties } from "../fluid/fluidSpec";
 import { resolveFluid } from "../fluid/resolveFluid";
 import type { Contour } from "../geometry/contour";
 import { buildContour } from "../geometry/sectionFamilies";
-import { type Problem, problem, type Result, success } from "../result";
-import { tableProblemText } from "../tunnel/dataTable";
-import { measuredBounds } from "./measuredColumns";
-import type { MeasuredPoint } from "./measurement";
+import { type Problem, type Result, success } from "../result";
 import type { MeasurementBlockDocument, MeasurementSetDocument } from "./measurementBlockDocument";
 import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
-import { coverage } from "./normalisedError";
-import { type MeasuredReading, type MeasuredTableChoices, readMeasuredTable } from "./readMeasuredTable";
 import { referenceAreaWords, referenceLengthWords, referenceScale } from "./reference";
+import { readStatedPoints } from "./statedPoints";
 
 /** What the measurements take from the rest of the case. */
 export interface MeasurementSurroundings {
@@ -80,7 +76,7 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
   }
   const { referenceArea = "frontal", referenceLength = "acrossStream" } = document;
   const lengthToWidth = contourExtent(contour, incidence + Math.PI / 2) / width;
-  const reading = readPoints(document, field, {
+  const reading = readStatedPoints(document, field, {
     reynoldsPerSpeed: fluid.value === null ? null : width / fluid.value.kinematicViscosity,
     scale: referenceScale(referenceArea, referenceLength, lengthToWidth),
   });
@@ -143,74 +139,6 @@ function fluidOf({ fluid }: MeasurementSetDocument, about: MeasurementSurroundin
 function roughnessOf(document: MeasurementSetDocument, width: number): number | null {
   if (document.sandGrainRoughnessMetres !== undefined) return document.sandGrainRoughnessMetres / width;
   return document.sandGrainRoughnessRatio ?? null;
-}
-
-type PointsReading =
-  | { readonly ok: true; readonly points: readonly MeasuredPoint[]; readonly skipped: readonly string[] }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
-
-function readPoints(
-  { points, table }: MeasurementSetDocument,
-  field: string,
-  choices: Pick<MeasuredTableChoices, "reynoldsPerSpeed" | "scale">,
-): PointsReading {
-  if (table !== undefined) {
-    if (typeof table.data === "string") {
-      const message = `is the path "${table.data}", which was not read here; put the table's rows in its place`;
-      return { ok: false, problems: [at(`${field}.table.data`, message)] };
-    }
-    const reading: MeasuredReading = readMeasuredTable(table.data, {
-      ...choices,
-      mapping: table.columns ?? {},
-      decimalMark: table.decimalMark ?? null,
-    });
-    return reading.ok
-      ? reading
-      : { ok: false, problems: reading.problems.map((one) => at(`${field}.table`, tableProblemText(one))) };
-  }
-  const problems: Problem[] = [];
-  const found = (points ?? []).flatMap((point, i): MeasuredPoint[] => {
-    const place = `${field}.points[${i}]`;
-    const reynolds = reynoldsOf(point, choices);
-    if (!reynolds.ok) {
-      problems.push(at(place, reynolds.problem.message));
-      return [];
-    }
-    const uncertainty =
-      point.standardUncertainty ??
-      (point.expandedUncertainty === undefined ? null : point.expandedUncertainty / coverage);
-    return [
-      {
-        reynolds: reynolds.value,
-        dragCoefficient: point.dragCoefficient * choices.scale.drag,
-        standardUncertainty: uncertainty === null ? null : uncertainty * choices.scale.drag,
-        direction: point.direction ?? null,
-        strouhal: point.strouhalNumber ?? null,
-        basePressureCoefficient: point.basePressureCoefficient ?? null,
-        separationAngleDegrees: point.separationAngleDegrees ?? null,
-      },
-    ];
-  });
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, points: found, skipped: [] };
-}
-
-function reynoldsOf(
-  { reynoldsNumber, speedMetresPerSecond: speed }: NonNullable<MeasurementSetDocument["points"]>[number],
-  { reynoldsPerSpeed, scale }: Pick<MeasuredTableChoices, "reynoldsPerSpeed" | "scale">,
-): Result<number> {
-  if ((reynoldsNumber === undefined) === (speed === undefined)) {
-    return problem("point", "exactly one of reynoldsNumber and speedMetresPerSecond must be given");
-  }
-  if (reynoldsNumber === undefined && reynoldsPerSpeed === null) {
-    return problem("point", "speedMetresPerSecond needs a fluid, of the set or of the case");
-  }
-  const reynolds = reynoldsNumber === undefined ? speed! * reynoldsPerSpeed! : reynoldsNumber * scale.reynolds;
-  const { from, to } = measuredBounds.reynoldsNumber;
-  if (reynolds >= from && reynolds <= to) return success(reynolds);
-  return problem(
-    "point",
-    `on the width it is Reynolds number ${reynolds.toPrecision(3)}; it must be from ${from} to ${to}`,
-  );
 }
 
 function at(field: string, message: string): Problem {

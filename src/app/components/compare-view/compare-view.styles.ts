@@ -249,9 +249,16 @@ export const compareViewStyles = css`
     .compare-section.on-paper {
       display: block;
     }
+    ww-compare-plots .compare-section {
+      break-inside: auto;
+    }
+    .compare-section .pictures > div {
+      break-inside: avoid;
+    }
     .compare-section .pictures img {
-      width: 100%;
-      max-height: 95mm;
+      width: auto;
+      max-width: 100%;
+      max-height: 85mm;
     }
     .compare-section .scroll {
       overflow: visible;
