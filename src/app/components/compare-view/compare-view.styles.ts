@@ -239,18 +239,21 @@ export const compareViewStyles = css`
     .compare-section .plots {
       display: none;
     }
+    ww-compare-view .compare-column > * {
+      display: block;
+    }
     .compare-section {
+      display: block;
       border: none;
       padding: 1mm 0 2mm;
       font-size: 9pt;
-      break-inside: avoid-page;
+    }
+    .compare-section > * + * {
+      margin-top: 1.5mm;
     }
     .compare-section .pictures,
     .compare-section.on-paper {
       display: block;
-    }
-    ww-compare-plots .compare-section {
-      break-inside: auto;
     }
     .compare-section .pictures > div {
       break-inside: avoid;
@@ -265,6 +268,10 @@ export const compareViewStyles = css`
     }
     .compare-section table.results {
       font-size: 7.5pt;
+    }
+    .compare-section table.results tr,
+    .compare-section .causes li {
+      break-inside: avoid;
     }
   }
 `;
