@@ -11,6 +11,7 @@ import { puckViewScenarios } from "./scenarios/puckView";
 import { reportScenarios } from "./scenarios/reportPage";
 import { robustnessScenarios } from "./scenarios/robustness";
 import { sweepScenarios } from "./scenarios/sweeping";
+import { trialViewScenarios } from "./scenarios/trialView";
 import { tunnelViewScenarios } from "./scenarios/tunnelView";
 
 /** All browser tests share one production build and one browser; each opens a page of its own. */
@@ -40,5 +41,6 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   accessibilityScenarios(onStage);
   puckViewScenarios(onStage);
   tunnelViewScenarios(onStage);
+  trialViewScenarios(onStage);
   compareViewScenarios(onStage);
 });

@@ -30,7 +30,7 @@ export class TrialOrder extends LitElement {
 
   private renderEffects(result: TrialResult) {
     return html`<div class="scroll" tabindex="0" role="region" aria-label="Effects of the order"><table class="is-wide">
-      <thead><tr><th scope="col">effect on the score, points</th><th scope="col"></th></tr></thead>
+      <thead><tr><th scope="col">when</th><th scope="col">effect on the score, points</th></tr></thead>
       <tbody>${result.orderEffects.map(({ effect, levels, effects }) =>
         levels.map(
           (level, i) =>

@@ -100,7 +100,7 @@ export class TrialSetup extends LitElement {
             <div class="line"><button type="button" @click=${() => {
               this.keyIsOpen = true;
             }}>Show the key to plan with</button></div>`
-          : html`<table class="is-form"><thead><tr><th scope="col">name</th><th scope="col" class="short">code</th><th></th></tr></thead><tbody>
+          : html`<table class="is-form"><thead><tr><th scope="col">name</th><th scope="col" class="short">code</th><td></td></tr></thead><tbody>
           ${inputs.pucks.map(
             ({ id, name, code }, i) => html`<tr>
             <td>${this.field(`puck-name-${id}`, `Name of puck ${i + 1}`, name, (now, text) => enterPuck(now, id, "name", text))}</td>
@@ -117,7 +117,7 @@ export class TrialSetup extends LitElement {
 
   private renderActivities(inputs: TrialInputs) {
     return html`<h3>Activities</h3>
-      <table class="is-form"><thead><tr><th scope="col">name</th><th scope="col" class="short">weight</th><th></th></tr></thead><tbody>
+      <table class="is-form"><thead><tr><th scope="col">name</th><th scope="col" class="short">weight</th><td></td></tr></thead><tbody>
       ${inputs.activities.map(
         ({ id, name, weight, instruction }) => html`<tr>
           <td>${this.field(`activity-name-${id}`, "Name of the activity", name, (now, text) => enterActivity(now, id, "name", text))}</td>

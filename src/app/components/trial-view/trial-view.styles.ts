@@ -201,6 +201,8 @@ export const trialViewStyles = css`
   .trial-section ww-plot {
     border: none;
     padding: 0;
+    /* A plot out of sight keeps its old size until it is looked at. */
+    overflow: clip;
   }
   .trial-section progress {
     flex: 1 1 8rem;
