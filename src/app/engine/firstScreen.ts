@@ -42,7 +42,7 @@ async function bringBackSection(): Promise<void> {
   }
   if (!demoCases.some((demo) => demo.fileName === firstDemo)) return;
   try {
-    await openCase(firstDemo, await loadDemoCase(firstDemo));
+    await openCase(firstDemo, await loadDemoCase(firstDemo), true);
     if (!preferences.value.guideSeen) {
       preferences.patch({ guideSeen: true });
       tell("news", "New here? The button Guide above shows the workbench in three steps.");

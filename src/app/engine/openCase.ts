@@ -10,9 +10,10 @@ import { loadPart, viewsOf } from "./viewRegistry";
 /**
  * Opens a case file: every view that the file has keys for shows them, and sections are run. The view stays when the
  * file has something for it; otherwise the first view of the file comes up.
+ * @param isUnasked true when nobody chose the file: whichever view a person has gone to then stays
  * @returns what is wrong with the file; empty when the view that is shown then could open it
  */
-export async function openCase(fileName: string, text: string): Promise<readonly Problem[]> {
+export async function openCase(fileName: string, text: string, isUnasked = false): Promise<readonly Problem[]> {
   cancelCase();
   if (text.length > largestCaseBytes) {
     const message = `${fileName} has ${text.length} characters; a case file must have at most ${largestCaseBytes}.`;
@@ -24,7 +25,7 @@ export async function openCase(fileName: string, text: string): Promise<readonly
   const isSolved = held.length === 0 || held.includes("section") || held.includes("puck");
   const views: readonly ViewName[] = isSolved && !held.includes("section") ? ["section", ...held] : held;
   const { view } = pageState.value;
-  const shown = views.includes(view) ? view : (held[0] ?? "section");
+  const shown = isUnasked || views.includes(view) ? view : (held[0] ?? "section");
   const refusals = await Promise.all(
     views.map(async (one) => ({ view: one, problems: await openIn(one, fileName, text) })),
   );
