@@ -65,6 +65,33 @@ export function keepingScenarios(stage: () => Stage): void {
     await page.context().close();
   });
 
+  test("where the browser's storage is full, autosave and saving say so and what is kept already still opens", async () => {
+    const { page } = await openPage(stage(), { hash: await profileHash(), plots: false });
+    await waitForFigures(page);
+    await page.getByRole("button", { name: "Cases" }).click();
+    const cases = page.locator("ww-cases-dialog");
+    await cases.getByRole("button", { name: "Save in this browser" }).click();
+    await cases.getByText("Saved in this browser as").waitFor();
+    await page.addInitScript(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("No room is left.", "QuotaExceededError");
+      };
+    });
+    await page.reload();
+    await waitForFigures(page);
+    await enter(page, "Stream speed", "2");
+    await page.locator("ww-notice-area", { hasText: "storage is full" }).waitFor({ timeout: 20_000 });
+    await page.getByRole("button", { name: "Cases" }).click();
+    await cases.getByRole("button", { name: "Save in this browser" }).click();
+    await cases.getByText("Not saved").waitFor();
+    await cases
+      .getByRole("button", { name: /^Open / })
+      .first()
+      .click();
+    await eventually(async () => (await fieldValue(page, "Stream speed")) !== "2", "the kept case is open");
+    await page.context().close();
+  });
+
   test("a damaged link and a broken case file are told in plain words and run no script", async () => {
     const { page } = await openPage(stage(), { hash: "#screen=not-a-screen", plots: false });
     await page.locator("ww-notice-area", { hasText: "link is damaged" }).waitFor();
