@@ -33,12 +33,15 @@ export interface OrderEffects {
   readonly carryOver: OrderEffectTest | null;
 }
 
+/** Multiplications of a permutation test above which fewer permutations are drawn; a second or two. */
+const mostProducts = 4e8;
+
 /**
  * Position and first-order carry-over effects: score = session + puck + position + puck before + error, each effect
  * tested over all others by the extra sum of squares. Ordinal scores are taken as numbers here, so p comes from
  * permuting the residuals of the reduced model within sessions. Sources: Jones & Kenward (2014), Design and Analysis of
  * Cross-Over Trials, 3rd ed., ch. 5 (model); Freedman & Lane (1983), J. Bus. Econ. Stat. 1, 292-298 (permutation).
- * @param permutations 1 or more
+ * @param permutations 1 or more; a very large trial gets fewer, the result says how many
  */
 export function orderEffects(
   scores: readonly SessionScore[],
@@ -46,65 +49,91 @@ export function orderEffects(
   permutations: number,
   draws: RandomDraws,
 ): OrderEffects {
-  const blocks = [...new Set(scores.map(({ block }) => block))];
+  const places = new Map<number, number[]>();
+  scores.forEach(({ block }, i) => {
+    const own = places.get(block);
+    if (own === undefined) places.set(block, [i]);
+    else own.push(i);
+  });
+  const sessions = [...places.values()];
   const positions = scores.reduce((most, { position }) => Math.max(most, position + 1), 0);
   const treatments = scores.reduce((most, { treatment }) => Math.max(most, treatment + 1), 0);
-  const session = blocks.map((block) => scores.map((one) => (one.block === block ? 1 : 0)));
-  const puck = levels(scores, treatments, ({ treatment }) => treatment);
-  const position = levels(scores, positions, (one) => one.position);
-  const before = levels(scores, puckCount, (one) => one.before);
-  const y = scores.map(({ score }) => score);
-  const places = blocks.map((block) => scores.flatMap((one, i) => (one.block === block ? [i] : [])));
+  const puck = levels(scores, treatments, ({ treatment }) => treatment, sessions);
+  const position = levels(scores, positions, (one) => one.position, sessions);
+  const before = levels(scores, puckCount, (one) => one.before, sessions);
+  const y = withoutMeans(
+    scores.map(({ score }) => score),
+    sessions,
+  );
   return {
-    position: testEffect(y, [...session, ...puck, ...before], position, places, permutations, draws),
-    carryOver: testEffect(y, [...session, ...puck, ...position], before, places, permutations, draws),
+    position: testEffect(y, [...puck, ...before], position, sessions, permutations, draws),
+    carryOver: testEffect(y, [...puck, ...position], before, sessions, permutations, draws),
   };
 }
 
+/** One column per level, 1 where a score has it, less the mean of the session: that takes out the session's own level. */
 function levels(
   scores: readonly SessionScore[],
   count: number,
   levelOf: (score: SessionScore) => number | null,
+  sessions: readonly (readonly number[])[],
 ): number[][] {
-  return Array.from({ length: count }, (_, level) => scores.map((one) => (levelOf(one) === level ? 1 : 0)));
+  return Array.from({ length: count }, (_, level) =>
+    withoutMeans(
+      scores.map((one) => (levelOf(one) === level ? 1 : 0)),
+      sessions,
+    ),
+  );
 }
 
+function withoutMeans(values: readonly number[], sessions: readonly (readonly number[])[]): number[] {
+  const rest = [...values];
+  for (const own of sessions) {
+    const mean = own.reduce((sum, i) => sum + values[i], 0) / own.length;
+    for (const i of own) rest[i] -= mean;
+  }
+  return rest;
+}
+
+/** @param y without the means of the sessions, as all columns are */
 function testEffect(
   y: readonly number[],
   others: readonly (readonly number[])[],
   tested: readonly (readonly number[])[],
-  places: readonly (readonly number[])[],
+  sessions: readonly (readonly number[])[],
   permutations: number,
   draws: RandomDraws,
 ): OrderEffectTest | null {
   const reduced = orthonormalBasis(others, []);
   const extra = orthonormalBasis(tested, reduced);
-  const residualDegrees = y.length - reduced.length - extra.length;
+  const residualDegrees = y.length - sessions.length - reduced.length - extra.length;
   if (extra.length === 0 || residualDegrees < 1) return null;
   const scale = extra.length / residualDegrees;
-  const fOf = (values: readonly number[]) => {
-    const rest = residuals(values, reduced);
+  const total = dot(y, y);
+  const fOf = (rest: readonly number[]) => {
     const explained = extra.reduce((sum, column) => sum + dot(column, rest) ** 2, 0);
     const error = dot(rest, rest) - explained;
     // Noise of rounding counts as nothing.
-    if (!(explained > 1e-12 * dot(values, values))) return 0;
+    if (!(explained > 1e-12 * total)) return 0;
     return error > 1e-12 * explained ? explained / error / scale : Number.POSITIVE_INFINITY;
   };
-  const fStatistic = fOf(y);
   const rest = residuals(y, reduced);
-  const fitted = y.map((value, i) => value - rest[i]);
+  const fStatistic = fOf(rest);
+  const products = y.length * (2 * reduced.length + extra.length);
+  const drawn = Math.max(99, Math.min(permutations, Math.floor(mostProducts / products)));
   let asFar = 0;
-  for (let m = 0; m < permutations; m++) {
+  for (let m = 0; m < drawn; m++) {
     const shuffled = [...rest];
-    for (const own of places) shuffleInPlace(shuffled, own, draws);
-    if (fOf(fitted.map((value, i) => value + shuffled[i])) >= fStatistic * (1 - 1e-9)) asFar++;
+    for (const own of sessions) shuffleInPlace(shuffled, own, draws);
+    // What the reduced model fits would be projected out again, so that it need not be added first.
+    if (fOf(residuals(shuffled, reduced)) >= fStatistic * (1 - 1e-9)) asFar++;
   }
   return {
     fStatistic,
     degreesOfFreedom: extra.length,
     residualDegreesOfFreedom: residualDegrees,
     fP: fTail(fStatistic, extra.length, residualDegrees),
-    permuted: permutedP(asFar, permutations),
+    permuted: permutedP(asFar, drawn),
     effects: levelEffects(tested, reduced, rest),
   };
 }
@@ -145,6 +174,7 @@ function orthonormalBasis(columns: readonly (readonly number[])[], basis: readon
   const found: number[][] = [];
   for (const column of columns) {
     const length = Math.sqrt(dot(column, column));
+    if (!(length > 1e-8)) continue;
     const all = [...basis, ...found];
     const rest = residuals(residuals(column, all), all);
     const own = Math.sqrt(dot(rest, rest));

@@ -18,7 +18,7 @@ export function rankFigure(
   const layout = figureLayout(
     palette,
     { title: "strength, share of the sum (–)", values: [0, ...rows.map((row) => row.strengthHigh)], fromZero: true },
-    { title: "", values: [-0.4, rows.length - 0.4] },
+    { title: "", values: [-0.4, rows.length - 0.3] },
   );
   return {
     key: "trial-ranking",
@@ -55,7 +55,7 @@ export function rankFigure(
       annotations: labels.map((text, i) => ({
         xref: "paper",
         x: 0.01,
-        y: i + 0.3,
+        y: i + 0.36,
         text,
         showarrow: false,
         xanchor: "left",

@@ -251,9 +251,14 @@ export const trialViewStyles = css`
       display: grid;
       gap: 2mm;
     }
+    .trial-section h3 {
+      break-after: avoid-page;
+    }
     .trial-section .paper img {
       width: 100%;
-      max-height: 70mm;
+      max-height: 50mm;
+      object-fit: contain;
+      object-position: left;
     }
     .trial-section .paper > div {
       display: grid;
