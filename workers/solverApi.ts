@@ -47,7 +47,7 @@ export function createSolver(): SolverApi {
   let lastKey = "";
   let lastShape: Result<LiveShape> | null = null;
   const shapeOf = (request: LiveRequest): Result<LiveShape> => {
-    const key = JSON.stringify([request.section, request.incidence, request.panelCount]);
+    const key = JSON.stringify([request.section, request.incidence, request.floorGap, request.panelCount]);
     if (lastShape === null || key !== lastKey) {
       lastShape = prepareLive(request);
       lastKey = key;

@@ -44,10 +44,6 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
     return { ok: false, problems: [{ code: "no-section", message, field: "sections" }] };
   }
   const [shape] = shapes;
-  if (shape.floorGapMetres !== null) {
-    const message = `${fileName}: the first section has a floor below it (floorGapMetres); the page works on sections in open water. Run the case on the command line, or leave the floor out.`;
-    return { ok: false, problems: [{ code: "floor", message, field: "floorGapMetres" }] };
-  }
   const [{ section }] = caseSections(document);
   const incidence = (shape.incidenceDegrees * Math.PI) / 180;
   const width = contourExtent(shape.contour, incidence);
@@ -68,6 +64,7 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
       section: sectionSpecs(section)[0].spec,
       sectionName: section.name ?? null,
       incidence,
+      floorGap: shape.floorGapMetres,
       fluid,
       speed: point.speedMetresPerSecond,
       turbulenceIntensity: point.turbulencePercent / 100,

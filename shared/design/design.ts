@@ -12,6 +12,8 @@ export interface Design {
   readonly sectionName: string | null;
   /** Nose up, rad. */
   readonly incidence: number;
+  /** Gap between the lowest point and a floor along the stream, m: 0 when the section lies on it, null without a floor. */
+  readonly floorGap: number | null;
   readonly fluid: FluidSpec;
   /** m/s */
   readonly speed: number;
@@ -29,6 +31,7 @@ export const demoDesign: Design = {
   section: { family: "roundedRectangle", length: 0.08, height: 0.03, edgeRadius: 0.008 },
   sectionName: null,
   incidence: 0,
+  floorGap: null,
   fluid: { kind: "freshWater", temperatureCelsius: 27 },
   speed: 3,
   turbulenceIntensity: 0.01,
@@ -47,13 +50,14 @@ export interface DesignRequest {
 export function designRequest(design: Design): Result<DesignRequest> {
   const fluid = resolveFluid(design.fluid);
   if (!fluid.ok) return { ok: false, problem: { ...fluid.problem, field: `fluid.${fluid.problem.field ?? ""}` } };
-  const { section, incidence, panelCount, speed, turbulenceIntensity, sandGrainRoughness, trips } = design;
+  const { section, incidence, floorGap, panelCount, speed, turbulenceIntensity, sandGrainRoughness, trips } = design;
   const { density, kinematicViscosity } = fluid.value;
   return success({
     fluid: fluid.value,
     request: {
       section,
       incidence,
+      floorGap,
       panelCount,
       speed,
       turbulenceIntensity,

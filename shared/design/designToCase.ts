@@ -7,7 +7,7 @@ export function designToCase(design: Design): CaseDocument {
   return {
     wakewrightCase: caseVersion,
     title: design.title,
-    sections: [sectionToDocument(design.section, design.sectionName)],
+    sections: [{ ...sectionToDocument(design.section, design.sectionName), ...floorKeys(design) }],
     panelCount: design.panelCount,
     incidenceDegrees: tidy((design.incidence * 180) / Math.PI),
     fluid: design.fluid,
@@ -20,6 +20,11 @@ export function designToCase(design: Design): CaseDocument {
         }
       : {}),
   };
+}
+
+/** The floor as a key of its section. */
+export function floorKeys({ floorGap }: Pick<Design, "floorGap">): { readonly floorGapMetres?: number } {
+  return floorGap === null ? {} : { floorGapMetres: floorGap };
 }
 
 /** Without the last digits' noise of a conversion: 0.1 instead of 0.10000000000000002. */

@@ -1,5 +1,6 @@
 import { type SurfaceFlow, traceStreamline } from "../flow/fieldVelocity";
 import type { SectionNodes } from "../geometry/sectionNodes";
+import type { PreparedSection } from "../solve/prepareSection";
 import type { SectionState } from "../solve/solution";
 
 /** Lines for a drawing of the flow: x, y interleaved, m, body axes. */
@@ -7,6 +8,7 @@ export interface FlowPicture {
   readonly streamlines: readonly Float64Array[];
   /** Free shear layers from the separation points downstream. */
   readonly upperShear: Float64Array;
+  /** Empty when the section lies on a floor: the wake then reaches down to the floor. */
   readonly lowerShear: Float64Array;
 }
 
@@ -19,9 +21,8 @@ const drawing = { full: { lineCount: 20, step: 0.1 }, quick: { lineCount: 14, st
 
 /** Streamlines and free shear layers of one state, the section's stream speed being 1. */
 export function flowPicture(
-  nodes: SectionNodes,
+  { nodes, incidence, floor }: PreparedSection,
   state: SectionState,
-  incidence: number,
   detail: keyof typeof drawing = "full",
 ): FlowPicture {
   const { lineCount, step } = drawing[detail];
@@ -30,15 +31,17 @@ export function flowPicture(
   for (let i = 0; i < nodes.count; i++) {
     radius = Math.max(radius, Math.hypot(nodes.x[i] - centreX, nodes.y[i] - centreY));
   }
-  const flow: SurfaceFlow = { surfaceVelocity: state.surfaceVelocity, outflow: state.outflow, incidence };
+  const flow: SurfaceFlow = { surfaceVelocity: state.surfaceVelocity, outflow: state.outflow, incidence, floor };
   const [cosine, sine] = [Math.cos(incidence), Math.sin(incidence)];
   const far = (ahead + behind) * radius;
   const box = [centreX - far, centreY - far, centreX + far, centreY + far] as const;
   const steps = Math.ceil((1.2 * (ahead + behind)) / step);
   const trace = (start: readonly [number, number], most: number) =>
     traceStreamline(nodes, flow, start, box, step * radius, most);
+  const lowest =
+    floor === null ? -aside * radius : Math.max(-aside * radius, floor.level - (cosine * centreY - sine * centreX));
   const streamlines = Array.from({ length: lineCount }, (_, i) => {
-    const across = (((i + 0.5) / lineCount) * 2 - 1) * aside * radius;
+    const across = lowest + ((i + 0.5) / lineCount) * (aside * radius - lowest);
     const along = -ahead * radius;
     return trace([centreX + along * cosine - across * sine, centreY + along * sine + across * cosine], steps);
   });
@@ -46,7 +49,7 @@ export function flowPicture(
   return {
     streamlines,
     upperShear: shear(state.upper.separationContourArc),
-    lowerShear: shear(state.lower.separationContourArc),
+    lowerShear: floor?.contact ? new Float64Array(0) : shear(state.lower.separationContourArc),
   };
 }
 

@@ -59,6 +59,7 @@ function rows(
     section: shape.nodes.name,
     sweep: null,
     incidenceDegrees: (request.incidence * 180) / Math.PI,
+    floorGapMetres: request.floorGap,
     reynolds: condition.reynolds,
     speed: (condition.reynolds * request.kinematicViscosity) / shape.width,
     density: request.density,

@@ -5,6 +5,8 @@ export interface LiveRequest {
   readonly section: SectionSpec;
   /** Nose up, rad. */
   readonly incidence: number;
+  /** Gap between the section's lowest point and a floor along the stream, m: 0 when it lies on it, null without a floor. */
+  readonly floorGap: number | null;
   /** Even. */
   readonly panelCount: number;
   /** m/s */

@@ -6,6 +6,7 @@ import { curveBands } from "../uncertainty/curveBands";
 import type { JudgedDragBand } from "../uncertainty/dragBand";
 import { type FlowPicture, flowPicture } from "./flowPicture";
 import { liveCondition } from "./liveCondition";
+import { type LiveFloor, liveFloor } from "./liveFloor";
 import type { LiveRequest } from "./liveRequest";
 import type { LiveShape } from "./liveShape";
 
@@ -16,6 +17,8 @@ export interface LiveSolution {
   readonly incidence: number;
   /** D, m. */
   readonly referenceWidth: number;
+  /** null in an unbounded stream. */
+  readonly floor: LiveFloor | null;
   readonly condition: FlowCondition;
   readonly outcome: ConditionOutcome;
   /** How far the drag coefficient on the rising branch can be trusted; null in a quick look or when nothing converged. */
@@ -36,12 +39,13 @@ export function solveLive(shape: LiveShape, request: LiveRequest, detail: LiveDe
     nodes: shape.nodes,
     incidence: request.incidence,
     referenceWidth: shape.width,
+    floor: liveFloor(shape.prepared),
     condition,
     outcome,
     band:
       outcome.rising === null || detail === "quick"
         ? null
         : curveBands(shape.prepared, [condition], [outcome])[0][outcome.rising],
-    picture: state === null ? null : flowPicture(shape.nodes, state, request.incidence, detail),
+    picture: state === null ? null : flowPicture(shape.prepared, state, detail),
   };
 }

@@ -3,6 +3,7 @@ import { openStage, type Stage } from "./openPage";
 import { accessibilityScenarios } from "./scenarios/accessibility";
 import { cancelScenarios } from "./scenarios/cancel";
 import { compareViewScenarios } from "./scenarios/compareView";
+import { floorScenarios } from "./scenarios/floorView";
 import { handleScenarios } from "./scenarios/handles";
 import { importScenarios } from "./scenarios/imports";
 import { keepingScenarios } from "./scenarios/keeping";
@@ -33,6 +34,7 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   loadingScenarios(onStage);
   cancelScenarios(onStage);
   handleScenarios(onStage);
+  floorScenarios(onStage);
   importScenarios(onStage);
   keepingScenarios(onStage);
   sweepScenarios(onStage);

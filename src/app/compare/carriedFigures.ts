@@ -19,7 +19,7 @@ export function carriedFigure(correction: MeasuredCorrection, { solution }: Solv
     return { value: "–", detail: `not corrected by measurement "${correction.measurement}": the design has trips.` };
   }
   const member = {
-    description: describeSection(solution.nodes, solution.incidence),
+    description: describeSection(solution.nodes, solution.incidence, solution.floor !== null),
     settings: { turbulenceIntensity, sandGrainRoughnessRatio },
   };
   const low = solution.band?.low ?? dragCoefficient;
@@ -38,7 +38,7 @@ export function carriedCurves(
   curves: readonly CurveGroup[],
 ): CurveGroup[] {
   if (solution.condition.trips !== undefined && solution.condition.trips.length > 0) return [];
-  const description = describeSection(solution.nodes, solution.incidence);
+  const description = describeSection(solution.nodes, solution.incidence, solution.floor !== null);
   return curves.flatMap(({ name, rows }) => {
     const corrected = rows.flatMap((row) => correctedRow(correction, description, row));
     if (corrected.length === 0) return [];

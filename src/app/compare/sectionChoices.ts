@@ -1,6 +1,7 @@
 import type { SectionDocument } from "../../../shared/case/sectionDocument";
 import { sectionSpecs } from "../../../shared/case/sectionSpecs";
 import type { Design } from "../../../shared/design/design";
+import { floorKeys } from "../../../shared/design/designToCase";
 import { sectionToDocument } from "../../../shared/design/sectionToDocument";
 import { buildContour } from "../../../shared/geometry/sectionFamilies";
 import type { CompareInputs } from "./compareInputs";
@@ -14,7 +15,7 @@ export interface SectionChoice {
 
 /** The section view's design, and every section of the sets, each once. */
 export function sectionChoices({ sets }: Pick<CompareInputs, "sets">, design: Design): SectionChoice[] {
-  const own = sectionToDocument(design.section, design.sectionName);
+  const own = { ...sectionToDocument(design.section, design.sectionName), ...floorKeys(design) };
   const choices: SectionChoice[] = [
     { key: "design", label: `the section view's design (${sectionText(own)})`, section: own },
   ];

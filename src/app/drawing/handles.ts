@@ -1,4 +1,5 @@
 import type { Design } from "../../../shared/design/design";
+import { SMALLEST_GAP_RATIO } from "../../../shared/flow/floorPlane";
 import type { SectionNodes } from "../../../shared/geometry/sectionNodes";
 import type { RuleWindow } from "../store/ruleWindow";
 import { dimension, withDimension } from "../store/sectionFields";
@@ -114,7 +115,7 @@ export function handles(design: Design, nodes: SectionNodes, window: RuleWindow 
       (_, y) => box.top - y,
     );
   }
-  list.push(incidenceHandle(design, nodes, box), ...tripHandles(design, nodes));
+  list.push(incidenceHandle(design, nodes, box), ...floorHandle(design, nodes), ...tripHandles(design, nodes));
   return list;
 }
 
@@ -132,6 +133,29 @@ function incidenceHandle({ incidence }: Design, { centroid }: SectionNodes, box:
     valueAt: (x, y) => incidence + Math.atan2(y - centroid[1], -(x - centroid[0])),
     change: (next) => ({ incidence: next }),
   };
+}
+
+/** The floor itself, below the centroid; it is pulled down from its least gap. A section that lies on it is lifted by the field. */
+function floorHandle({ incidence, floorGap }: Design, nodes: SectionNodes): Handle[] {
+  if (floorGap === null || floorGap === 0) return [];
+  const [upX, upY] = [-Math.sin(incidence), Math.cos(incidence)];
+  const heights = Array.from(nodes.x, (x, i) => upX * x + upY * nodes.y[i]);
+  const bottom = heights.reduce((least, height) => Math.min(least, height));
+  const width = heights.reduce((most, height) => Math.max(most, height)) - bottom;
+  const drop = upX * nodes.centroid[0] + upY * nodes.centroid[1] - bottom + floorGap;
+  return [
+    {
+      key: "floorGap",
+      label: "Gap to the floor",
+      kind: "length",
+      point: [nodes.centroid[0] - drop * upX, nodes.centroid[1] - drop * upY],
+      value: floorGap,
+      lowest: SMALLEST_GAP_RATIO * width,
+      highest: 100,
+      valueAt: (x, y) => bottom - (upX * x + upY * y),
+      change: (next) => ({ floorGap: next }),
+    },
+  ];
 }
 
 function tripHandles({ trips }: Design, nodes: SectionNodes): Handle[] {

@@ -16,6 +16,11 @@ export interface SurfaceMark {
   readonly point: readonly [number, number];
 }
 
+/** True of the side on which a section lies on a floor: no water passes, so it has no layer and does not separate. */
+export function isSealed({ layer }: SideSolution): boolean {
+  return layer.arc.length === 0;
+}
+
 const kinds = ["laminar", "bubble", "turbulent"] as const;
 
 /** The contour cut into its laminar, bubble, turbulent and separated parts. */
@@ -45,6 +50,7 @@ export function surfaceParts(nodes: SectionNodes, state: SectionState, width: nu
 export function surfaceMarks(nodes: SectionNodes, state: SectionState, width: number): SurfaceMark[] {
   const marks: SurfaceMark[] = [];
   for (const side of ["upper", "lower"] as const) {
+    if (isSealed(state[side])) continue;
     const toContour = contourArcOf(nodes, state[side], side, width);
     const { transitionArc, bubble, separationContourArc } = state[side];
     if (side === "upper") marks.push({ kind: "stagnation", side: "front", point: pointAtArc(nodes, toContour(0)) });

@@ -1,5 +1,6 @@
 import type { Data } from "plotly.js-dist-min";
 import type { SectionState } from "../../../shared/solve/solution";
+import { isSealed } from "../drawing/surfaceParts";
 import { type Palette, seriesStyle } from "../style/palette";
 import { shortNumber } from "./curveRow";
 import { figureLayout, type PlotFigure } from "./plotFigure";
@@ -43,14 +44,15 @@ export function pressureFigure(
       hovertemplate: "%{x:.3g}<br>Cp %{y:.3f}<extra>%{fullData.name}</extra>",
       line: { color: style.color, dash: style.dash, width: 2.5 },
     });
-    const marks = [state.upper, state.lower].map((side) => nearestNode(points, side.separationContourArc));
+    const sides = (["upper", "lower"] as const).filter((side) => !isSealed(state[side]));
+    const marks = sides.map((side) => nearestNode(points, state[side].separationContourArc));
     data.push({
       type: "scatter",
       mode: "markers",
       name: `separation, ${name}`,
       x: marks.map((node) => positions[node]),
       y: marks.map((node) => state.pressureCoefficient[node]),
-      text: ["upper", "lower"],
+      text: sides,
       hovertemplate: "separation, %{text} side<br>%{x:.3g}<br>Cp %{y:.3f}<extra></extra>",
       marker: { color: palette.sheet, symbol: style.symbol, size: 10, line: { color: style.color, width: 2.5 } },
       showlegend: i === 0,

@@ -28,11 +28,20 @@ export function sweepInputs(design: Design): SweepInput[] {
   return [
     ...dimensions,
     own("incidence", "Incidence", "angle"),
+    ...(design.floorGap === null ? [] : [floorGapInput]),
     own("speed", "Stream speed", "speed"),
     own("turbulenceIntensity", "Turbulence intensity", "fraction"),
     own("sandGrainRoughness", "Sand-grain roughness", "length"),
   ];
 }
+
+const floorGapInput: SweepInput = {
+  key: "floorGap",
+  label: "Gap to the floor",
+  kind: "length",
+  of: ({ floorGap }) => floorGap ?? Number.NaN,
+  set: (design, value) => ({ ...design, floorGap: value }),
+};
 
 function own(
   key: "incidence" | "speed" | "turbulenceIntensity" | "sandGrainRoughness",

@@ -64,6 +64,13 @@ export const flowViewStyles = css`
     stroke: var(--ink);
     stroke-width: 1.8;
   }
+  .floor rect {
+    fill: var(--wash);
+  }
+  .floor path {
+    stroke: var(--edge);
+    stroke-width: 2;
+  }
   .handle {
     cursor: grab;
     outline: none;
@@ -133,10 +140,10 @@ export const flowViewStyles = css`
   }
   @media print {
     .frame svg {
-      height: 42mm;
+      height: 31mm;
     }
     .legend {
-      font-size: 7pt;
+      font-size: 6.5pt;
     }
     .handle,
     .local {

@@ -1,7 +1,10 @@
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
+import type { Design } from "../../../../shared/design/design";
 import type { FlowPicture } from "../../../../shared/live/flowPicture";
+import type { LiveFloor } from "../../../../shared/live/liveFloor";
+import { type FloorShape, floorShape } from "../../drawing/floorShape";
 import { type Handle, handles, heldValue } from "../../drawing/handles";
 import { localValues } from "../../drawing/localValues";
 import { markShapes } from "../../drawing/markShape";
@@ -144,23 +147,27 @@ export class FlowView extends LitElement {
       }}
     >
       ${guard([solved, this.width, this.reach, present.incidence], () => this.renderSolved(solved, frame))}
+      ${solved.solution.floor === null ? nothing : this.renderFloorWords(floorShape(solved.solution.floor, frame, this.height), solved.design)}
       ${this.localNode >= 0 ? this.renderLocal(frame.toView(nodes.x[this.localNode], nodes.y[this.localNode])) : nothing}
       <g aria-hidden="true">
         <text class="words" x="14" y="24">stream → ${quantityText(present.speed, "speed", this.units.value)}</text>
         <text class="words" x="14" y=${this.height - 14}>${nodes.name}</text>
       </g>
-      ${handles(present, nodes, this.rules.value).map((handle) => this.renderHandle(handle, frame))}
+      ${handles(present, nodes, this.rules.value)
+        .filter(({ point }) => frame.toView(...point)[1] < this.height)
+        .map((handle) => this.renderHandle(handle, frame))}
     </svg>`;
   }
 
   /** All that stands still while only the pointer moves. */
   private renderSolved({ solution }: Solved, frame: StreamFrame) {
-    const { nodes, referenceWidth, picture } = solution;
+    const { nodes, referenceWidth, picture, floor } = solution;
     const section = risingState(solution);
     const path = (points: ArrayLike<number>, closed = false) => svgPath(inView(points, frame), closed);
     const parts = section ? surfaceParts(nodes, section, referenceWidth) : [];
     const marks = section ? surfaceMarks(nodes, section, referenceWidth) : [];
-    return svg`${picture ? this.renderPicture(picture, parts, path) : nothing}
+    return svg`${picture ? this.renderPicture(picture, parts, path, floor && this.wakeOnFloor(floor, picture, frame)) : nothing}
+      ${floor === null ? nothing : this.renderFloor(floorShape(floor, frame, this.height))}
       <path class="body" d=${path(interleaved(nodes.x, nodes.y), true)}></path>
       ${parts.map((part) => svg`<path class="part ${part.kind}" d=${path(part.points)}></path>`)}
       ${marks.map((mark) => {
@@ -174,14 +181,36 @@ export class FlowView extends LitElement {
     { streamlines, upperShear, lowerShear }: FlowPicture,
     parts: readonly SurfacePart[],
     path: (points: ArrayLike<number>, closed?: boolean) => string,
+    below: readonly number[] | null,
   ) {
     const base = parts.find((part) => part.kind === "base")?.points ?? [];
-    const wake = [...reversedPoints(lowerShear), ...base, ...upperShear];
+    const wake = [...(below ?? reversedPoints(lowerShear)), ...base, ...upperShear];
     return svg`<g aria-hidden="true">
       <path class="wake" d=${path(wake, true)}></path>
       <path class="stream" d=${streamlines.map((line) => path(line)).join("")}></path>
       <path class="shear" d=${path(upperShear) + path(lowerShear)}></path>
     </g>`;
+  }
+
+  /** The wake's lower edge where the section lies on the floor: the floor below the end of the upper shear layer. */
+  private wakeOnFloor({ gapRatio, foot }: LiveFloor, { upperShear }: FlowPicture, frame: StreamFrame) {
+    if (gapRatio > 0 || upperShear.length < 2) return null;
+    const [x] = frame.toView(upperShear[upperShear.length - 2], upperShear[upperShear.length - 1]);
+    return [...frame.toBody(x, frame.toView(...foot)[1])];
+  }
+
+  private renderFloor({ level, isOutside }: FloorShape) {
+    if (isOutside) return nothing;
+    return svg`<g class="floor" aria-hidden="true">
+      <rect x="0" y=${level} width=${this.width} height=${this.height - level}></rect>
+      <path d="M0 ${level}H${this.width}"></path>
+    </g>`;
+  }
+
+  private renderFloorWords({ level, isOutside }: FloorShape, { floorGap }: Design) {
+    const gap =
+      floorGap === 0 ? "on the floor" : `floor, gap ${quantityText(floorGap ?? 0, "length", this.units.value)}`;
+    return svg`<text class="words" text-anchor="end" x=${this.width - 14} y=${Math.min(level + 18, this.height - 14)} aria-hidden="true">${gap}${isOutside ? " ↓" : ""}</text>`;
   }
 
   private renderLocal([x, y]: readonly [number, number]) {

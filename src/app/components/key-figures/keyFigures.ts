@@ -1,10 +1,12 @@
 import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
 import type { SectionState, SideSolution } from "../../../../shared/solve/solution";
 import { carriedFigure } from "../../compare/carriedFigures";
+import { isSealed } from "../../drawing/surfaceParts";
 import { shortNumber } from "../../plots/curveRow";
 import type { closures } from "../../reference/closures";
 import { risingState, type Solved } from "../../store/workbench";
 import { quantityText, type UnitPreferences } from "../../units/units";
+import { shedsRegularly } from "./shedsRegularly";
 
 /** One figure as the page and the report print it. */
 export interface KeyFigure {
@@ -29,6 +31,7 @@ export function keyFigures(
   if (state === null) return [];
   const width = solution.referenceWidth;
   const carried = correction === null ? null : carriedFigure(correction, solved);
+  const sealed = isSealed(state.lower);
   const pressure = 0.5 * fluid.density * design.speed ** 2;
   return [
     {
@@ -56,8 +59,7 @@ export function keyFigures(
     },
     {
       name: "Strouhal number, S",
-      value: state.strouhal.toFixed(3),
-      detail: `sheds at ${shortNumber((state.strouhal * design.speed) / width)} Hz`,
+      ...sheddingText(solved, state.strouhal),
       topic: "basePressure",
     },
     {
@@ -72,13 +74,29 @@ export function keyFigures(
       detail: sideText(state.upper),
       topic: "separationAngle",
     },
-    { name: "Separation, lower", value: angleText(state.lower), detail: sideText(state.lower), topic: "laminarLayer" },
+    {
+      name: "Separation, lower",
+      ...(sealed
+        ? { value: "none", detail: "the section lies on the floor" }
+        : { value: angleText(state.lower), detail: sideText(state.lower) }),
+      topic: "laminarLayer",
+    },
     {
       name: "Lift coefficient, Cl",
-      value: noMinusZero(state.liftCoefficient.toFixed(3)),
-      detail: "upward positive, same area",
+      ...(sealed
+        ? { value: "not known", detail: "nothing is computed of the water between section and floor" }
+        : { value: noMinusZero(state.liftCoefficient.toFixed(3)), detail: "upward positive, same area" }),
     },
   ];
+}
+
+/** A floor that keeps the wake quiet leaves the Strouhal number without a meaning. */
+function sheddingText({ solution, design }: Solved, strouhal: number): Pick<KeyFigure, "value" | "detail"> {
+  if (!shedsRegularly(solution)) return { value: "none", detail: "so near a floor the wake does not shed regularly" };
+  return {
+    value: strouhal.toFixed(3),
+    detail: `sheds at ${shortNumber((strouhal * design.speed) / solution.referenceWidth)} Hz`,
+  };
 }
 
 /** The band and where it was checked, as a start of the small print. */

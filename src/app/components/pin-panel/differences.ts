@@ -1,5 +1,7 @@
+import { isSealed } from "../../drawing/surfaceParts";
 import { shortNumber } from "../../plots/curveRow";
 import { type Pin, risingState, type Solved } from "../../store/workbench";
+import { shedsRegularly } from "../key-figures/shedsRegularly";
 import { presentName } from "../plot-board/boardFigures";
 
 /** One figure of all candidates, the present design first. */
@@ -15,7 +17,8 @@ export interface DifferenceTable {
 
 interface Compared {
   readonly figure: string;
-  readonly of: (solved: Solved) => number;
+  /** null where the figure has no meaning. */
+  readonly of: (solved: Solved) => number | null;
   readonly digits: number;
   /** Angles and near-zero figures are compared by difference, the others by percentage. */
   readonly byDifference?: boolean;
@@ -34,7 +37,11 @@ const compared: readonly Compared[] = [
     of: (solved) => state(solved).dragCoefficient * dynamicPressure(solved) * solved.solution.referenceWidth,
     digits: 4,
   },
-  { figure: "Strouhal number S", of: (solved) => state(solved).strouhal, digits: 3 },
+  {
+    figure: "Strouhal number S",
+    of: (solved) => (shedsRegularly(solved.solution) ? state(solved).strouhal : null),
+    digits: 3,
+  },
   { figure: "Base pressure Cpb", of: (solved) => state(solved).basePressureCoefficient, digits: 3, byDifference: true },
   { figure: "Lowest Cp", of: (solved) => state(solved).minimumPressureCoefficient, digits: 3, byDifference: true },
   {
@@ -45,11 +52,16 @@ const compared: readonly Compared[] = [
   },
   {
     figure: "Separation, lower (degrees)",
-    of: (solved) => state(solved).lower.separationAngle * degrees,
+    of: (solved) => (isSealed(state(solved).lower) ? null : state(solved).lower.separationAngle * degrees),
     digits: 4,
     byDifference: true,
   },
-  { figure: "Lift coefficient Cl", of: (solved) => state(solved).liftCoefficient, digits: 3, byDifference: true },
+  {
+    figure: "Lift coefficient Cl",
+    of: (solved) => (isSealed(state(solved).lower) ? null : state(solved).liftCoefficient),
+    digits: 3,
+    byDifference: true,
+  },
 ];
 
 /** The present design against every pin that is solved: each figure, and how the present design differs from the pin. */
@@ -75,12 +87,14 @@ export function differenceTable(present: Solved, pins: readonly Pin[]): Differen
   };
 }
 
-function text(value: number, digits: number): string {
+function text(value: number | null, digits: number): string {
+  if (value === null) return "–";
   const shown = Math.abs(value) < 5e-7 ? 0 : value;
   return Math.abs(shown) >= 1e4 ? shortNumber(shown) : String(Number(shown.toPrecision(digits)));
 }
 
-function changeText(own: number, other: number, { byDifference }: Compared): string {
+function changeText(own: number | null, other: number | null, { byDifference }: Compared): string {
+  if (own === null || other === null) return "";
   if (byDifference) {
     const change = own - other;
     return Math.abs(change) < 5e-4 ? "same" : `${change > 0 ? "+" : ""}${Number(change.toPrecision(3))}`;

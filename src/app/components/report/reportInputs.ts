@@ -19,6 +19,7 @@ export function reportInputs(
       quantityText(dimension(section, field.key), field.kind, units),
     ]),
     ["Incidence, nose up", quantityText(design.incidence, "angle", units)],
+    ["Floor", floorText(design.floorGap, units)],
     ["Fluid", fluid.name],
     ["Density", `${fluid.density.toPrecision(5)} kg/m³`],
     ["Kinematic viscosity", `${fluid.kinematicViscosity.toPrecision(4)} m²/s`],
@@ -37,4 +38,9 @@ export function reportInputs(
     ]),
     ["Panels", String(solution.nodes.count)],
   ];
+}
+
+function floorText(gap: number | null, units: UnitPreferences): string {
+  if (gap === null) return "none";
+  return gap === 0 ? "the section lies on it" : `${quantityText(gap, "length", units)} below the section`;
 }

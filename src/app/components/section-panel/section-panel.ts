@@ -5,7 +5,7 @@ import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { tell } from "../../store/notices";
 import { openDialog } from "../../store/pageState";
 import { holdToRules, letGoOfRules, ruleWindow } from "../../store/ruleWindow";
-import { dimension, familyTexts, ofFamily, type SectionField, withDimension } from "../../store/sectionFields";
+import { dimension, familyTexts, ofFamily, type SectionField, sizeOf, withDimension } from "../../store/sectionFields";
 import { StoreController } from "../../store/storeController";
 import { changeDesign, workbench } from "../../store/workbench";
 import { panelStyles } from "../../style/panelStyles";
@@ -29,6 +29,12 @@ export class SectionPanel extends LitElement {
       changeDesign({ section: ofFamily(family, this.design.value.section), sectionName: null });
   }
 
+  /** Half the section's height, to two digits of a millimetre: well clear of the floor and yet changed by it. */
+  private firstGap(): number {
+    const [, height] = sizeOf(this.design.value.section);
+    return Math.round(0.5 * height * 1e5) / 1e5;
+  }
+
   private async toggleRules(event: Event): Promise<void> {
     if (!(event.target as HTMLInputElement).checked) return letGoOfRules();
     try {
@@ -44,7 +50,7 @@ export class SectionPanel extends LitElement {
   }
 
   protected override render() {
-    const { section, incidence } = this.design.value;
+    const { section, incidence, floorGap } = this.design.value;
     const text = familyTexts[section.family];
     return html`<section aria-labelledby="heading">
       <div class="heading">
@@ -95,6 +101,23 @@ export class SectionPanel extends LitElement {
           .problem=${this.problemOf("incidence")}
           @quantity-change=${(event: QuantityChange) => changeDesign({ incidence: event.detail.value })}
         ></ww-quantity-field>
+        <label><input type="checkbox" .checked=${floorGap !== null} @change=${(event: Event) =>
+          changeDesign({ floorGap: (event.target as HTMLInputElement).checked ? this.firstGap() : null })} />
+          A floor below the section</label>
+        ${
+          floorGap === null
+            ? nothing
+            : html`<ww-quantity-field
+              label="Gap to the floor, 0 lies on it"
+              kind="length"
+              data-key="floorGap"
+              .value=${floorGap}
+              .lowest=${0}
+              .highest=${100}
+              .problem=${this.problemOf("floorGap")}
+              @quantity-change=${(event: QuantityChange) => changeDesign({ floorGap: event.detail.value })}
+            ></ww-quantity-field>`
+        }
         <label class="hint"><input type="checkbox" .checked=${this.rules.value !== null} @change=${this.toggleRules} />
           Hold the handles inside ${this.rules.value?.name ?? "the Harbour League's demonstration rules"}</label>
         <div class="buttons">

@@ -4,6 +4,7 @@ import { adoptDocumentStyles } from "../../style/documentStyles";
 import type { ReportingView } from "../app/reportingView";
 import "../case-panel/case-panel";
 import "../conditions-panel/conditions-panel";
+import "../floor-notes/floor-notes";
 import "../flow-view/flow-view";
 import "../key-figures/key-figures";
 import "../pin-panel/pin-panel";
@@ -35,6 +36,7 @@ export class SectionView extends LitElement implements ReportingView {
       <div class="stream-area">
         <ww-flow-view></ww-flow-view>
         <ww-key-figures></ww-key-figures>
+        <ww-floor-notes></ww-floor-notes>
         <ww-pin-panel></ww-pin-panel>
         <ww-report></ww-report>
       </div>
