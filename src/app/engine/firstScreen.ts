@@ -2,7 +2,6 @@ import { demoCases, loadDemoCase } from "../files/demoCases";
 import { readScreenHash } from "../files/screenLink";
 import { readKeptText } from "../files/storage";
 import { tell } from "../store/notices";
-import { pageState } from "../store/pageState";
 import { preferences } from "../store/preferences";
 import { keptSection } from "./autosave";
 import { openCase } from "./openCase";
@@ -24,7 +23,6 @@ async function bringBackScreen(): Promise<void> {
     const faults = await showScreen(linked.value, "the link");
     if (faults.length === 0) {
       if (linked.value.parts.section === undefined) await bringBackSection();
-      pageState.patch({ view: linked.value.view });
       return;
     }
     tell("warning", `The link could not be opened in full: ${faults[0]}`);

@@ -1,6 +1,7 @@
 import { largestCaseBytes } from "../../../shared/case/limits";
 import type { Problem } from "../../../shared/result";
 import { rememberRecent } from "../files/storage";
+import { caseRun, noCase } from "../store/caseRun";
 import { tell } from "../store/notices";
 import { pageState, type ViewName, viewTexts } from "../store/pageState";
 import { cancelCase, runCaseFile } from "./caseRunning";
@@ -8,8 +9,8 @@ import { caseObject, rememberOpened } from "./savedCase";
 import { loadPart, viewsOf } from "./viewRegistry";
 
 /**
- * Opens a case file: every view that the file has keys for shows them, and sections are run. The view stays when the
- * file has something for it; otherwise the first view of the file comes up.
+ * Opens a case file: every view that the file has keys for shows them, and a case opened in the section view
+ * is run. The view stays when the file has something for it; otherwise the first view of the file comes up.
  * @param isUnasked true when nobody chose the file: whichever view a person has gone to then stays
  * @returns what is wrong with the file; empty when the view that is shown then could open it
  */
@@ -21,10 +22,10 @@ export async function openCase(fileName: string, text: string, isUnasked = false
   }
   const document = caseObject(text);
   const held = document === null ? [] : viewsOf(document);
-  // Pucks bring sections with them, and a file that no view knows is read as one of sections, for its messages.
-  const isSolved = held.length === 0 || held.includes("section") || held.includes("puck");
-  const views: readonly ViewName[] = isSolved && !held.includes("section") ? ["section", ...held] : held;
   const { view } = pageState.value;
+  // A puck is made of sections: the section view can show them. A file that no view knows is read there for its messages.
+  const isSectionToo = held.includes("section") || (held.includes("puck") && view === "section") || held.length === 0;
+  const views: readonly ViewName[] = isSectionToo && !held.includes("section") ? ["section", ...held] : held;
   const shown = isUnasked || views.includes(view) ? view : (held[0] ?? "section");
   const refusals = await Promise.all(
     views.map(async (one) => ({ view: one, problems: await openIn(one, fileName, text) })),
@@ -39,7 +40,9 @@ export async function openCase(fileName: string, text: string, isUnasked = false
   rememberOpened(fileName, text);
   const title = typeof document?.title === "string" ? document.title : fileName;
   void rememberRecent({ fileName, title, text, at: Date.now() });
-  if (isSolved) void runCaseFile(fileName, title, text);
+  // Solving a case takes long: from another view it waits until a person asks for it.
+  if (isSectionToo && shown === "section") void runCaseFile(fileName, title, text);
+  else if (isSectionToo) caseRun.value = { ...noCase, fileName, title, text };
   // Whoever has gone to another view meanwhile stays there.
   if (pageState.value.view === view) pageState.patch({ view: shown });
   return [];

@@ -23,6 +23,7 @@ function screenContent(views: readonly ViewName[]): ScreenContent {
 /** Puts a screen back. @returns what could not be read; empty when all was */
 export async function showScreen({ view, parts }: ScreenContent, from: string): Promise<readonly string[]> {
   const faults: string[] = [];
+  const before = pageState.value.view;
   for (const name of viewNames) {
     const text = parts[name];
     if (text === undefined) continue;
@@ -32,6 +33,7 @@ export async function showScreen({ view, parts }: ScreenContent, from: string): 
       faults.push(`the view ${viewTexts[name]} could not be loaded`);
     }
   }
-  pageState.patch({ view });
+  // Whoever has gone to another view meanwhile stays there.
+  if (pageState.value.view === before) pageState.patch({ view });
   return faults;
 }

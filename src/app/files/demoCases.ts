@@ -1,5 +1,8 @@
 /** Case files that come with the page, loaded when they are asked for. */
-const loaders = import.meta.glob<string>("../../../cases/*.json", { query: "?raw", import: "default" });
+const loaders = import.meta.glob<string>(
+  ["../../../cases/*.json", "!../../../cases/*.schema.json", "!../../../cases/*.rules.json"],
+  { query: "?raw", import: "default" },
+);
 
 export interface DemoCase {
   readonly fileName: string;
@@ -8,7 +11,6 @@ export interface DemoCase {
 }
 
 export const demoCases: readonly DemoCase[] = Object.keys(loaders)
-  .filter((path) => !path.endsWith(".schema.json") && !path.endsWith(".rules.json"))
   .map((path) => {
     const fileName = path.slice(path.lastIndexOf("/") + 1);
     const words = fileName.replace(/\.json$/, "").replaceAll("-", " ");

@@ -1,6 +1,9 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { openPage, type Stage } from "../openPage";
 import { enter, eventually, fieldValue, profileHash, shownDrag, waitForFigures } from "./pageParts";
+import { openSmallCase, smallCase } from "./puckParts";
 
 export function keepingScenarios(stage: () => Stage): void {
   test("a link reproduces the screen with its pin in another browser; a reload brings the design back; saved cases reopen", async () => {
@@ -52,6 +55,49 @@ export function keepingScenarios(stage: () => Stage): void {
     await page.getByRole("button", { name: "Cases" }).click();
     await cases.getByRole("button", { name: "Open Trial edge" }).first().click();
     await eventually(async () => (await fieldValue(page, "Stream speed")) === "2.5", "the saved case is open");
+    await page.context().close();
+  });
+
+  test("a link made in the puck view opens there with its puck and the section; a save from there holds both and keeps the note", async () => {
+    const { page } = await openPage(stage(), { hash: await profileHash(), plots: false });
+    await openSmallCase(page);
+    const thickness = (of: Page) =>
+      of.locator('ww-puck-panel ww-quantity-field[data-key="whole.thicknessMetres"] input');
+    await thickness(page).fill("29");
+    await thickness(page).press("Enter");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await eventually(async () => (await thickness(page).inputValue()) !== "29", "undo acts on the puck");
+    await page.getByRole("button", { name: "Redo" }).click();
+    await page.getByRole("button", { name: "Cases" }).click();
+    const cases = page.locator("ww-cases-dialog");
+    await cases.getByLabel("Title").fill("Link trial");
+    await cases.getByLabel("Title").press("Enter");
+    await cases.getByRole("button", { name: "Make a link" }).click();
+    const link = await cases.getByLabel("Link to this screen").inputValue();
+
+    const other = await openPage(stage(), { hash: new URL(link).hash, plots: false });
+    await other.page.locator("ww-masthead .title", { hasText: "Link trial" }).waitFor({ timeout: 30_000 });
+    await eventually(async () => (await thickness(other.page).inputValue()) === "29", "the linked puck is shown");
+    await other.page.getByRole("button", { name: "Section", exact: true }).click();
+    await waitForFigures(other.page);
+    expect(await fieldValue(other.page, "Edge radius")).toBe("6");
+    expect(other.complaints).toEqual([]);
+    await other.page.context().close();
+
+    await cases.getByRole("checkbox", { name: "Section" }).check();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      cases.getByRole("button", { name: "Download case file" }).click(),
+    ]);
+    const saved = JSON.parse(readFileSync(await download.path(), "utf8"));
+    expect(saved).toMatchObject({
+      title: "Link trial",
+      note: JSON.parse(smallCase).note,
+      speedsMetresPerSecond: [1, 3],
+      sections: [{ edgeRadiusMetres: 0.006 }],
+      workingPoint: { speedMetresPerSecond: 3 },
+      puck: { candidates: [{ puck: { thicknessMetres: 0.029 } }] },
+    });
     await page.context().close();
   });
 

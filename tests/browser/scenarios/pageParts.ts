@@ -30,11 +30,21 @@ export function fieldValue(page: Page, label: string): Promise<string> {
   return page.getByLabel(label, { exact: true }).first().inputValue();
 }
 
-/** The part of an address that opens the page on a profile section of 80 x 30 mm, edge radius 6 mm, without any case. */
-export async function profileHash(): Promise<string> {
-  const section = { family: "roundedRectangle", length: 0.08, height: 0.03, edgeRadius: 0.006 } as const;
-  const design = caseText({ ...demoDesign, section });
-  const screen = JSON.stringify({ design, pins: [], positionMeasure: "angle" });
+/**
+ * The part of an address that opens the page on a profile section of 80 x 30 mm, edge radius 6 mm, without any case.
+ * @param pinnedRadii edge radii of designs that are pinned beside it, m
+ */
+export async function profileHash(pinnedRadii: readonly number[] = []): Promise<string> {
+  const profile = (edgeRadius: number) =>
+    caseText({
+      ...demoDesign,
+      section: { family: "roundedRectangle", length: 0.08, height: 0.03, edgeRadius },
+    });
+  const screen = JSON.stringify({
+    design: profile(0.006),
+    pins: pinnedRadii.map(profile),
+    positionMeasure: "angle",
+  });
   const hash = await screenHash({ version: 1, view: "section", parts: { section: screen } });
   if (!hash.ok) throw new Error(hash.problem.message);
   return hash.value;

@@ -71,7 +71,7 @@ export class CasePanel extends LitElement {
             run.status === "running"
               ? html`<button type="button" class="cancel" @click=${cancelCase}>Cancel</button>`
               : run.text !== ""
-                ? html`<button type="button" class="is-main run" @click=${() => runCaseFile(run.fileName, run.title, run.text)}>Run again</button>`
+                ? html`<button type="button" class="is-main run" @click=${() => runCaseFile(run.fileName, run.title, run.text)}>${run.status === "idle" ? "Run the case" : "Run again"}</button>`
                 : nothing
           }
         </div>

@@ -59,19 +59,24 @@ export const keyFiguresStyles = css`
     color: var(--alarm);
   }
   @media print {
+    .state {
+      margin: 0;
+      min-height: 0;
+    }
     dl {
       grid-template-columns: repeat(5, 1fr);
     }
     dl > div {
-      padding: 1mm 1.5mm;
+      padding: 0.6mm 1.5mm;
     }
     dd,
     .lead dd {
-      font-size: 10pt;
+      font-size: 9pt;
     }
     dd small,
     dt {
-      font-size: 7pt;
+      font-size: 6.5pt;
+      line-height: 1.2;
     }
     ww-info-mark {
       display: none;

@@ -38,7 +38,15 @@ export const pinPanelStyles = css`
     vertical-align: middle;
     margin-right: 0.3rem;
   }
+  .on-paper {
+    display: none;
+  }
   @media print {
+    .on-paper {
+      display: block;
+      margin: 0;
+      font-size: 7pt;
+    }
     :host(:not([has-pins])) {
       display: none;
     }
@@ -47,15 +55,30 @@ export const pinPanelStyles = css`
       display: none;
     }
     table {
-      font-size: 7pt;
+      font-size: 6.5pt;
+      line-height: 1.25;
     }
     th,
     td {
-      padding: 0.2mm 2mm;
+      padding: 0.1mm 1.2mm;
+    }
+    h2 {
+      font-size: 8.5pt;
+    }
+    section {
+      padding: 0 2mm;
+    }
+    th:first-child {
+      white-space: nowrap;
     }
     td small {
       display: inline;
-      margin-left: 2mm;
+      margin-left: 1mm;
+    }
+    td small .what,
+    th:nth-child(n + 9),
+    td:nth-child(n + 9) {
+      display: none;
     }
   }
 `;

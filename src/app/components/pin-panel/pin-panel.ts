@@ -7,6 +7,9 @@ import { controlStyles } from "../../style/sharedStyles";
 import { differenceTable } from "./differences";
 import { pinPanelStyles } from "./pin-panel.styles";
 
+/** Pins that a page has room for; the style sheet leaves out the columns behind them. */
+const mostPrinted = 7;
+
 /** Candidates kept for comparison, with a table of what differs. */
 @customElement("ww-pin-panel")
 export class PinPanel extends LitElement {
@@ -47,12 +50,13 @@ export class PinPanel extends LitElement {
             ${table.rows.map(
               (row) => html`<tr>
                 <th scope="row">${row.figure}</th>
-                ${row.cells.map((cell) => html`<td>${cell.value}${cell.change ? html`<small>this design ${cell.change}</small>` : nothing}</td>`)}
+                ${row.cells.map((cell) => html`<td>${cell.value}${cell.change ? html`<small><span class="what">this design </span>${cell.change}</small>` : nothing}</td>`)}
               </tr>`,
             )}
           </tbody>
         </table>
       </div>
+      <p class="on-paper">Changes are those of this design against each pin.${pins.length > mostPrinted ? ` The first ${mostPrinted} of ${pins.length} pins are printed.` : ""}</p>
       <ul class="hint">
         ${pins.map(
           (pin) => html`<li>

@@ -1,13 +1,13 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { largestCaseBytes } from "../../../../shared/case/limits";
-import { fileNameOf } from "../../../../shared/puckcase/handoffFiles";
 import type { Problem } from "../../../../shared/result";
+import { openCase } from "../../engine/openCase";
+import { caseToSave, rememberOpened, viewsToSave } from "../../engine/savedCase";
 import { demoCases, loadDemoCase } from "../../files/demoCases";
 import { saveFile } from "../../files/saveFile";
-import { openPuckCase } from "../../puck/openPuckCase";
 import { changePuck, puckBench } from "../../puck/puckBench";
-import { hasPuckBlock, puckCaseText } from "../../puck/puckCaseText";
+import { hasPuckBlock } from "../../puck/puckCaseText";
 import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
@@ -25,7 +25,7 @@ export class PuckCaseElement extends LitElement {
     try {
       const text = await loading;
       this.problems = hasPuckBlock(text)
-        ? await openPuckCase(fileName, text)
+        ? await openCase(fileName, text)
         : [{ code: "no-puck", message: `${fileName} has no pucks: a case for this view needs the key puck.` }];
     } catch {
       this.problems = [{ code: "load", message: `${fileName} could not be loaded.` }];
@@ -46,12 +46,9 @@ export class PuckCaseElement extends LitElement {
   }
 
   private save(): void {
-    const { history, pins } = puckBench.value;
-    const text = puckCaseText(
-      history.present,
-      pins.map(({ make }) => make),
-    );
-    saveFile(`${fileNameOf(history.present.title)}.json`, "application/json", text);
+    const { fileName, text } = caseToSave(viewsToSave());
+    saveFile(fileName, "application/json", text);
+    rememberOpened(fileName, text);
   }
 
   protected override render() {

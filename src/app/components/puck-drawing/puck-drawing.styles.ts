@@ -90,4 +90,20 @@ export const puckDrawingStyles = css`
   b {
     color: var(--alarm);
   }
+  @media print {
+    .views {
+      display: grid;
+      grid-template-columns: 1fr 1fr;
+    }
+    figure {
+      padding: 1mm 2mm;
+    }
+    svg {
+      height: 28mm;
+    }
+    figcaption {
+      margin: 0;
+      font-size: 6.5pt;
+    }
+  }
 `;

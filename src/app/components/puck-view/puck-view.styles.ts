@@ -192,4 +192,19 @@ export const puckViewStyles = css`
     color: var(--accent);
     padding: 0.2rem 0.4rem;
   }
+  @media print {
+    ww-puck-view .puck-layout {
+      display: block;
+      padding: 0;
+    }
+    ww-puck-view .puck-column {
+      display: none;
+    }
+    ww-puck-view .puck-column.is-body {
+      display: block;
+    }
+    ww-puck-view .is-body > :not(ww-puck-drawing, ww-puck-report) {
+      display: none;
+    }
+  }
 `;

@@ -14,6 +14,7 @@ import "../puck-motion/puck-motion";
 import "../puck-panel/puck-panel";
 import "../puck-pins/puck-pins";
 import "../puck-play/puck-play";
+import "../puck-report/puck-report";
 import "../puck-rules/puck-rules";
 import "../puck-tradeoff/puck-tradeoff";
 import { puckViewStyles } from "./puck-view.styles";
@@ -35,8 +36,8 @@ export class PuckView extends LitElement implements ReportingView {
     void startPuckKeeping().then(startPuckSolving);
   }
 
-  async printReport(): Promise<void> {
-    window.print();
+  printReport(): Promise<void> {
+    return this.querySelector("ww-puck-report")!.print();
   }
 
   protected override render() {
@@ -46,6 +47,7 @@ export class PuckView extends LitElement implements ReportingView {
         <ww-puck-cautions></ww-puck-cautions>
         <ww-puck-figures></ww-puck-figures>
         <ww-puck-rules></ww-puck-rules>
+        <ww-puck-report></ww-puck-report>
       </div>
       <div class="puck-column is-bench">
         <ww-puck-case></ww-puck-case>

@@ -1,14 +1,15 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { carriedOffset } from "../../compare/carriedOffset";
-import type { PlotFigure } from "../../plots/plotFigure";
 import { cautions } from "../../reference/cautions";
+import { caseRun } from "../../store/caseRun";
 import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { workbench } from "../../store/workbench";
 import { lightPalette } from "../../style/palette";
-import { loadPlotly } from "../plot/loadPlotly";
 import { boardDragCurve, boardPressure } from "../plot-board/boardFigures";
+import { reportRows } from "./caseRows";
+import { type PlotPicture, plotPictures, printWithPictures } from "./plotPictures";
 import { reportStyles } from "./report.styles";
 import { reportInputs } from "./reportInputs";
 
@@ -22,8 +23,8 @@ export class Report extends LitElement {
 
   private readonly bench = new StoreController(this, workbench, (value) => value);
   private readonly units = new StoreController(this, preferences, (value) => value.units);
-  @state() private pictures: readonly { readonly title: string; readonly address: string; readonly caption: string }[] =
-    [];
+  private readonly run = new StoreController(this, caseRun, (value) => value);
+  @state() private pictures: readonly PlotPicture[] = [];
 
   /** Draws the plots for paper, then opens the browser's print dialog. */
   async print(): Promise<void> {
@@ -32,14 +33,9 @@ export class Report extends LitElement {
       boardPressure(bench, preferences.value.positionMeasure, lightPalette),
       boardDragCurve(bench, [], lightPalette, carriedOffset.value),
     ];
-    try {
-      this.pictures = await Promise.all(figures.filter((figure) => figure !== null).map(picture));
-    } catch {
-      this.pictures = [];
-    }
+    this.pictures = await plotPictures(figures.filter((figure) => figure !== null));
     await this.updateComplete;
-    await Promise.all([...this.renderRoot.querySelectorAll("img")].map((image) => image.decode().catch(() => {})));
-    window.print();
+    await printWithPictures(this.renderRoot);
   }
 
   protected override render() {
@@ -49,33 +45,26 @@ export class Report extends LitElement {
       <div class="plots">
         ${this.pictures.map(({ title, address, caption }) => html`<div><h2>${title}</h2><img src=${address} alt=${title} /><p>${caption}</p></div>`)}
       </div>
+      ${this.renderCase()}
       <h2>Inputs</h2>
       <dl>${reportInputs(solved, this.units.value).map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>
       <h2>Cautions</h2>
       <ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
       <p>Wakewright, printed ${new Date().toLocaleDateString()}.</p>`;
   }
-}
 
-async function picture(figure: PlotFigure) {
-  const plotly = await loadPlotly();
-  const [width, height] = [560, 380];
-  const address = await plotly.toImage(
-    {
-      data: [...figure.data],
-      layout: {
-        ...figure.layout,
-        width,
-        height,
-        paper_bgcolor: "#ffffff",
-        showlegend: true,
-        legend: { orientation: "h", x: 0, y: -0.24, yanchor: "top", font: { size: 10 } },
-        margin: { l: 60, r: 10, t: 8, b: 110 },
-      },
-    },
-    { format: "svg", width, height },
-  );
-  return { title: figure.title, address, caption: figure.caption };
+  /** Results of the opened case, unless it is one condition only: the figures above say more of that. */
+  private renderCase() {
+    const { title, rows } = this.run.value;
+    if (rows.length < 2) return nothing;
+    const table = reportRows(rows);
+    return html`<h2>Results of the opened case: ${title}</h2>
+      <table>
+        <thead><tr>${table.columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
+        <tbody>${table.rows.map((cells) => html`<tr>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>
+      </table>
+      ${table.more > 0 ? html`<p>and ${table.more} more; the command line prints all of them.</p>` : nothing}`;
+  }
 }
 
 declare global {

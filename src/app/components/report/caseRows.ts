@@ -1,0 +1,42 @@
+import type { ResultRow } from "../../../../shared/case/resultRow";
+
+/** Rows of an opened case that the report has room for. */
+export const mostReportRows = 12;
+
+/** A case's results for the report: column heads, the first rows, and how many more there are. */
+export interface ReportRows {
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  readonly more: number;
+}
+
+export function reportRows(rows: readonly ResultRow[]): ReportRows {
+  return {
+    columns: ["Section", "Re", "ks/D", "Tu", "branch", "regime", "Cd on D x span (90 % band)", "Cpb", "S"],
+    rows: rows.slice(0, mostReportRows).map(cells),
+    more: Math.max(0, rows.length - mostReportRows),
+  };
+}
+
+function cells(row: ResultRow): string[] {
+  const { dragCoefficient, dragCoefficientLow, dragCoefficientHigh } = row;
+  const band =
+    dragCoefficientLow === null || dragCoefficientHigh === null
+      ? ""
+      : ` (${shown(dragCoefficientLow)} to ${shown(dragCoefficientHigh)})`;
+  return [
+    row.sweepValue === null ? row.section : `${row.section}, ${row.sweepKey} ${Number(row.sweepValue.toPrecision(4))}`,
+    row.reynolds.toExponential(2).replace("e+", "e"),
+    row.sandGrainRoughnessRatio === 0 ? "0" : row.sandGrainRoughnessRatio.toExponential(1),
+    `${Number(row.turbulencePercent.toPrecision(3))} %`,
+    row.branch,
+    row.regime ?? "did not converge",
+    dragCoefficient === null ? "–" : `${shown(dragCoefficient)}${band}`,
+    row.basePressureCoefficient === null ? "–" : row.basePressureCoefficient.toFixed(2),
+    row.strouhal === null ? "–" : row.strouhal.toFixed(3),
+  ];
+}
+
+function shown(coefficient: number): string {
+  return coefficient.toFixed(3);
+}
