@@ -11,6 +11,7 @@ import { loadingScenarios } from "./scenarios/loading";
 import { puckViewScenarios } from "./scenarios/puckView";
 import { reportScenarios } from "./scenarios/reportPage";
 import { robustnessScenarios } from "./scenarios/robustness";
+import { sectionToolScenarios } from "./scenarios/sectionTools";
 import { sweepScenarios } from "./scenarios/sweeping";
 import { trialViewScenarios } from "./scenarios/trialView";
 import { tunnelViewScenarios } from "./scenarios/tunnelView";
@@ -38,6 +39,7 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   importScenarios(onStage);
   keepingScenarios(onStage);
   sweepScenarios(onStage);
+  sectionToolScenarios(onStage);
   robustnessScenarios(onStage);
   reportScenarios(onStage);
   accessibilityScenarios(onStage);

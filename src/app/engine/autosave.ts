@@ -1,5 +1,6 @@
 import { keepText } from "../files/storage";
 import { preferences } from "../store/preferences";
+import { sectionTools } from "../store/sectionTools";
 import { workbench } from "../store/workbench";
 import { sectionScreenText } from "./sectionScreen";
 
@@ -26,5 +27,6 @@ export function startAutosave(): void {
   };
   workbench.subscribe(soon);
   preferences.subscribe(soon);
+  sectionTools.subscribe(soon);
   addEventListener("pagehide", () => void save());
 }

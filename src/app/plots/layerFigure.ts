@@ -4,7 +4,9 @@ import { type Palette, seriesStyle } from "../style/palette";
 import { figureLayout, type PlotFigure } from "./plotFigure";
 import type { OverlaidState } from "./pressureFigure";
 
-export type LayerQuantity = "momentumThickness" | "shapeFactor" | "skinFriction";
+export const layerQuantities = ["momentumThickness", "shapeFactor", "skinFriction"] as const;
+
+export type LayerQuantity = (typeof layerQuantities)[number];
 
 interface QuantityText {
   readonly title: string;

@@ -55,7 +55,7 @@ export function separationRoughnessFigure(curves: readonly CurveGroup[], palette
     key: "separation-roughness",
     title: "Separation against roughness",
     caption:
-      "Where the boundary layer leaves the upper side, over the equivalent sand-grain roughness on the reference width D. The mark 0 is the smooth wall.",
+      "Where the boundary layer leaves the upper side, over the equivalent sand-grain roughness on the reference width D. The mark 0 is the smooth wall. The curves have no bands: only the drag coefficient has one, from its errors against published values.",
     data,
     layout: {
       ...layout,

@@ -1,9 +1,10 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { customElement } from "lit/decorators.js";
 import { roughnessHeightBounds } from "../../../../shared/case/limits";
 import { equivalentRoughness, patternSource } from "../../../../shared/pattern/equivalentRoughness";
 import type { SurfacePattern } from "../../../../shared/pattern/surfacePattern";
 import { preferences } from "../../store/preferences";
+import { sectionTools } from "../../store/sectionTools";
 import { StoreController } from "../../store/storeController";
 import { changeDesign, workbench } from "../../store/workbench";
 import { panelStyles } from "../../style/panelStyles";
@@ -23,7 +24,15 @@ export class PatternPanel extends LitElement {
     (value) => value.solved?.solution.nodes.perimeter ?? null,
   );
   private readonly units = new StoreController(this, preferences, (value) => value.units);
-  @state() private pattern: SurfacePattern = { kind: "grooves", depth: 0.0005, width: 0.001, pitch: 0.0025 };
+  private readonly kept = new StoreController(this, sectionTools, (value) => value.pattern);
+
+  private get pattern(): SurfacePattern {
+    return this.kept.value;
+  }
+
+  private change(change: Partial<SurfacePattern>): void {
+    sectionTools.patch({ pattern: { ...this.pattern, ...change } });
+  }
 
   private field(key: "depth" | "width" | "pitch", label: string, problem: string) {
     return html`<ww-quantity-field
@@ -34,9 +43,7 @@ export class PatternPanel extends LitElement {
       .highest=${roughnessHeightBounds.to}
       above-lowest
       .problem=${problem}
-      @quantity-change=${(event: QuantityChange) => {
-        this.pattern = { ...this.pattern, [key]: event.detail.value };
-      }}
+      @quantity-change=${(event: QuantityChange) => this.change({ [key]: event.detail.value })}
     ></ww-quantity-field>`;
   }
 
@@ -49,12 +56,8 @@ export class PatternPanel extends LitElement {
       <div class="stack">
         <div class="row">
           <label for="kind">Pattern</label>
-          <select id="kind" @change=${(event: Event) => {
-            this.pattern = {
-              ...this.pattern,
-              kind: (event.target as HTMLSelectElement).value as SurfacePattern["kind"],
-            };
-          }}>
+          <select id="kind" @change=${(event: Event) =>
+            this.change({ kind: (event.target as HTMLSelectElement).value as SurfacePattern["kind"] })}>
             ${(["grooves", "ridges", "dimples"] as const).map((kind) => html`<option value=${kind} ?selected=${kind === this.pattern.kind}>${kind}</option>`)}
           </select>
         </div>

@@ -1,14 +1,15 @@
-import { html, LitElement } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import type { ResultRow } from "../../../../shared/case/resultRow";
 import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
 import type { LiveCurves } from "../../../../workers/solverApi";
 import { carriedOffset } from "../../compare/carriedOffset";
-import type { LayerQuantity } from "../../plots/layerFigure";
+import { layerQuantities } from "../../plots/layerFigure";
 import type { PositionMeasure } from "../../plots/surfacePosition";
 import { caseRun } from "../../store/caseRun";
 import { pageState } from "../../store/pageState";
 import { preferences } from "../../store/preferences";
+import { type LayerChoice, sectionTools } from "../../store/sectionTools";
 import { StoreController } from "../../store/storeController";
 import { type Solved, type Workbench, workbench } from "../../store/workbench";
 import { adoptDocumentStyles } from "../../style/documentStyles";
@@ -23,6 +24,13 @@ type Rows = readonly ResultRow[];
 
 const noRows: Rows = [];
 
+const layerTexts: readonly (readonly [LayerChoice, string])[] = [
+  ["momentumThickness", "momentum thickness θ"],
+  ["shapeFactor", "shape factor H"],
+  ["skinFriction", "skin friction Cf"],
+  ["all", "all three"],
+];
+
 /** All plots of the present design, the pinned candidates and the open case. In the light DOM, as plots must be. */
 @customElement("ww-plot-board")
 export class PlotBoard extends LitElement {
@@ -30,6 +38,7 @@ export class PlotBoard extends LitElement {
   private readonly caseRows = new StoreController(this, caseRun, (value) => value.rows);
   private readonly offset = new StoreController(this, carriedOffset, (value) => value);
   private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+  private readonly layerChoice = new StoreController(this, sectionTools, (value) => value.layerChoice);
   private readonly measure = new StoreController(this, preferences, (value) => value.positionMeasure);
   private readonly pressure = remembered(
     (solved: Solved | null, pins: Pins, measure: PositionMeasure, palette: Palette) =>
@@ -48,13 +57,15 @@ export class PlotBoard extends LitElement {
   private readonly separation = remembered((curves: LiveCurves | null, pins: Pins, rows: Rows, palette: Palette) =>
     boardSeparation({ curves, pins }, rows, palette),
   );
-  private readonly layer = remembered((solved: Solved | null, pins: Pins, quantity: LayerQuantity, palette: Palette) =>
-    boardLayer({ solved, pins }, quantity, palette),
-  );
+  private readonly layers = layerQuantities.map((quantity) => ({
+    quantity,
+    figure: remembered((solved: Solved | null, pins: Pins, palette: Palette) =>
+      boardLayer({ solved, pins }, quantity, palette),
+    ),
+  }));
   private readonly strouhal = remembered((curves: LiveCurves | null, pins: Pins, rows: Rows, palette: Palette) =>
     boardStrouhal({ curves, pins }, rows, palette),
   );
-  @state() private layerQuantity: LayerQuantity = "momentumThickness";
   @state() private caseShown = true;
 
   constructor() {
@@ -84,12 +95,9 @@ export class PlotBoard extends LitElement {
           </select>
         </label>
         <label>Layer quantity
-          <select @change=${(event: Event) => {
-            this.layerQuantity = (event.target as HTMLSelectElement).value as LayerQuantity;
-          }}>
-            <option value="momentumThickness">momentum thickness θ</option>
-            <option value="shapeFactor">shape factor H</option>
-            <option value="skinFriction">skin friction Cf</option>
+          <select @change=${(event: Event) =>
+            sectionTools.patch({ layerChoice: (event.target as HTMLSelectElement).value as LayerChoice })}>
+            ${layerTexts.map(([value, words]) => html`<option value=${value} ?selected=${value === this.layerChoice.value}>${words}</option>`)}
           </select>
         </label>
         <label><input type="checkbox" .checked=${this.caseShown} @change=${(event: Event) => {
@@ -100,7 +108,11 @@ export class PlotBoard extends LitElement {
         <ww-plot id="plot-pressure" .figure=${this.pressure(solved, pins, this.measure.value, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
         <ww-plot id="plot-drag" .figure=${this.drag(solved, curves, pins, rows, palette, this.offset.value)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
         <ww-plot id="plot-separation" .figure=${this.separation(curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
-        <ww-plot id="plot-layer" .figure=${this.layer(solved, pins, this.layerQuantity, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        ${this.layers.map(({ quantity, figure }) =>
+          this.layerChoice.value === "all" || this.layerChoice.value === quantity
+            ? html`<ww-plot id="plot-layer-${quantity}" .figure=${figure(solved, pins, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>`
+            : nothing,
+        )}
         <ww-plot id="plot-strouhal" .figure=${this.strouhal(curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
       </div>`;
   }

@@ -101,14 +101,15 @@ export class SectionPanel extends LitElement {
           .problem=${this.problemOf("incidence")}
           @quantity-change=${(event: QuantityChange) => changeDesign({ incidence: event.detail.value })}
         ></ww-quantity-field>
-        <label><input type="checkbox" .checked=${floorGap !== null} @change=${(event: Event) =>
+        <label class="hint"><input type="checkbox" .checked=${floorGap !== null} @change=${(event: Event) =>
           changeDesign({ floorGap: (event.target as HTMLInputElement).checked ? this.firstGap() : null })} />
           A floor below the section</label>
         ${
           floorGap === null
             ? nothing
             : html`<ww-quantity-field
-              label="Gap to the floor, 0 lies on it"
+              label="Gap to the floor"
+              hint="0: the section lies on the floor"
               kind="length"
               data-key="floorGap"
               .value=${floorGap}
