@@ -94,7 +94,7 @@ describe("puckMotionFigure(input, palette)", () => {
   });
   const motion = {
     motion: "slide",
-    name: null,
+    name: "slide",
     turbulencePercent: 1,
     figures: {},
     marks: [],
@@ -105,6 +105,7 @@ describe("puckMotionFigure(input, palette)", () => {
   const input = {
     pucks: [{ name: "A", motions: [motion] }],
     motion: "slide",
+    name: "slide",
     view: "speed",
     turbulencePercent: 1,
     lengthUnit: metres,
@@ -128,7 +129,16 @@ describe("puckMotionFigure(input, palette)", () => {
     ]);
   });
 
-  test("a puck without that motion is left out", () => {
+  test("of several slides the named one is drawn, and the title says which; a puck without it is left out", () => {
+    const other = { ...motion, name: "hard slide", curves: { ...motion.curves, best: curve(4) } };
+    const pucks = [{ name: "A", motions: [motion, other] }];
+    const figure = puckMotionFigure({ ...input, pucks, name: "hard slide" }, lightPalette);
+    expect(Array.from(asScatter(figure.data[1]).x ?? [])).toEqual([0, 2, 4]);
+    expect([figure.key, figure.title]).toEqual([
+      "puck-hard-slide",
+      "Slide along the floor, hard slide: speed over time",
+    ]);
+    expect(puckMotionFigure({ ...input, name: "sink" }, lightPalette).data).toEqual([]);
     expect(puckMotionFigure({ ...input, motion: "sink" }, lightPalette).data).toEqual([]);
   });
 });

@@ -36,14 +36,20 @@ describe("puckCaseText(inputs, others) and readPuckCase(text)", () => {
     const pins = [{ ...demoPuck.baseline, spec: { ...demoPuck.baseline.spec, name: "Pinned" } }];
     const back = reading(puckCaseText(demoPuck, pins));
     expect(back.others).toEqual(pins);
-    const { play, motion, tolerances, ...rest } = back.inputs;
-    const { play: playBefore, motion: motionBefore, tolerances: _, ...restBefore } = demoPuck;
+    const { play, motions, tolerances, ...rest } = back.inputs;
+    const { play: playBefore, motions: motionsBefore, tolerances: _, ...restBefore } = demoPuck;
     expect(rest).toEqual(restBefore);
     expect(tolerances).toEqual(demoPuck.tolerances);
     for (const [i, tilt] of playBefore.tilts.entries()) expect(play.tilts[i]).toBeCloseTo(tilt, 12);
     expect({ ...play, tilts: [] }).toEqual({ ...playBefore, tilts: [] });
-    expect(motion.elevation).toBeCloseTo(motionBefore.elevation, 12);
-    expect({ ...motion, elevation: 0 }).toEqual({ ...motionBefore, elevation: 0 });
+    expect(motions).toHaveLength(motionsBefore.length);
+    for (const [i, motion] of motions.entries()) {
+      for (const [key, value] of Object.entries(motionsBefore[i])) {
+        const back: unknown = motion[key as keyof typeof motion];
+        if (typeof value === "number") expect(back).toBeCloseTo(value, 12);
+        else expect(back).toEqual(value);
+      }
+    }
   });
 
   test("what is written is a case that the command line's reader takes", () => {

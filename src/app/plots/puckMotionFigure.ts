@@ -19,11 +19,16 @@ export const motionViews = {
 
 export type MotionView = keyof typeof motionViews;
 
-export const motionTitles: Readonly<Record<MotionKind, string>> = {
+const motionTitles: Readonly<Record<MotionKind, string>> = {
   slide: "Slide along the floor",
   flick: "Flick through the water",
   sink: "Sink to the floor",
 };
+
+/** A motion's heading: its own name behind its kind's, unless that says the same. */
+export function motionTitle(motion: MotionKind, name: string): string {
+  return name === motion ? motionTitles[motion] : `${motionTitles[motion]}, ${name}`;
+}
 
 /** The views that say something of a motion, the first one shown first. */
 export const viewsOf: Readonly<Record<MotionKind, readonly MotionView[]>> = {
@@ -35,6 +40,8 @@ export const viewsOf: Readonly<Record<MotionKind, readonly MotionView[]>> = {
 export interface PuckMotionInput {
   readonly pucks: readonly Pick<PuckResult, "name" | "motions">[];
   readonly motion: MotionKind;
+  /** Which motion of that kind. */
+  readonly name: string;
   readonly view: MotionView;
   readonly turbulencePercent: number;
   readonly lengthUnit: UnitChoice;
@@ -57,7 +64,9 @@ export function puckMotionFigure(input: PuckMotionInput, palette: Palette): Plot
   };
   input.pucks.forEach((puck, i) => {
     const style = puckStyle(palette, i);
-    const own = puck.motions.find((one) => one.motion === motion && one.turbulencePercent === input.turbulencePercent);
+    const own = puck.motions.find(
+      (one) => one.name === input.name && one.motion === motion && one.turbulencePercent === input.turbulencePercent,
+    );
     if (own === undefined || own.curves === null) return;
     const best = points(own.curves.best);
     const least = points(own.curves.leastResistance);
@@ -96,8 +105,8 @@ export function puckMotionFigure(input: PuckMotionInput, palette: Palette): Plot
   const [yName, yUnit] =
     view === "speed" ? ["speed", speedUnit.symbol] : [view === "distance" ? "distance" : "height", lengthUnit.symbol];
   return {
-    key: `puck-${motion}`,
-    title: `${motionTitles[motion]}: ${motionViews[view]}`,
+    key: `puck-${input.name.toLowerCase().replace(/[^a-z0-9]+/g, "-")}`,
+    title: `${motionTitle(motion, input.name)}: ${motionViews[view]}`,
     caption: `Lines: best values; bands: from the least to the most resistance that the bands of drag and friction allow. ${motionNotes[motion]}`,
     data,
     layout: figureLayout(

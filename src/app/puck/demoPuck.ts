@@ -1,5 +1,6 @@
 import type { PuckSpec } from "../../../shared/puck/puckSpec";
 import { wetTileFriction } from "../../../shared/puck/slidingFriction";
+import { firstMotions } from "./motionInputs";
 import type { PuckInputs } from "./puckInputs";
 
 /** The baseline of the invented Harbour League: 80 x 30 mm, edge radius 6 mm, lead under a coat of polyurethane. */
@@ -50,17 +51,7 @@ export const demoPuck: PuckInputs = {
   tolerances: { diameterMetres: 3e-4, thicknessMetres: 3e-4, edgeRadiusMetres: 5e-4 },
   sampling: { sizes: "uniform", samples: 2000, seed: 1 },
   massTarget: { massKilograms: 1.23, freeDimension: "coatThickness", leastCoverMetres: 0.002 },
-  motion: {
-    slideSpeed: 3,
-    flickSpeed: 4,
-    elevation: (25 * Math.PI) / 180,
-    startHeight: 0.02,
-    waterDepth: 2,
-    flickAttitude: "edgeAlongPath",
-    pitch: 0,
-    sinkAttitude: "faceOn",
-    markDistance: 1,
-  },
+  motions: Object.values(firstMotions),
   tradeoff: {
     variables: [
       { key: "diameterMetres", lowest: 0.077, highest: 0.083 },

@@ -1,5 +1,4 @@
 import type { PuckResult } from "../../../shared/puckcase/puckResult";
-import type { MotionKind } from "../plots/puckMotionFigure";
 import { quantityText, type UnitPreferences } from "../units/units";
 
 /** One figure of a motion over all pucks, as the table prints it. */
@@ -29,12 +28,12 @@ type ThreeWay = { readonly low: number; readonly best: number; readonly high: nu
 
 export function motionRows(
   pucks: readonly Pick<PuckResult, "motions">[],
-  motion: MotionKind,
+  name: string,
   turbulencePercent: number,
   units: UnitPreferences,
 ): MotionRow[] {
   const own = pucks.map(({ motions }) =>
-    motions.find((one) => one.motion === motion && one.turbulencePercent === turbulencePercent),
+    motions.find((one) => one.name === name && one.turbulencePercent === turbulencePercent),
   );
   const first = own.find((one) => one !== undefined);
   if (first === undefined) return [];

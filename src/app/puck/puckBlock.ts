@@ -1,17 +1,14 @@
 import { resolveFluid } from "../../../shared/fluid/resolveFluid";
-import type { MotionDocument } from "../../../shared/puckcase/motionDocument";
 import type { PuckBlockDocument } from "../../../shared/puckcase/puckBlockDocument";
 import type { PuckCase } from "../../../shared/puckcase/puckCase";
 import { resolvePuckCase } from "../../../shared/puckcase/resolvePuckCase";
 import type { TradeoffDocument } from "../../../shared/puckcase/tradeoffDocument";
 import { problem, type Result, success } from "../../../shared/result";
 import { fittingTarget } from "./fittingTarget";
-import type { MotionInputs, PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
+import { motionDocument } from "./motionInputs";
+import type { PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
 
 const degrees = (radians: number) => (radians * 180) / Math.PI;
-
-/** Points of each motion over time. */
-const curveSamples = 121;
 
 /** The inputs as the puck block of a case file: candidate first among the candidates, then the others. */
 export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): PuckBlockDocument {
@@ -37,7 +34,7 @@ export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): Puck
     ...(inputs.rules === null ? {} : { rules: inputs.rules }),
     making: { tolerances: inputs.tolerances, ...inputs.sampling },
     ...(massTarget === null ? {} : { wantedMass: massTarget }),
-    motions: motionDocuments(inputs.motion),
+    motions: inputs.motions.map(motionDocument),
     ...solvingOf(play),
     tradeoff: tradeoffDocumentOf(inputs.tradeoff, inputs.candidate.spec.name),
   };
@@ -57,29 +54,6 @@ function solvingOf({ sectionError, panelCount, chordRatios }: PuckInputs["play"]
 
 function asWritten<T extends { readonly cautions: readonly string[] }>(material: T) {
   return { ...material, cautions: [...material.cautions] };
-}
-
-/** The slide, the flick and the sink that the inputs ask for, in this order. */
-export function motionDocuments(motion: MotionInputs): [MotionDocument, MotionDocument, MotionDocument] {
-  const common = { markDistancesMetres: [motion.markDistance], curveSamples };
-  const attitude =
-    motion.flickAttitude === "fixed"
-      ? ({ kind: "fixed", pitchDegrees: degrees(motion.pitch) } as const)
-      : ({ kind: "edgeAlongPath" } as const);
-  return [
-    { kind: "slide", name: "slide", ...common, startSpeedMetresPerSecond: motion.slideSpeed },
-    {
-      kind: "flick",
-      name: "flick",
-      ...common,
-      startSpeedMetresPerSecond: motion.flickSpeed,
-      elevationDegrees: degrees(motion.elevation),
-      startHeightMetres: motion.startHeight,
-      waterDepthMetres: motion.waterDepth,
-      attitude,
-    },
-    { kind: "sink", name: "sink", curveSamples, attitude: motion.sinkAttitude, depthMetres: motion.waterDepth },
-  ];
 }
 
 function tradeoffDocumentOf(tradeoff: TradeoffInputs, template: string): TradeoffDocument {

@@ -11,8 +11,9 @@ import { wetTileFriction } from "../../../shared/puck/slidingFriction";
 import { type PuckBlockDocument, puckBlockDocument } from "../../../shared/puckcase/puckBlockDocument";
 import type { Problem } from "../../../shared/result";
 import { demoPuck } from "./demoPuck";
+import { motionInputs } from "./motionInputs";
 import { puckBlock } from "./puckBlock";
-import type { MotionInputs, PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
+import type { PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
 
 /** The puck view's part of a case: the inputs, further pucks, and a rules file that the case only names. */
 export interface PuckCaseContent {
@@ -111,7 +112,7 @@ export function readPuckCase(content: string): PuckCaseReading {
       seed: block.making?.seed ?? demoPuck.sampling.seed,
     },
     massTarget: block.wantedMass ?? demoPuck.massTarget,
-    motion: motionInputs(block),
+    motions: block.motions === undefined ? demoPuck.motions : motionInputs(block.motions),
     tradeoff: tradeoffInputs(block),
   };
   const rulesFile = typeof block.rules === "string" ? block.rules : null;
@@ -130,28 +131,6 @@ function sizedSpec(
   const { massKilograms, freeDimension, leastCoverMetres } = wantedMass;
   const sized = sizeCoreForMass(puck, setting, massKilograms, freeDimension, leastCoverMetres);
   return sized.ok ? sized.value.spec : puck;
-}
-
-/** The first slide, flick and sink of a case; what it does not have stays at the view's own values. */
-function motionInputs({ motions = [] }: PuckBlockDocument): MotionInputs {
-  let inputs = demoPuck.motion;
-  for (const motion of [...motions].reverse()) {
-    const [mark] = motion.markDistancesMetres ?? [];
-    if (mark !== undefined) inputs = { ...inputs, markDistance: mark };
-    if (motion.kind === "slide") inputs = { ...inputs, slideSpeed: motion.startSpeedMetresPerSecond };
-    if (motion.kind === "sink") inputs = { ...inputs, sinkAttitude: motion.attitude, waterDepth: motion.depthMetres };
-    if (motion.kind !== "flick") continue;
-    inputs = {
-      ...inputs,
-      flickSpeed: motion.startSpeedMetresPerSecond,
-      elevation: radians(motion.elevationDegrees),
-      startHeight: motion.startHeightMetres,
-      waterDepth: motion.waterDepthMetres,
-      flickAttitude: motion.attitude.kind,
-      pitch: motion.attitude.kind === "fixed" ? radians(motion.attitude.pitchDegrees) : inputs.pitch,
-    };
-  }
-  return inputs;
 }
 
 function tradeoffInputs({ tradeoff, rules }: PuckBlockDocument): TradeoffInputs {

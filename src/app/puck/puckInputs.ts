@@ -6,6 +6,7 @@ import type { PuckSpec } from "../../../shared/puck/puckSpec";
 import type { MadeSampling, MakingTolerances } from "../../../shared/rules/judgePuck";
 import type { RuleSet } from "../../../shared/rules/ruleSet";
 import type { MassTarget, PuckGoal } from "../../../shared/tradeoff/puckEvaluation";
+import type { MotionInput } from "./motionInputs";
 
 /** A puck with its finish. */
 export interface PuckMake {
@@ -39,24 +40,6 @@ export interface PlayInputs {
   /** Panels of each section, and chords / diameter at which the profile is solved; null for the engine's own. */
   readonly panelCount: number | null;
   readonly chordRatios: readonly number[] | null;
-}
-
-export interface MotionInputs {
-  /** m/s, of the slide and of the flick. */
-  readonly slideSpeed: number;
-  readonly flickSpeed: number;
-  /** Over the horizontal, rad. */
-  readonly elevation: number;
-  /** Height over the floor at the start of the flick, m. */
-  readonly startHeight: number;
-  /** m; also the way of a sinking puck. */
-  readonly waterDepth: number;
-  readonly flickAttitude: "edgeAlongPath" | "fixed";
-  /** Of the mid-plane while spin holds it, front up positive, rad. */
-  readonly pitch: number;
-  readonly sinkAttitude: "faceOn" | "edgeOn";
-  /** Distance at which time and speed are told, m. */
-  readonly markDistance: number;
 }
 
 export interface FreeDimension {
@@ -94,6 +77,6 @@ export interface PuckInputs {
   readonly tolerances: MakingTolerances;
   readonly sampling: MadeSampling;
   readonly massTarget: MassTarget;
-  readonly motion: MotionInputs;
+  readonly motions: readonly MotionInput[];
   readonly tradeoff: TradeoffInputs;
 }

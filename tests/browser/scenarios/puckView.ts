@@ -111,8 +111,21 @@ export function puckViewScenarios(stage: () => Stage): void {
       .first();
     const before = await distance.textContent();
     expect(before).toMatch(/ m \(.* to .* m\)/);
-    await enter(page, "Slide: speed at the start", "2");
+    await enter(page, "Speed at the start", "2");
     await eventually(async () => (await distance.textContent()) !== before, "a slower slide is shorter");
+    await page.getByRole("button", { name: "Add a slide" }).click();
+    const second = page.locator("ww-puck-motion [data-motion]").last();
+    await second.getByLabel("Speed at the start", { exact: true }).fill("4");
+    await second.getByLabel("Speed at the start", { exact: true }).press("Enter");
+    const secondDistance = second.locator("tr", { hasText: "distance to rest" }).locator("td").first();
+    await secondDistance.waitFor({ timeout: 60_000 });
+    const metres = async (cell: Locator) => Number.parseFloat((await cell.textContent()) ?? "");
+    await eventually(
+      async () => (await metres(secondDistance)) > (await metres(distance)),
+      "the second slide is faster and longer",
+    );
+    await second.getByRole("button", { name: "Remove" }).click();
+    await eventually(async () => (await secondDistance.count()) === 0, "the second slide is gone");
     await slide.getByRole("button", { name: "Table of" }).click();
     expect(await slide.locator("tbody tr").count()).toBeGreaterThan(100);
     await page.locator("ww-puck-cautions", { hasText: "Lead is poisonous" }).waitFor();

@@ -1,54 +1,55 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import {
-  type MotionKind,
-  type MotionView,
-  motionTitles,
-  motionViews,
-  puckMotionFigure,
-  viewsOf,
-} from "../../plots/puckMotionFigure";
+import { repeat } from "lit/directives/repeat.js";
+import { type MotionView, motionTitle, motionViews, puckMotionFigure, viewsOf } from "../../plots/puckMotionFigure";
+import { addedMotion, type MotionInput, type MotionKind, mostMotions } from "../../puck/motionInputs";
 import { motionRows } from "../../puck/motionRows";
-import { changePuck, puckBench } from "../../puck/puckBench";
-import type { MotionInputs } from "../../puck/puckInputs";
+import { changePuck, presentPuck, puckBench } from "../../puck/puckBench";
 import { shownPucks } from "../../puck/shownPucks";
 import { pageState } from "../../store/pageState";
 import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { darkPalette, lightPalette } from "../../style/palette";
-import { type QuantityKind, unitChoices, unitFor } from "../../units/units";
+import { unitChoices, unitFor } from "../../units/units";
 import "../info-mark/info-mark";
 import "../plot/plot";
-import type { QuantityChange } from "../quantity-field/quantity-field";
-import "../quantity-field/quantity-field";
+import type { MotionChange } from "../puck-motion-inputs/puck-motion-inputs";
+import "../puck-motion-inputs/puck-motion-inputs";
 
 const kinds: readonly MotionKind[] = ["slide", "flick", "sink"];
 
-/** Slide, flick and sink of candidate, baseline and pins, with their bands. In the light DOM for its plots. */
+/** Slides, flicks and sinks of candidate, baseline and pins, with their bands. In the light DOM for its plots. */
 @customElement("ww-puck-motion")
 export class PuckMotionElement extends LitElement {
   private readonly bench = new StoreController(this, puckBench, (value) => value);
   private readonly units = new StoreController(this, preferences, (value) => value.units);
   private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
-  @state() private views: Readonly<Record<MotionKind, MotionView>> = { slide: "speed", flick: "path", sink: "speed" };
+  /** By the motion's name; the first view of its kind when a person chose none. */
+  @state() private views: Readonly<Record<string, MotionView>> = {};
   @state() private turbulence: number | null = null;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
   }
 
-  private set(change: Partial<MotionInputs>): void {
-    changePuck({ motion: { ...this.bench.value.history.present.motion, ...change } });
+  private add(kind: MotionKind): void {
+    const { motions } = presentPuck();
+    changePuck({ motions: [...motions, addedMotion(kind, motions)] });
+  }
+
+  /** Puts another motion in the place of one; null takes it out. */
+  private replace(index: number, motion: MotionInput | null): void {
+    changePuck({ motions: presentPuck().motions.flatMap((one, i) => (i !== index ? [one] : motion ? [motion] : [])) });
   }
 
   protected override render() {
     const pucks = shownPucks(this.bench.value);
+    const { motions } = this.bench.value.history.present;
     const turbulences = [...new Set(pucks[0]?.motions.map((one) => one.turbulencePercent) ?? [])];
     const turbulence = turbulences.find((one) => one === this.turbulence) ?? turbulences[0];
     return html`<section class="puck-section" aria-labelledby="puck-motion-heading">
       <div class="head"><h2 id="puck-motion-heading">Motion</h2><span class="marks"><ww-info-mark topic="addedMass"></ww-info-mark></span></div>
       <p class="caution">These are computed motions in water. Never try a flick near heads, hands or feet: a puck of 1.3 kg injures.</p>
-      ${this.renderInputs()}
       ${
         turbulences.length > 1
           ? html`<label class="choices">Turbulence <select @change=${(event: Event) => {
@@ -56,86 +57,64 @@ export class PuckMotionElement extends LitElement {
             }}>${turbulences.map((one) => html`<option value=${one} ?selected=${one === turbulence}>${Number(one.toPrecision(4))} %</option>`)}</select></label>`
           : nothing
       }
-      ${
-        turbulence === undefined
-          ? html`<p class="state" role="status">${pucks[0]?.problem ?? "No motion yet."}</p>`
-          : html`${pucks[0].problem ? html`<p class="error" role="alert">${pucks[0].problem}</p>` : nothing}
-            <div class="plots">${kinds.map((kind) => this.renderMotion(kind, turbulence))}</div>`
-      }
+      ${turbulence === undefined ? html`<p class="state" role="status">${pucks[0]?.problem ?? "No motion yet."}</p>` : nothing}
+      ${turbulence !== undefined && pucks[0].problem ? html`<p class="error" role="alert">${pucks[0].problem}</p>` : nothing}
+      <div class="plots">${repeat(
+        motions,
+        ({ name }) => name,
+        (motion, i) => this.renderMotion(motion, i, turbulence),
+      )}</div>
+      <div class="choices">
+        ${kinds.map((kind) => html`<button type="button" ?disabled=${motions.length >= mostMotions} @click=${() => this.add(kind)}>Add a ${kind}</button>`)}
+      </div>
     </section>`;
   }
 
-  private renderInputs() {
-    const { motion } = this.bench.value.history.present;
-    const field = (
-      key: keyof MotionInputs & string,
-      label: string,
-      kind: QuantityKind,
-      lowest: number,
-      highest: number,
-    ) => {
-      const value = motion[key];
-      if (typeof value !== "number") return nothing;
-      return html`<ww-quantity-field
-        label=${label}
-        kind=${kind}
-        data-key=${key}
-        .value=${value}
-        .lowest=${lowest}
-        .highest=${highest}
-        .aboveLowest=${lowest === 0}
-        @quantity-change=${(event: QuantityChange) => this.set({ [key]: event.detail.value })}
-      ></ww-quantity-field>`;
-    };
-    return html`<div class="fields">
-      ${field("slideSpeed", "Slide: speed at the start", "speed", 0, 20)}
-      ${field("flickSpeed", "Flick: speed at the start", "speed", 0, 20)}
-      ${field("elevation", "Flick: over the horizontal", "angle", -Math.PI / 2, Math.PI / 2)}
-      ${field("startHeight", "Flick: height at the start", "length", 0, 100)}
-      ${field("waterDepth", "Depth of the water", "length", 0, 100)}
-      ${field("markDistance", "Tell time and speed at", "length", 0, 100)}
-      <label class="line">Flick: the puck lies <select @change=${(event: Event) => this.set({ flickAttitude: (event.target as HTMLSelectElement).value as MotionInputs["flickAttitude"] })}>
-        <option value="edgeAlongPath" ?selected=${motion.flickAttitude === "edgeAlongPath"}>along its path</option>
-        <option value="fixed" ?selected=${motion.flickAttitude === "fixed"}>as its spin holds it</option>
-      </select></label>
-      ${motion.flickAttitude === "fixed" ? field("pitch", "Flick: held at, front up", "angle", -Math.PI / 2, Math.PI / 2) : nothing}
-      <label class="line">Sink: the puck falls <select @change=${(event: Event) => this.set({ sinkAttitude: (event.target as HTMLSelectElement).value as MotionInputs["sinkAttitude"] })}>
-        <option value="faceOn" ?selected=${motion.sinkAttitude === "faceOn"}>face-on</option>
-        <option value="edgeOn" ?selected=${motion.sinkAttitude === "edgeOn"}>edge-on</option>
-      </select></label>
-    </div>
-    ${motion.startHeight < motion.waterDepth ? nothing : html`<p class="error" role="alert">The height at the start must be below the depth of the water.</p>`}`;
+  private renderMotion(motion: MotionInput, index: number, turbulencePercent: number | undefined) {
+    const { motions } = this.bench.value.history.present;
+    const title = motionTitle(motion.kind, motion.name);
+    const earlier = motions.slice(0, index).filter(({ kind }) => kind === motion.kind).length;
+    return html`<div data-motion=${motion.name}>
+      <h3>${title}</h3>
+      <ww-puck-motion-inputs
+        .motion=${motion}
+        .otherNames=${motions.filter((one) => one !== motion).map(({ name }) => name)}
+        @motion-change=${(event: MotionChange) => this.replace(index, event.detail.motion)}
+        @motion-remove=${() => this.replace(index, null)}
+      ></ww-puck-motion-inputs>
+      ${turbulencePercent === undefined ? nothing : this.renderResults(motion, title, earlier, turbulencePercent)}
+    </div>`;
   }
 
-  private renderMotion(kind: MotionKind, turbulencePercent: number) {
+  private renderResults({ kind, name }: MotionInput, title: string, earlier: number, turbulencePercent: number) {
     const pucks = shownPucks(this.bench.value);
+    if (!pucks[0].motions.some((one) => one.name === name)) return html`<p class="state" role="status">Solving ...</p>`;
     const units = this.units.value;
-    const view = this.views[kind];
+    const view = this.views[name] ?? viewsOf[kind][0];
     // Ways through the water are long beside a puck: metres, unless a person chose another unit than the first.
     const chosen = units.length;
     const lengthUnit =
       chosen === undefined || chosen === "mm"
         ? unitChoices.length.find(({ key }) => key === "m")!
         : unitFor("length", units);
+    const speedUnit = unitFor("speed", units);
     const figure = puckMotionFigure(
-      { pucks, motion: kind, view, turbulencePercent, lengthUnit, speedUnit: unitFor("speed", units) },
+      { pucks, motion: kind, name, view, turbulencePercent, lengthUnit, speedUnit },
       this.isDark.value ? darkPalette : lightPalette,
     );
-    const rows = motionRows(pucks, kind, turbulencePercent, { ...units, length: lengthUnit.key });
-    return html`<div>
-      <label class="choices">Show <select aria-label="Show of: ${motionTitles[kind]}" @change=${(event: Event) => {
-        this.views = { ...this.views, [kind]: (event.target as HTMLSelectElement).value as MotionView };
-      }}>
+    const rows = motionRows(pucks, name, turbulencePercent, { ...units, length: lengthUnit.key });
+    return html`<label class="choices">Show <select aria-label="Show of: ${title}" @change=${(event: Event) => {
+      this.views = { ...this.views, [name]: (event.target as HTMLSelectElement).value as MotionView };
+    }}>
         ${viewsOf[kind].map((key) => html`<option value=${key} ?selected=${key === view}>${motionViews[key]}</option>`)}
       </select></label>
-      <ww-plot id="plot-puck-${kind}" .figure=${figure}></ww-plot>
-      <div class="scroll" tabindex="0" role="region" aria-label="Figures of: ${motionTitles[kind]}">
+      <ww-plot id="plot-puck-${kind}${earlier === 0 ? "" : `-${earlier + 1}`}" .figure=${figure}></ww-plot>
+      <div class="scroll" tabindex="0" role="region" aria-label="Figures of: ${title}">
         <table class="results">
-          <thead><tr><th scope="col">Figure</th>${pucks.map(({ name }) => html`<th scope="col">${name}</th>`)}</tr></thead>
+          <thead><tr><th scope="col">Figure</th>${pucks.map((puck) => html`<th scope="col">${puck.name}</th>`)}</tr></thead>
           <tbody>${rows.map((row) => html`<tr><th scope="row">${row.label}</th>${row.cells.map((cell) => html`<td>${cell}</td>`)}</tr>`)}</tbody>
         </table>
-      </div>
-    </div>`;
+      </div>`;
   }
 }
 

@@ -48,12 +48,25 @@ export class PuckReport extends LitElement {
     const { turbulencePercent } = condition;
     const speedUnit = unitFor("speed", this.units.value);
     const lengthUnit = unitChoices.length.find(({ key }) => key === "m")!;
+    const [motion] = this.bench.value.solved?.inputs.motions ?? [];
     return [
       puckDragFigure({ pucks, orientation: "flat", turbulencePercent, quantity: "area", speedUnit }, lightPalette),
-      puckMotionFigure(
-        { pucks, motion: "slide", view: "speed", turbulencePercent, lengthUnit, speedUnit },
-        lightPalette,
-      ),
+      ...(motion === undefined
+        ? []
+        : [
+            puckMotionFigure(
+              {
+                pucks,
+                motion: motion.kind,
+                name: motion.name,
+                view: "speed",
+                turbulencePercent,
+                lengthUnit,
+                speedUnit,
+              },
+              lightPalette,
+            ),
+          ]),
     ].filter(({ data }) => data.length > 0);
   }
 
