@@ -49,6 +49,7 @@ export function reportScenarios(stage: () => Stage): void {
     await page
       .locator("ww-case-panel input[type=file]")
       .setInputFiles({ name: "rows.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(rows)) });
+    await page.locator("ww-masthead .title", { hasText: cylinder.title }).waitFor({ timeout: 60_000 });
     await waitForCase(page);
     await page.locator("ww-pin-panel thead th", { hasText: "pin F" }).waitFor({ timeout: 90_000 });
     const { totalPages, text } = await printedReport(page);
