@@ -6,7 +6,10 @@ export function floorScenarios(stage: () => Stage): void {
   test("a floor below the section is drawn, moved by field and handle, noted, and carried by a link", async () => {
     const { page, complaints } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await waitForFigures(page);
+    const isSettled = () => page.locator("ww-pin-panel button", { hasText: "Pin this design" }).isEnabled();
+    await eventually(isSettled, "the linked design is solved");
     const open = await shownDrag(page);
+    expect(open).toBeGreaterThan(0);
     const notes = page.locator("ww-floor-notes li");
     expect(await notes.count()).toBe(0);
     await page.getByLabel("A floor below the section").check();
@@ -34,7 +37,9 @@ export function floorScenarios(stage: () => Stage): void {
     await other.page.context().close();
     await page.keyboard.press("Escape");
     await page.getByLabel("A floor below the section").uncheck();
-    await eventually(async () => (await shownDrag(page)) === open, "the open water's drag coefficient is back");
+    await page.locator("ww-flow-view .floor").waitFor({ state: "detached", timeout: 30_000 });
+    await eventually(isSettled, "the design without a floor is solved");
+    expect(await shownDrag(page)).toBe(open);
     expect(await notes.count()).toBe(0);
     expect(complaints).toEqual([]);
     await page.context().close();
