@@ -7,6 +7,7 @@ export function floorScenarios(stage: () => Stage): void {
     const { page, complaints } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await waitForFigures(page);
     const isSettled = () => page.locator("ww-pin-panel button", { hasText: "Pin this design" }).isEnabled();
+    await eventually(async () => (await fieldValue(page, "Edge radius")) === "6", "the linked design is shown");
     await eventually(isSettled, "the linked design is solved");
     const open = await shownDrag(page);
     expect(open).toBeGreaterThan(0);
