@@ -1,33 +1,20 @@
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
-import type { Design } from "../../../../shared/design/design";
-import type { FlowPicture } from "../../../../shared/live/flowPicture";
-import type { LiveFloor } from "../../../../shared/live/liveFloor";
-import { type FloorShape, floorShape } from "../../drawing/floorShape";
 import { type Handle, handles, heldValue } from "../../drawing/handles";
 import { localValues } from "../../drawing/localValues";
-import { markShapes } from "../../drawing/markShape";
 import { type StreamFrame, streamFrame } from "../../drawing/streamFrame";
-import { type SurfacePart, surfaceMarks, surfaceParts } from "../../drawing/surfaceParts";
-import { svgPath } from "../../drawing/svgPath";
 import { preferences } from "../../store/preferences";
 import { ruleWindow } from "../../store/ruleWindow";
 import { StoreController } from "../../store/storeController";
-import {
-  beginDrag,
-  changeDesign,
-  dragDesign,
-  endDrag,
-  risingState,
-  type Solved,
-  workbench,
-} from "../../store/workbench";
+import { beginDrag, changeDesign, dragDesign, endDrag, type Solved, workbench } from "../../store/workbench";
 import { controlStyles } from "../../style/sharedStyles";
 import { quantityText } from "../../units/units";
+import { floorWords } from "./floorDrawing";
 import { flowViewStyles } from "./flow-view.styles";
 import { legend } from "./legend";
 import { stepped } from "./stepped";
+import { stillDrawing } from "./stillDrawing";
 
 /**
  * The section in its stream: streamlines, wake, the kinds of layer on the surface, marks, and handles that change the
@@ -146,8 +133,8 @@ export class FlowView extends LitElement {
         this.localNode = -1;
       }}
     >
-      ${guard([solved, this.width, this.reach, present.incidence], () => this.renderSolved(solved, frame))}
-      ${solved.solution.floor === null ? nothing : this.renderFloorWords(floorShape(solved.solution.floor, frame, this.height), solved.design)}
+      ${guard([solved, this.width, this.reach, present.incidence], () => stillDrawing(solved, frame, [this.width, this.height]))}
+      ${floorWords(solved, frame, [this.width, this.height], this.units.value)}
       ${this.localNode >= 0 ? this.renderLocal(frame.toView(nodes.x[this.localNode], nodes.y[this.localNode])) : nothing}
       <g aria-hidden="true">
         <text class="words" x="14" y="24">stream → ${quantityText(present.speed, "speed", this.units.value)}</text>
@@ -157,60 +144,6 @@ export class FlowView extends LitElement {
         .filter(({ point }) => frame.toView(...point)[1] < this.height)
         .map((handle) => this.renderHandle(handle, frame))}
     </svg>`;
-  }
-
-  /** All that stands still while only the pointer moves. */
-  private renderSolved({ solution }: Solved, frame: StreamFrame) {
-    const { nodes, referenceWidth, picture, floor } = solution;
-    const section = risingState(solution);
-    const path = (points: ArrayLike<number>, closed = false) => svgPath(inView(points, frame), closed);
-    const parts = section ? surfaceParts(nodes, section, referenceWidth) : [];
-    const marks = section ? surfaceMarks(nodes, section, referenceWidth) : [];
-    return svg`${picture ? this.renderPicture(picture, parts, path, floor && this.wakeOnFloor(floor, picture, frame)) : nothing}
-      ${floor === null ? nothing : this.renderFloor(floorShape(floor, frame, this.height))}
-      <path class="body" d=${path(interleaved(nodes.x, nodes.y), true)}></path>
-      ${parts.map((part) => svg`<path class="part ${part.kind}" d=${path(part.points)}></path>`)}
-      ${marks.map((mark) => {
-        const [x, y] = frame.toView(...mark.point);
-        return svg`<path class="mark" transform="translate(${x} ${y})" d=${markShapes[mark.kind]}></path>`;
-      })}`;
-  }
-
-  /** Streamlines, the wake between the free shear layers and the base, and the shear layers. */
-  private renderPicture(
-    { streamlines, upperShear, lowerShear }: FlowPicture,
-    parts: readonly SurfacePart[],
-    path: (points: ArrayLike<number>, closed?: boolean) => string,
-    below: readonly number[] | null,
-  ) {
-    const base = parts.find((part) => part.kind === "base")?.points ?? [];
-    const wake = [...(below ?? reversedPoints(lowerShear)), ...base, ...upperShear];
-    return svg`<g aria-hidden="true">
-      <path class="wake" d=${path(wake, true)}></path>
-      <path class="stream" d=${streamlines.map((line) => path(line)).join("")}></path>
-      <path class="shear" d=${path(upperShear) + path(lowerShear)}></path>
-    </g>`;
-  }
-
-  /** The wake's lower edge where the section lies on the floor: the floor below the end of the upper shear layer. */
-  private wakeOnFloor({ gapRatio, foot }: LiveFloor, { upperShear }: FlowPicture, frame: StreamFrame) {
-    if (gapRatio > 0 || upperShear.length < 2) return null;
-    const [x] = frame.toView(upperShear[upperShear.length - 2], upperShear[upperShear.length - 1]);
-    return [...frame.toBody(x, frame.toView(...foot)[1])];
-  }
-
-  private renderFloor({ level, isOutside }: FloorShape) {
-    if (isOutside) return nothing;
-    return svg`<g class="floor" aria-hidden="true">
-      <rect x="0" y=${level} width=${this.width} height=${this.height - level}></rect>
-      <path d="M0 ${level}H${this.width}"></path>
-    </g>`;
-  }
-
-  private renderFloorWords({ level, isOutside }: FloorShape, { floorGap }: Design) {
-    const gap =
-      floorGap === 0 ? "on the floor" : `floor, gap ${quantityText(floorGap ?? 0, "length", this.units.value)}`;
-    return svg`<text class="words" text-anchor="end" x=${this.width - 14} y=${Math.min(level + 18, this.height - 14)} aria-hidden="true">${gap}${isOutside ? " ↓" : ""}</text>`;
   }
 
   private renderLocal([x, y]: readonly [number, number]) {
@@ -243,27 +176,6 @@ export class FlowView extends LitElement {
       <circle class="knob" r="7"></circle>
     </g>`;
   }
-}
-
-function interleaved(x: Readonly<Float64Array>, y: Readonly<Float64Array>): Float64Array {
-  const points = new Float64Array(2 * x.length);
-  for (let i = 0; i < x.length; i++) {
-    points[2 * i] = x[i];
-    points[2 * i + 1] = y[i];
-  }
-  return points;
-}
-
-function reversedPoints(points: ArrayLike<number>): number[] {
-  const reversed: number[] = [];
-  for (let i = points.length - 2; i >= 0; i -= 2) reversed.push(points[i], points[i + 1]);
-  return reversed;
-}
-
-function inView(points: ArrayLike<number>, frame: StreamFrame): Float64Array {
-  const shown = new Float64Array(points.length);
-  for (let i = 0; i + 1 < points.length; i += 2) [shown[i], shown[i + 1]] = frame.toView(points[i], points[i + 1]);
-  return shown;
 }
 
 declare global {

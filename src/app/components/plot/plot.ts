@@ -1,16 +1,17 @@
-import { html, LitElement, nothing, type PropertyValues, svg } from "lit";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import type { Data, PlotlyHTMLElement } from "plotly.js-dist-min";
 import { saveFile } from "../../files/saveFile";
 import { legendEntries } from "../../plots/legendEntries";
-import { linePaths } from "../../plots/linePaths";
-import { type PlotFigure, plotMargin } from "../../plots/plotFigure";
+import type { PlotFigure } from "../../plots/plotFigure";
 import { asScatter } from "../../plots/scatterTrace";
 import { tableCsv } from "../../plots/tableCsv";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { downloadPicture } from "./downloadPicture";
 import { DrawQueue } from "./drawQueue";
 import { loadPlotly } from "./loadPlotly";
 import { plotStyles } from "./plot.styles";
+import { plotOverlay } from "./plotOverlay";
 import { plotTable } from "./plotTable";
 import { swatch } from "./swatch";
 
@@ -38,6 +39,8 @@ export class PlotElement extends LitElement {
   private inSight = false;
   private sizes: ResizeObserver | null = null;
   private sight: IntersectionObserver | null = null;
+  /** True when it was to be drawn out of sight, for instance in another size. */
+  private isLate = false;
 
   constructor() {
     super();
@@ -64,7 +67,7 @@ export class PlotElement extends LitElement {
     this.sight = new IntersectionObserver(
       (entries) => {
         this.inSight = entries.at(-1)?.isIntersecting ?? false;
-        if (this.inSight && this.drawn !== this.figure) this.requestDraw();
+        if (this.inSight && (this.isLate || this.drawn !== this.figure)) this.requestDraw();
       },
       { rootMargin: "300px" },
     );
@@ -99,7 +102,8 @@ export class PlotElement extends LitElement {
   }
 
   private requestDraw(): void {
-    if (this.figure === null || !this.inSight) return;
+    this.isLate = !this.inSight;
+    if (this.figure === null || this.isLate) return;
     drawings.request(this, () => this.draw());
   }
 
@@ -109,11 +113,16 @@ export class PlotElement extends LitElement {
       const { figure } = this;
       if (figure === null || !this.isConnected || this.area.clientWidth === 0) return;
       const { area } = this;
-      await plotly.react(area, this.shownData(figure), this.sized(figure, area.clientWidth, area.clientHeight), {
-        displaylogo: false,
-        responsive: false,
-        modeBarButtonsToRemove: ["lasso2d", "select2d", "toImage"],
-      });
+      await plotly.react(
+        area,
+        this.shownData(figure),
+        { ...figure.layout, width: area.clientWidth, height: area.clientHeight },
+        {
+          displaylogo: false,
+          responsive: false,
+          modeBarButtonsToRemove: ["lasso2d", "select2d", "toImage"],
+        },
+      );
       this.drawn = figure;
       this.loadFailed = false;
     } catch {
@@ -125,31 +134,11 @@ export class PlotElement extends LitElement {
     return figure.data.filter((trace) => !this.hiddenNames.has(asScatter(trace).name ?? ""));
   }
 
-  private sized(figure: PlotFigure, width: number, height: number): PlotFigure["layout"] {
-    return { ...figure.layout, width, height };
-  }
-
   private async exportImage(format: "png" | "svg"): Promise<void> {
     const { figure } = this;
     if (figure === null) return;
     try {
-      const plotly = await loadPlotly();
-      const rows = legendEntries(figure.data).length;
-      const [width, height] = [1200, 760 + 22 * rows];
-      await plotly.downloadImage(
-        {
-          data: this.shownData(figure),
-          layout: {
-            ...this.sized(figure, width, height),
-            title: { text: figure.title },
-            margin: { l: 80, r: 30, t: 60, b: 80 + 22 * rows },
-            paper_bgcolor: getComputedStyle(this).backgroundColor,
-            showlegend: true,
-            legend: { orientation: "v", x: 0, y: -0.16, yanchor: "top" },
-          },
-        } as unknown as PlotlyHTMLElement,
-        { format, filename: `wakewright-${figure.key}`, width, height },
-      );
+      await downloadPicture(figure, this.shownData(figure), format, getComputedStyle(this).backgroundColor);
     } catch {
       this.loadFailed = true;
     }
@@ -186,7 +175,7 @@ export class PlotElement extends LitElement {
       </div>
       <div class="plot-stack">
         <div class="plot-area" role="group" aria-label="Picture of ${figure.title}; the button Table shows its numbers"></div>
-        ${this.lively && this.inSight ? this.renderOverlay(figure) : nothing}
+        ${this.lively && this.inSight ? plotOverlay(this.area as Partial<PlotlyHTMLElement>, this.shownData(figure)) : nothing}
       </div>
       ${this.loadFailed ? html`<p class="plot-empty" role="status">The plot library could not be loaded. The table still works.</p>` : nothing}
       <ul class="plot-legend" aria-label="Curves of ${figure.title}">
@@ -198,35 +187,6 @@ export class PlotElement extends LitElement {
       <figcaption>${figure.caption}</figcaption>
       ${this.tableShown ? plotTable(figure) : nothing}
     </figure>`;
-  }
-
-  /**
-   * The newest lines over the last full drawing, on the axes that are drawn there. The size is the drawing's own: asking
-   * the page for it here would lay out the whole page once for every plot.
-   */
-  private renderOverlay(figure: PlotFigure) {
-    const { layout } = this.area as Partial<PlotlyHTMLElement>;
-    const { xaxis, yaxis, width = 0, height = 0 } = layout ?? {};
-    const isDrawn = width > plotMargin.l + plotMargin.r && height > plotMargin.t + plotMargin.b;
-    if (!isDrawn || !xaxis?.range || !yaxis?.range) return nothing;
-    const window = {
-      left: plotMargin.l,
-      top: plotMargin.t,
-      width: width - plotMargin.l - plotMargin.r,
-      height: height - plotMargin.t - plotMargin.b,
-      xRange: xaxis.range as [number, number],
-      yRange: yaxis.range as [number, number],
-      xLogarithmic: xaxis.type === "log",
-      yLogarithmic: yaxis.type === "log",
-    };
-    return html`<svg class="plot-overlay" viewBox="0 0 ${width} ${height}" width=${width} height=${height} aria-hidden="true">
-      <svg x=${window.left} y=${window.top} width=${window.width} height=${window.height} viewBox="${window.left} ${window.top} ${window.width} ${window.height}">
-        ${linePaths(this.shownData(figure), window).map(
-          (line) =>
-            svg`<path d=${line.path} fill="none" stroke=${line.color} stroke-width=${line.width} stroke-dasharray=${line.dash || "none"}></path>`,
-        )}
-      </svg>
-    </svg>`;
   }
 }
 
