@@ -20,7 +20,7 @@ export class CompareCarry extends LitElement {
     if (set === null || answer === null) return nothing;
     const { correction, result } = answer;
     const isCarried = this.bench.value.history.present.carriedSet === set.name;
-    return html`<section class="compare-section" aria-labelledby="compare-carry-heading">
+    return html`<section class="view-section compare-section" aria-labelledby="compare-carry-heading">
       <h2 id="compare-carry-heading">Carry the offset</h2>
       ${
         correction === null

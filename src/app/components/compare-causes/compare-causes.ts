@@ -21,7 +21,7 @@ export class CompareCauses extends LitElement {
     const known = answerOf(this.bench.value, set);
     if (set === null || known.answer === null) return nothing;
     const isApart = known.answer.result.exceedingCount > 0;
-    return html`<section class="compare-section" aria-labelledby="compare-causes-heading">
+    return html`<section class="view-section compare-section" aria-labelledby="compare-causes-heading">
       <h2 id="compare-causes-heading">Likely causes</h2>
       ${
         isApart

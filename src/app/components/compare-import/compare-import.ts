@@ -63,7 +63,7 @@ export class CompareImport extends LitElement {
     const choices = sectionChoices(this.inputs.value, design);
     const choice = choices.find(({ key }) => key === draft.section) ?? choices[0];
     const reading = readDraft(draft, choice.section, design.fluid);
-    return html`<section class="compare-section" aria-labelledby="compare-import-heading">
+    return html`<section class="view-section compare-section" aria-labelledby="compare-import-heading">
       <h2 id="compare-import-heading">Import a table</h2>
       <div class="line">
         <label class="file"><input class="unseen" type="file" accept=".csv,.txt,.tsv,text/csv" @change=${this.chooseFile} /><span>Choose a CSV file ...</span></label>

@@ -42,7 +42,7 @@ export class CompareSets extends LitElement {
     const { sets } = this.bench.value.history.present;
     const selected = selectedSet(this.bench.value);
     const offer = this.offer.value;
-    return html`<section class="compare-section" aria-labelledby="compare-sets-heading">
+    return html`<section class="view-section compare-section" aria-labelledby="compare-sets-heading">
       <h2 id="compare-sets-heading">Measurements</h2>
       ${
         sets.length === 0

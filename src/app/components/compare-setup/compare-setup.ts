@@ -59,7 +59,7 @@ export class CompareSetup extends LitElement {
     const choices = sectionChoices(this.bench.value.history.present, presentDesign());
     const sectionKey = JSON.stringify(set.section);
     const ends = set.ends ?? "endless";
-    return html`<section class="compare-section" aria-labelledby="compare-setup-heading">
+    return html`<section class="view-section compare-section" aria-labelledby="compare-setup-heading">
       <h2 id="compare-setup-heading">Set-up of ${set.name}</h2>
       <div class="row"><label for="set-name">Name</label>
         <input id="set-name" type="text" maxlength="100" .value=${this.refused.name?.text ?? set.name} @change=${(event: Event) => this.rename(set, (event.target as HTMLInputElement).value)} /></div>

@@ -19,7 +19,7 @@ export class CompareTables extends LitElement {
     const { answer } = answerOf(this.bench.value, set);
     if (set === null || answer === null) return nothing;
     const { result } = answer;
-    return html`<section class="compare-section" aria-labelledby="compare-tables-heading">
+    return html`<section class="view-section compare-section" aria-labelledby="compare-tables-heading">
       <h2 id="compare-tables-heading">How far apart</h2>
       <p class="verdict ${result.exceedingCount > 0 ? "is-apart" : ""}">${result.verdict}</p>
       ${result.problem === null ? nothing : html`<p class="error" role="alert">${result.problem}</p>`}

@@ -5,6 +5,7 @@ import { startComparing } from "../../compare/comparing";
 import { cautions } from "../../reference/cautions";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { viewStyles } from "../../style/viewStyles";
 import type { ReportingView } from "../app/reportingView";
 import "../compare-carry/compare-carry";
 import "../compare-causes/compare-causes";
@@ -23,6 +24,7 @@ export class CompareView extends LitElement implements ReportingView {
 
   constructor() {
     super();
+    adoptDocumentStyles(viewStyles);
     adoptDocumentStyles(compareViewStyles);
   }
 
@@ -43,19 +45,19 @@ export class CompareView extends LitElement implements ReportingView {
   }
 
   protected override render() {
-    return html`<div class="compare-layout">
-      <div class="compare-column is-inputs">
+    return html`<div class="view-layout compare-layout">
+      <div class="view-column compare-column is-inputs">
         <ww-compare-sets></ww-compare-sets>
         <ww-compare-import></ww-compare-import>
         <ww-compare-setup></ww-compare-setup>
       </div>
-      <div class="compare-column is-outcome">
-        <div class="compare-section on-paper"><h2>${this.caseTitle.value}</h2><p>Prediction against measurement. Wakewright, printed ${this.printedOn}.</p></div>
+      <div class="view-column compare-column is-outcome">
+        <div class="view-section compare-section on-paper"><h2>${this.caseTitle.value}</h2><p>Prediction against measurement. Wakewright, printed ${this.printedOn}.</p></div>
         <ww-compare-plots></ww-compare-plots>
         <ww-compare-tables></ww-compare-tables>
         <ww-compare-causes></ww-compare-causes>
         <ww-compare-carry></ww-compare-carry>
-        <div class="compare-section on-paper"><h2>Cautions</h2><ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul></div>
+        <div class="view-section compare-section on-paper"><h2>Cautions</h2><ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul></div>
       </div>
     </div>`;
   }

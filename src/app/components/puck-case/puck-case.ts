@@ -11,12 +11,12 @@ import { hasPuckBlock } from "../../puck/puckCaseText";
 import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
-import { puckCaseStyles } from "./puck-case.styles";
+import { casePanelStyles } from "../case-panel/case-panel.styles";
 
 /** Opens and saves the pucks of this view as a case file, the one that the command line runs. */
 @customElement("ww-puck-case")
 export class PuckCaseElement extends LitElement {
-  static override styles = [controlStyles, panelStyles, puckCaseStyles];
+  static override styles = [controlStyles, panelStyles, casePanelStyles];
 
   private readonly caseTitle = new StoreController(this, puckBench, (value) => value.history.present.title);
   @state() private problems: readonly Problem[] = [];

@@ -33,7 +33,7 @@ export class PuckDragElement extends LitElement {
     const { solved, solveProblem, solving, problem, history } = this.bench.value;
     const isStale = solved !== null && !sameParts(solved.inputs, history.present, solveParts);
     const fault = problem ?? solveProblem;
-    return html`<section class="puck-section" aria-labelledby="puck-drag-heading">
+    return html`<section class="view-section puck-section" aria-labelledby="puck-drag-heading">
       <div class="head"><h2 id="puck-drag-heading">Drag</h2><span class="marks"><ww-info-mark topic="endRelief"></ww-info-mark><ww-info-mark topic="faceOn"></ww-info-mark></span></div>
       <p class="state" role="status">
         ${

@@ -47,7 +47,7 @@ export class PuckMotionElement extends LitElement {
     const { motions } = this.bench.value.history.present;
     const turbulences = [...new Set(pucks[0]?.motions.map((one) => one.turbulencePercent) ?? [])];
     const turbulence = turbulences.find((one) => one === this.turbulence) ?? turbulences[0];
-    return html`<section class="puck-section" aria-labelledby="puck-motion-heading">
+    return html`<section class="view-section puck-section" aria-labelledby="puck-motion-heading">
       <div class="head"><h2 id="puck-motion-heading">Motion</h2><span class="marks"><ww-info-mark topic="addedMass"></ww-info-mark></span></div>
       <p class="caution">These are computed motions in water. Never try a flick near heads, hands or feet: a puck of 1.3 kg injures.</p>
       ${

@@ -13,7 +13,7 @@ import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { lightPalette } from "../../style/palette";
 import { quantityText, unitChoices, unitFor } from "../../units/units";
-import { type PlotPicture, plotPictures, printWithPictures } from "../report/plotPictures";
+import { type PlotPicture, picturesDrawn, plotPictures } from "../report/plotPictures";
 import { reportStyles } from "../report/report.styles";
 
 /** What the printed page of a puck has besides its drawing. Not to be seen on the screen. */
@@ -29,7 +29,8 @@ export class PuckReport extends LitElement {
   async print(): Promise<void> {
     this.pictures = await plotPictures(this.figures());
     await this.updateComplete;
-    await printWithPictures(this.renderRoot);
+    await picturesDrawn(this.renderRoot);
+    window.print();
   }
 
   private condition() {

@@ -46,7 +46,7 @@ export class PuckTradeoff extends LitElement {
   protected override render() {
     const run = this.run.value;
     const active = run.status === "running" || run.status === "paused";
-    return html`<section class="puck-section" aria-labelledby="puck-tradeoff-heading">
+    return html`<section class="view-section puck-section" aria-labelledby="puck-tradeoff-heading">
       <div class="head"><h2 id="puck-tradeoff-heading">Trade-off</h2><span class="marks"><ww-info-mark topic="paretoSearch"></ww-info-mark></span></div>
       <p class="hint">Varies the free dimensions inside the rules, sizes the core of every puck for the wanted mass, and keeps those that no other beats in every goal.</p>
       <ww-puck-search-inputs></ww-puck-search-inputs>

@@ -5,19 +5,6 @@ export const puckViewStyles = css`
   ww-puck-view {
     display: block;
   }
-  ww-puck-view .puck-layout {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 0.9rem;
-    padding: 0.9rem clamp(0.6rem, 2vw, 1.6rem) 1.5rem;
-  }
-  ww-puck-view .puck-column {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 0.9rem;
-    align-content: start;
-    min-width: 0;
-  }
   @media (min-width: 900px) {
     ww-puck-view .puck-layout {
       grid-template-columns: 22rem minmax(0, 1fr);
@@ -42,16 +29,6 @@ export const puckViewStyles = css`
       grid-template-areas: "bench body flow";
       grid-template-rows: auto;
     }
-  }
-  .puck-section {
-    background: var(--sheet);
-    border: 1px solid var(--rule);
-    border-radius: 3px 14px 3px 3px;
-    padding: 0.8rem 0.9rem;
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 0.7rem;
-    min-width: 0;
   }
   .puck-section .head {
     display: flex;
@@ -93,25 +70,7 @@ export const puckViewStyles = css`
     background: var(--sheet);
     padding: 0.2rem 0.4rem;
     max-width: 100%;
-  }
-  .puck-section .scroll {
-    overflow-x: auto;
-  }
-  .puck-section table.results {
-    border-collapse: collapse;
-    font-size: 0.86rem;
-    font-variant-numeric: tabular-nums;
-    min-width: 100%;
-  }
-  .puck-section table.results th,
-  .puck-section table.results td {
-    text-align: left;
-    padding: 0.25rem 0.9rem 0.25rem 0;
-    border-bottom: 1px solid var(--rule);
-    vertical-align: top;
-  }
-  .puck-section table.results tbody th {
-    font-weight: 400;
+    width: auto;
   }
   .puck-section td small {
     display: block;
@@ -126,27 +85,12 @@ export const puckViewStyles = css`
     display: grid;
     gap: 0.2rem;
   }
-  .puck-section .caution {
-    border-left: 6px solid var(--ember);
-    padding: 0.4rem 0.7rem;
-    background: var(--wash);
-    font-size: 0.9rem;
-  }
-  .puck-section .verdict {
-    font-size: 1.02rem;
-    border-left: 6px solid var(--accent);
-    padding: 0.3rem 0.7rem;
-  }
   .puck-section .state b,
   .puck-section .error {
     color: var(--alarm);
   }
   .puck-section .error {
     font-size: 0.86rem;
-  }
-  .puck-section .hint {
-    color: var(--ink-soft);
-    font-size: 0.84rem;
   }
   .puck-section .is-stale {
     opacity: 0.65;
@@ -155,10 +99,6 @@ export const puckViewStyles = css`
     display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr));
     gap: 1rem;
-  }
-  .puck-section ww-plot {
-    border: none;
-    padding: 0;
   }
   .puck-section .fields {
     display: grid;
@@ -172,10 +112,6 @@ export const puckViewStyles = css`
     align-items: center;
     font-size: 0.9rem;
   }
-  .puck-section progress {
-    flex: 1 1 8rem;
-    accent-color: var(--accent);
-  }
   .puck-section fieldset {
     border: 1px solid var(--rule);
     border-radius: 2px;
@@ -185,12 +121,6 @@ export const puckViewStyles = css`
     grid-template-columns: minmax(0, 1fr);
     gap: 0.35rem;
     min-width: 0;
-  }
-  .puck-section button.is-quiet {
-    border-color: transparent;
-    background: none;
-    color: var(--accent);
-    padding: 0.2rem 0.4rem;
   }
   @media print {
     ww-puck-view .puck-layout {

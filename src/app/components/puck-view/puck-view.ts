@@ -3,6 +3,7 @@ import { customElement } from "lit/decorators.js";
 import { startPuckKeeping } from "../../puck/puckKeeping";
 import { startPuckSolving } from "../../puck/puckSolving";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { viewStyles } from "../../style/viewStyles";
 import type { ReportingView } from "../app/reportingView";
 import "../puck-case/puck-case";
 import "../puck-cautions/puck-cautions";
@@ -24,6 +25,7 @@ import { puckViewStyles } from "./puck-view.styles";
 export class PuckView extends LitElement implements ReportingView {
   constructor() {
     super();
+    adoptDocumentStyles(viewStyles);
     adoptDocumentStyles(puckViewStyles);
   }
 
@@ -41,22 +43,22 @@ export class PuckView extends LitElement implements ReportingView {
   }
 
   protected override render() {
-    return html`<div class="puck-layout">
-      <div class="puck-column is-body">
+    return html`<div class="view-layout puck-layout">
+      <div class="view-column puck-column is-body">
         <ww-puck-drawing></ww-puck-drawing>
         <ww-puck-cautions></ww-puck-cautions>
         <ww-puck-figures></ww-puck-figures>
         <ww-puck-rules></ww-puck-rules>
         <ww-puck-report></ww-puck-report>
       </div>
-      <div class="puck-column is-bench">
+      <div class="view-column puck-column is-bench">
         <ww-puck-case></ww-puck-case>
         <ww-puck-panel></ww-puck-panel>
         <ww-puck-pins></ww-puck-pins>
         <ww-puck-play></ww-puck-play>
         <ww-puck-handoff></ww-puck-handoff>
       </div>
-      <div class="puck-column is-flow">
+      <div class="view-column puck-column is-flow">
         <ww-puck-drag></ww-puck-drag>
         <ww-puck-motion></ww-puck-motion>
         <ww-puck-tradeoff></ww-puck-tradeoff>

@@ -9,7 +9,7 @@ import { workbench } from "../../store/workbench";
 import { lightPalette } from "../../style/palette";
 import { boardDragCurve, boardPressure } from "../plot-board/boardFigures";
 import { reportRows } from "./caseRows";
-import { type PlotPicture, plotPictures, printWithPictures } from "./plotPictures";
+import { type PlotPicture, picturesDrawn, plotPictures } from "./plotPictures";
 import { reportStyles } from "./report.styles";
 import { reportInputs } from "./reportInputs";
 
@@ -35,7 +35,8 @@ export class Report extends LitElement {
     ];
     this.pictures = await plotPictures(figures.filter((figure) => figure !== null));
     await this.updateComplete;
-    await printWithPictures(this.renderRoot);
+    await picturesDrawn(this.renderRoot);
+    window.print();
   }
 
   protected override render() {

@@ -44,10 +44,10 @@ export class TrialDrag extends LitElement {
   protected override render() {
     const inputs = this.inputs.value;
     if (!inputs.isUnblinded) {
-      return html`<section class="trial-section" aria-labelledby="trial-drag-heading"><h2 id="trial-drag-heading">Drag against liking</h2>
+      return html`<section class="view-section trial-section" aria-labelledby="trial-drag-heading"><h2 id="trial-drag-heading">Drag against liking</h2>
         <p>Drags would tell which code is which puck: they are shown once the trial is unblinded.</p></section>`;
     }
-    return html`<section class="trial-section" aria-labelledby="trial-drag-heading">
+    return html`<section class="view-section trial-section" aria-labelledby="trial-drag-heading">
       <h2 id="trial-drag-heading">Drag against liking</h2>
       <div class="screen">
         <table class="is-form"><tbody>${inputs.pucks.map((puck) => this.renderDrag(puck))}</tbody></table>

@@ -17,7 +17,7 @@ export class TrialOrder extends LitElement {
   protected override render() {
     const result = this.answer.value?.result;
     if (result === undefined || result.scores === null) return nothing;
-    return html`<section class="trial-section" aria-labelledby="trial-order-heading">
+    return html`<section class="view-section trial-section" aria-labelledby="trial-order-heading">
       <h2 id="trial-order-heading">Order and players</h2>
       ${
         result.orderEffects.length === 0

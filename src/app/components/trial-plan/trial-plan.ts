@@ -26,7 +26,7 @@ export class TrialPlanSection extends LitElement {
     const plan = planOf(inputs);
     const { sentence, sessions } = planResult({ setup, plan });
     const sheets = () => scoreSheetHtml(inputs.title, setup, plan);
-    return html`<section class="trial-section" aria-labelledby="trial-plan-heading">
+    return html`<section class="view-section trial-section" aria-labelledby="trial-plan-heading">
       <h2 id="trial-plan-heading">Plan</h2>
       <p class="verdict" role="status">${sentence}</p>
       <div class="line">

@@ -48,7 +48,7 @@ export class TrialPower extends LitElement {
       (done.inputs.power !== power ||
         done.inputs.scale !== inputs.scale ||
         pucks.map((puck) => puck.expected).join() !== done.inputs.pucks.map((puck) => puck.expected).join());
-    return html`<section class="trial-section" aria-labelledby="trial-power-heading">
+    return html`<section class="view-section trial-section" aria-labelledby="trial-power-heading">
       <h2 id="trial-power-heading">How many players</h2>
       <p class="hint">Assume how pucks are liked, then see how often such a trial would show it. With the smallest difference that matters to you, not the one you hope for.</p>
       ${pucks.map(({ id, code, expected }) => this.field(`expected-${id}`, `Mean score of ${code}`, String(expected), (now, text) => enterExpected(now, id, text)))}

@@ -49,7 +49,7 @@ export class TrialRanking extends LitElement {
   protected override render() {
     const { answer, history, problems, isWorking, activity } = this.bench.value;
     const inputs = history.present;
-    return html`<section class="trial-section" aria-labelledby="trial-ranking-heading" aria-busy=${isWorking}>
+    return html`<section class="view-section trial-section" aria-labelledby="trial-ranking-heading" aria-busy=${isWorking}>
       <h2 id="trial-ranking-heading">Ranking</h2>
       ${problems.length === 0 ? nothing : html`<ul class="error" role="alert">${problems.slice(0, 8).map(({ message }) => html`<li>${message}</li>`)}</ul>`}
       <div class="line">

@@ -48,7 +48,7 @@ export class TrialScores extends LitElement {
     const bad = badCells(inputs);
     const typed = Object.values(inputs.cells).filter((cell) => cell.typed !== "").length;
     const { players, pucks, activities, repeats } = inputs;
-    return html`<section class="trial-section" aria-labelledby="trial-scores-heading">
+    return html`<section class="view-section trial-section" aria-labelledby="trial-scores-heading">
       <h2 id="trial-scores-heading">Scores</h2>
       <div class="line" role="group" aria-label="Activity">
         ${activities.map((one) => html`<button type="button" aria-pressed=${one === activity} @click=${() => trialBench.patch({ activity: one.id })}>${one.name}</button>`)}

@@ -65,7 +65,7 @@ export class TrialSetup extends LitElement {
 
   protected override render() {
     const inputs = this.inputs.value;
-    return html`<section class="trial-section" aria-labelledby="trial-setup-heading">
+    return html`<section class="view-section trial-section" aria-labelledby="trial-setup-heading">
       <h2 id="trial-setup-heading">Trial</h2>
       <div class="line">
         <button type="button" @click=${() => {

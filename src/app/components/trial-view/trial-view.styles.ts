@@ -5,19 +5,6 @@ export const trialViewStyles = css`
   ww-trial-view {
     display: block;
   }
-  ww-trial-view .trial-layout {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 0.9rem;
-    padding: 0.9rem clamp(0.6rem, 2vw, 1.6rem) 1.5rem;
-  }
-  ww-trial-view .trial-column {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 0.9rem;
-    align-content: start;
-    min-width: 0;
-  }
   @media (min-width: 1000px) {
     ww-trial-view .trial-layout {
       grid-template-columns: 25rem minmax(0, 1fr);
@@ -46,29 +33,6 @@ export const trialViewStyles = css`
     gap: 0.65rem;
     min-width: 0;
   }
-  .trial-section h2,
-  .trial-section h3 {
-    margin: 0;
-    line-height: 1.2;
-  }
-  .trial-section h2 {
-    font-size: 1.08rem;
-  }
-  .trial-section h3 {
-    font-size: 1rem;
-  }
-  .trial-section p {
-    margin: 0;
-    overflow-wrap: anywhere;
-  }
-  .trial-section .hint {
-    color: var(--ink-soft);
-    font-size: 0.84rem;
-  }
-  .trial-section .error {
-    color: var(--alarm);
-    font-size: 0.86rem;
-  }
   .trial-section ul.error,
   .trial-section ul.said {
     margin: 0;
@@ -77,57 +41,12 @@ export const trialViewStyles = css`
     gap: 0.3rem;
     overflow-wrap: anywhere;
   }
-  .trial-section .line {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.5rem;
-    align-items: center;
-  }
   .trial-section .line button,
   .trial-section .file span {
     font-size: 0.9rem;
   }
-  .trial-section .file span {
-    display: inline-block;
-    border: 1px solid var(--edge);
-    border-radius: 2px 9px 2px 2px;
-    background: var(--sheet);
-    padding: 0.35rem 0.8rem;
-    cursor: pointer;
-  }
-  .trial-section .file:focus-within span {
-    outline: 3px solid var(--focus);
-    outline-offset: 2px;
-  }
-  .trial-section .row {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr) minmax(0, 1.35fr);
-    gap: 0.4rem;
-    align-items: center;
-    font-size: 0.9rem;
-  }
-  .trial-section select,
-  .trial-section input[type="text"],
-  .trial-section textarea {
-    border: 1px solid var(--edge);
-    border-radius: 2px;
-    background: var(--sheet);
-    padding: 0.25rem 0.4rem;
-    min-width: 0;
-    width: 100%;
-  }
   .trial-section input[aria-invalid="true"] {
     border: 2px solid var(--alarm);
-  }
-  .trial-section textarea {
-    font-family: monospace;
-    font-size: 0.85rem;
-  }
-  .trial-section button.is-quiet {
-    border-color: transparent;
-    background: none;
-    color: var(--accent);
-    padding: 0.2rem 0.4rem;
   }
   .trial-section button[aria-pressed="true"] {
     border-left: 6px solid var(--accent);
@@ -144,9 +63,6 @@ export const trialViewStyles = css`
     padding: 0.4rem 0.7rem;
     background: var(--wash);
     font-size: 0.88rem;
-  }
-  .trial-section .scroll {
-    overflow-x: auto;
   }
   .trial-section table {
     border-collapse: collapse;
@@ -203,10 +119,6 @@ export const trialViewStyles = css`
     padding: 0;
     /* A plot out of sight keeps its old size until it is looked at. */
     overflow: clip;
-  }
-  .trial-section progress {
-    flex: 1 1 8rem;
-    accent-color: var(--accent);
   }
   .trial-section .screen {
     display: grid;

@@ -2,6 +2,7 @@ import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { viewStyles } from "../../style/viewStyles";
 import { trialBench } from "../../trial/trialBench";
 import { startTrialing } from "../../trial/trialing";
 import type { ReportingView } from "../app/reportingView";
@@ -22,6 +23,7 @@ export class TrialView extends LitElement implements ReportingView {
 
   constructor() {
     super();
+    adoptDocumentStyles(viewStyles);
     adoptDocumentStyles(trialViewStyles);
   }
 
@@ -42,17 +44,17 @@ export class TrialView extends LitElement implements ReportingView {
   }
 
   protected override render() {
-    return html`<div class="trial-layout">
-      <div class="trial-column is-inputs">
+    return html`<div class="view-layout trial-layout">
+      <div class="view-column trial-column is-inputs">
         <ww-trial-setup></ww-trial-setup>
         <ww-trial-power></ww-trial-power>
       </div>
-      <div class="trial-column">
+      <div class="view-column trial-column">
         <p class="unseen">${this.title_.value}${this.printedOn === "" ? "" : `, printed ${this.printedOn}`}</p>
         <ww-trial-plan></ww-trial-plan>
         <ww-trial-scores></ww-trial-scores>
       </div>
-      <div class="trial-column">
+      <div class="view-column trial-column">
         <ww-trial-ranking></ww-trial-ranking>
         <ww-trial-order></ww-trial-order>
         <ww-trial-drag></ww-trial-drag>

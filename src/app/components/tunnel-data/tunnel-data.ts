@@ -64,7 +64,7 @@ export class TunnelData extends LitElement {
     const { runs } = this.block.value;
     const table = runs === undefined || typeof runs.data === "string" ? null : runs.data;
     const draft = this.draft.value;
-    return html`<section class="tunnel-section" aria-labelledby="tunnel-data-heading">
+    return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-data-heading">
       <h2 id="tunnel-data-heading">Data</h2>
       <div class="line">
         <label class="file"><input class="unseen" type="file" accept=".csv,.txt,.tsv,text/csv" @change=${this.chooseFile} /><span>Choose a CSV file ...</span></label>

@@ -37,7 +37,7 @@ export class TunnelPlanElement extends LitElement {
     const { history, solved } = this.bench.value;
     const { block, title } = history.present;
     const plan = solved?.result.plan ?? null;
-    return html`<section class="tunnel-section" aria-labelledby="tunnel-plan-heading">
+    return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-plan-heading">
       <h2 id="tunnel-plan-heading">Plan</h2>
       <div class="fields">
         <ww-tunnel-fields .fields=${planFields}></ww-tunnel-fields>

@@ -11,10 +11,10 @@ import { pageState } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
 import { darkPalette, lightPalette, type Palette } from "../../style/palette";
 import { budgetFigure } from "../../tunnel/budgetFigure";
-import { type FigurePicture, figurePicture } from "../../tunnel/figurePicture";
 import { tunnelBench } from "../../tunnel/tunnelBench";
 import { tunnelDragFigure } from "../../tunnel/tunnelDragFigure";
 import "../plot/plot";
+import { type PlotPicture, pageWide, picturesDrawn, plotPictures } from "../report/plotPictures";
 
 /** The reduced test: drag over Reynolds number with its uncertainty, the corrections side by side, and the budget. */
 @customElement("ww-tunnel-results")
@@ -23,7 +23,7 @@ export class TunnelResults extends LitElement {
   private readonly present = new StoreController(this, tunnelBench, (value) => value.history.present);
   private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
   @state() private direction: SpeedDirection = "rising";
-  @state() private pictures: readonly FigurePicture[] = [];
+  @state() private pictures: readonly PlotPicture[] = [];
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -38,25 +38,20 @@ export class TunnelResults extends LitElement {
   /** Draws the plots for paper. */
   async preparePictures(): Promise<void> {
     const result = this.solved.value?.result;
-    try {
-      this.pictures =
-        result === undefined ? [] : await Promise.all(this.figures(result, lightPalette).map(figurePicture));
-    } catch {
-      this.pictures = [];
-    }
+    this.pictures = result === undefined ? [] : await plotPictures(this.figures(result, lightPalette), pageWide);
     await this.updateComplete;
-    await Promise.all([...this.querySelectorAll("img")].map((image) => image.decode().catch(() => {})));
+    await picturesDrawn(this);
   }
 
   protected override render() {
     const solved = this.solved.value;
     if (solved === null)
-      return html`<section class="tunnel-section"><h2>Results</h2><p class="hint">Nothing is worked out yet.</p></section>`;
+      return html`<section class="view-section tunnel-section"><h2>Results</h2><p class="hint">Nothing is worked out yet.</p></section>`;
     const { result } = solved;
     const [drag, budget] = this.figures(result, this.isDark.value ? darkPalette : lightPalette);
     const isStale = solved.inputs.block !== this.present.value.block;
     const { reduction } = result;
-    return html`<section class="tunnel-section" aria-labelledby="tunnel-results-heading">
+    return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-results-heading">
       <h2 id="tunnel-results-heading">Results</h2>
       ${isStale ? html`<p class="hint">These are the results of the inputs before the last change.</p>` : nothing}
       ${result.problems.length === 0 ? nothing : html`<ul class="error" role="alert">${result.problems.map((problem) => html`<li>${problem}</li>`)}</ul>`}

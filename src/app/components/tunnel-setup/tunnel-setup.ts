@@ -64,7 +64,7 @@ export class TunnelSetup extends LitElement {
   protected override render() {
     const { title, block } = this.inputs.value;
     const { model } = block;
-    return html`<section class="tunnel-section" aria-labelledby="tunnel-setup-heading">
+    return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-setup-heading">
       <h2 id="tunnel-setup-heading">Test</h2>
       <div class="row"><label for="tunnel-title">Title</label>
         <input id="tunnel-title" type="text" maxlength="200" .value=${title} @change=${(event: Event) => {

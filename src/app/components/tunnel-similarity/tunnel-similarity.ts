@@ -16,7 +16,7 @@ export class TunnelSimilarity extends LitElement {
 
   protected override render() {
     const { solved, problems, working } = this.bench.value;
-    return html`<section class="tunnel-section" aria-labelledby="tunnel-similarity-heading">
+    return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-similarity-heading">
       <h2 id="tunnel-similarity-heading">Similarity</h2>
       <p class="hint" role="status">${working === null ? "" : `Working: ${working} ...`}</p>
       ${problems.length === 0 ? nothing : html`<ul class="error" role="alert">${problems.slice(0, 12).map(({ message }) => html`<li>${message}</li>`)}${problems.length > 12 ? html`<li>and ${problems.length - 12} more</li>` : nothing}</ul>`}

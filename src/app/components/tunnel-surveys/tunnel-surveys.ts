@@ -71,7 +71,7 @@ export class TunnelSurveys extends LitElement {
 
   protected override render() {
     const { model } = this.block.value;
-    return html`<section class="tunnel-section" aria-labelledby="tunnel-surveys-heading">
+    return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-surveys-heading">
       <h2 id="tunnel-surveys-heading">Wake and pressure surveys</h2>
       ${
         model.section === undefined

@@ -48,7 +48,7 @@ export class TunnelUncertainty extends LitElement {
   protected override render() {
     const block = this.block.value;
     const { uncertainty, blockageCorrection } = block;
-    return html`<section class="tunnel-section" aria-labelledby="tunnel-uncertainty-heading">
+    return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-uncertainty-heading">
       <h2 id="tunnel-uncertainty-heading">Reduction and uncertainty</h2>
       <div class="row"><label for="tunnel-correction">Blockage correction reported</label>
         <select id="tunnel-correction" @change=${(event: Event) => {

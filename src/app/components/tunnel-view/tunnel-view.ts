@@ -2,6 +2,7 @@ import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { viewStyles } from "../../style/viewStyles";
 import { tunnelBench } from "../../tunnel/tunnelBench";
 import { startTunnelSolving } from "../../tunnel/tunnelSolving";
 import type { ReportingView } from "../app/reportingView";
@@ -22,6 +23,7 @@ export class TunnelView extends LitElement implements ReportingView {
 
   constructor() {
     super();
+    adoptDocumentStyles(viewStyles);
     adoptDocumentStyles(tunnelViewStyles);
   }
 
@@ -42,12 +44,12 @@ export class TunnelView extends LitElement implements ReportingView {
   }
 
   protected override render() {
-    return html`<div class="tunnel-layout">
-      <div class="tunnel-column is-inputs">
+    return html`<div class="view-layout tunnel-layout">
+      <div class="view-column tunnel-column is-inputs">
         <ww-tunnel-setup></ww-tunnel-setup>
         <ww-tunnel-uncertainty></ww-tunnel-uncertainty>
       </div>
-      <div class="tunnel-column is-outcome">
+      <div class="view-column tunnel-column is-outcome">
         <p class="report-title">${this.title_.value}${this.printedOn === "" ? "" : `, printed ${this.printedOn}`}</p>
         <ww-tunnel-similarity></ww-tunnel-similarity>
         <ww-tunnel-plan></ww-tunnel-plan>
