@@ -3,8 +3,9 @@ import type { ComparisonRow } from "../../../shared/evidence/comparisonResult";
 import type { Problem } from "../../../shared/result";
 import type { MeasuredAnswer } from "../../../workers/measurementWork";
 import { freeName } from "../store/freeName";
-import { type History, record, redo, startHistory, undo } from "../store/history";
+import { type History, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
+import { recordTyped } from "../store/typing";
 import { type CompareInputs, type MeasuredSetInputs, noMeasurements } from "./compareInputs";
 
 /** A search for causes. */
@@ -57,7 +58,7 @@ export function answerOf({ answers }: Pick<CompareBench, "answers">, set: Measur
 /** Changes the inputs as one step of the history. */
 export function changeComparison(change: Partial<CompareInputs>): void {
   const { history } = compareBench.value;
-  compareBench.patch({ history: record(history, { ...history.present, ...change }) });
+  compareBench.patch({ history: recordTyped(history, { ...history.present, ...change }) });
 }
 
 /** Adds a set under a name that no other has, and looks at it. */

@@ -4,8 +4,9 @@ import type { PuckResult } from "../../../shared/puckcase/puckResult";
 import type { Problem } from "../../../shared/result";
 import type { PuckJudgement } from "../../../shared/rules/judgePuck";
 import { freeName } from "../store/freeName";
-import { type History, record, redo, startHistory, undo } from "../store/history";
+import { type History, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
+import { recordTyped } from "../store/typing";
 import { demoPuck } from "./demoPuck";
 import type { PuckInputs, PuckMake } from "./puckInputs";
 
@@ -77,7 +78,7 @@ export function presentPuck(): PuckInputs {
 /** Changes the inputs as one step of the history. */
 export function changePuck(change: Partial<PuckInputs>): void {
   const { history } = puckBench.value;
-  puckBench.patch({ history: record(history, { ...history.present, ...change }) });
+  puckBench.patch({ history: recordTyped(history, { ...history.present, ...change }) });
 }
 
 export function changeCandidate(change: Partial<PuckMake>): void {

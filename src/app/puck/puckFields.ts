@@ -182,3 +182,10 @@ export function ofKind(spec: PuckSpec, part: PuckPart, kind: string): PuckSpec {
   if (chosen === undefined) throw new RangeError(`There is no ${part} of kind ${kind}.`);
   return { ...spec, [part]: chosen };
 }
+
+/** The part of a puck that a problem's field names. */
+export function partOf(field: string | undefined): PuckField["part"] | null {
+  const [first] = (field ?? "").split(".");
+  if (first === "diameterMetres" || first === "thicknessMetres") return "whole";
+  return first === "edge" || first === "face" || first === "rim" || first === "core" ? first : null;
+}

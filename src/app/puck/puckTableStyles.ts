@@ -27,6 +27,10 @@ export const puckTableStyles = css`
     text-align: right;
     white-space: nowrap;
   }
+  thead th.number {
+    white-space: normal;
+    vertical-align: bottom;
+  }
   td small {
     display: block;
     color: var(--ink-soft);

@@ -6,6 +6,7 @@ import type { SectionState } from "../../../shared/solve/solution";
 import type { LiveCurves } from "../../../workers/solverApi";
 import { amend, type History, record, redo, startHistory, undo } from "./history";
 import { Notifier } from "./notifier";
+import { recordTyped } from "./typing";
 
 /** A solved design: what was asked, in which fluid, and what came out. */
 export interface Solved {
@@ -66,7 +67,7 @@ export function presentDesign(): Design {
 /** Changes the design as one step of the history. */
 export function changeDesign(change: Partial<Design>): void {
   const { history } = workbench.value;
-  workbench.patch({ history: record(history, { ...history.present, ...change }) });
+  workbench.patch({ history: recordTyped(history, { ...history.present, ...change }) });
 }
 
 let dragStart: History<Design> | null = null;

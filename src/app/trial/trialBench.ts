@@ -2,6 +2,7 @@ import type { Problem } from "../../../shared/result";
 import type { PowerResult, TrialResult } from "../../../shared/trial/trialResult";
 import { amend, type History, record, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
+import { recordTyped } from "../store/typing";
 import { newTrial, type TrialInputs } from "./trialInputs";
 
 /** What is known of the trial; it belongs to the inputs that it names, which may be older than the present ones. */
@@ -47,7 +48,7 @@ let lastCell: string | null = null;
 export function changeTrial(change: Partial<TrialInputs>): void {
   lastCell = null;
   const { history } = trialBench.value;
-  trialBench.patch({ history: record(history, { ...history.present, ...change }) });
+  trialBench.patch({ history: recordTyped(history, { ...history.present, ...change }) });
 }
 
 /** What was typed into a cell, kept with every key. */

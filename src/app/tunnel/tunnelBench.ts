@@ -2,6 +2,7 @@ import type { Problem } from "../../../shared/result";
 import type { TunnelResult } from "../../../shared/tunnel/tunnelResult";
 import { type History, record, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
+import { recordTyped } from "../store/typing";
 import { startTunnel, type TunnelInputs } from "./tunnelInputs";
 
 /** What the tunnel view works on and what is known of it. The last good result stays; it names its inputs. */
@@ -28,7 +29,7 @@ export function presentTunnel(): TunnelInputs {
 /** Changes the inputs as one step of the history. */
 export function changeTunnel(change: Partial<TunnelInputs>): void {
   const { history } = tunnelBench.value;
-  tunnelBench.patch({ history: record(history, { ...history.present, ...change }) });
+  tunnelBench.patch({ history: recordTyped(history, { ...history.present, ...change }) });
 }
 
 /** Replaces keys of the block as one step of the history; undefined takes a key away. */

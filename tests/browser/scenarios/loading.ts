@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
 import { readCase } from "../../../shared/case/readCase";
 import { openPage, type Stage } from "../openPage";
-import { waitForCase } from "./pageParts";
+import { eventually, profileHash, waitForCase, waitForFigures } from "./pageParts";
 
 const demoFile = "harbour-league-puck.json";
 
@@ -38,6 +38,24 @@ export function loadingScenarios(stage: () => Stage): void {
       expect((await download).suggestedFilename()).toBe(`wakewright-drag-curve.${format.toLowerCase()}`);
     }
     expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  test("a plot whose place changes its width while it is out of sight has the new width when it is seen again", async () => {
+    const { page } = await openPage(stage(), { hash: await profileHash() });
+    await waitForFigures(page);
+    const plot = page.locator("#plot-strouhal");
+    const widths = () =>
+      plot.evaluate((element) =>
+        ["figure .plot-area", ".main-svg"].map((one) => element.querySelector(one)!.clientWidth),
+      );
+    await plot.scrollIntoViewIfNeeded();
+    await plot.locator(".scatterlayer .trace").first().waitFor({ state: "attached", timeout: 60_000 });
+    await page.evaluate(() => scrollTo(0, 0));
+    await page.setViewportSize({ width: 600, height: 500 });
+    await page.waitForTimeout(700);
+    await plot.scrollIntoViewIfNeeded();
+    await eventually(async () => new Set(await widths()).size === 1, "the picture is as wide as its place");
     await page.context().close();
   });
 }

@@ -238,4 +238,51 @@ export function puckViewScenarios(stage: () => Stage): void {
     expect(wider).toBe(0);
     await page.context().close();
   });
+
+  test("puck view: by keyboard alone a dimension is changed and undone, a motion's plot is read as a table, and the report is asked for", async () => {
+    const { page } = await openPage(stage(), { plots: false });
+    await openSmallCase(page);
+    await page.evaluate(() => {
+      window.print = () => document.body.setAttribute("data-printed", "");
+    });
+    const focused = () =>
+      page.evaluate(() => {
+        let element = document.activeElement;
+        while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement;
+        const outline = element === null ? "" : getComputedStyle(element).outlineStyle;
+        return { text: element?.textContent?.trim() ?? "", id: element?.id ?? "", outline };
+      });
+    /** Tabs on until something that fits has the focus, visibly. */
+    const tabTo = async (fits: (on: { text: string; id: string }) => boolean, what: string) => {
+      for (let k = 0; k < 250; k++) {
+        await page.keyboard.press("Tab");
+        const on = await focused();
+        if (!fits(on)) continue;
+        expect(on.outline, `${what} shows its focus`).not.toBe("none");
+        return;
+      }
+      expect.fail(`the Tab key never came to ${what}`);
+    };
+    const before = await figure(page, "diameterMetres", 0);
+    await page.locator("ww-puck-panel #name").focus();
+    await tabTo(({ id }) => id === "number", "the diameter");
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("81");
+    await page.keyboard.press("Enter");
+    await eventually(async () => (await figure(page, "diameterMetres", 0)) === "81\u00a0mm", "the diameter is 81 mm");
+    await tabTo(({ id }) => id === "edge", "the kind of edge");
+    await page.keyboard.press("Control+z");
+    await eventually(async () => (await figure(page, "diameterMetres", 0)) === before, "the key undoes on the puck");
+
+    await page.locator("ww-puck-drag table tbody tr").first().waitFor({ timeout: 100_000 });
+    await tabTo(({ text }) => text.startsWith("Table of Slide"), "the table of the slide's plot");
+    await page.keyboard.press("Enter");
+    await page.locator("#plot-puck-slide tbody tr").first().waitFor();
+
+    await page.getByRole("button", { name: "Undo" }).focus();
+    await tabTo(({ text }) => text === "Print report", "the report");
+    await page.keyboard.press("Enter");
+    await page.locator("body[data-printed]").waitFor({ timeout: 60_000 });
+    await page.context().close();
+  });
 }

@@ -9,13 +9,13 @@ export const keyFiguresStyles = css`
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(9.2rem, 1fr));
     gap: 1px;
-    background: var(--rule);
+    background: var(--sheet);
     border: 1px solid var(--rule);
     border-radius: 3px 14px 3px 3px;
     overflow: hidden;
   }
   dl > div {
-    background: var(--sheet);
+    box-shadow: 0 0 0 1px var(--rule);
     padding: 0.5rem 0.7rem 0.55rem;
     min-width: 0;
   }

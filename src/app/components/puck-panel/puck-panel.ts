@@ -1,6 +1,5 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { standardMaterials } from "../../../../shared/puck/materials";
 import type { FaceSide, PuckSpec } from "../../../../shared/puck/puckSpec";
 import { edgeProfileText, readEdgeProfile } from "../../puck/edgeProfileText";
 import { changeCandidate, puckBench } from "../../puck/puckBench";
@@ -14,6 +13,7 @@ import {
   type PartKind,
   type PuckField,
   type PuckPart,
+  partOf,
   rimKinds,
   wholeFields,
   withField,
@@ -25,6 +25,7 @@ import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 import "../puck-materials/puck-materials";
+import { materialChoice } from "./materialChoice";
 import { puckPanelStyles } from "./puck-panel.styles";
 
 /** Dimensions, edge, faces, rim, core, coat and finish of the candidate puck. */
@@ -83,7 +84,7 @@ export class PuckPanel extends LitElement {
         ${this.renderPart("core", "Core", coreKinds, spec.core.kind, this.renderCoreMaterial())}
         <fieldset>
           <legend>Coat and finish</legend>
-          ${this.renderMaterial("coat-material", "Coat material", spec.coatMaterial, (coatMaterial) => this.change({ ...spec, coatMaterial }))}
+          ${this.renderMaterial("coatMaterial", "Coat material", spec.coatMaterial, (coatMaterial) => this.change({ ...spec, coatMaterial }))}
           <div class="row">
             <label for="finish">Finish</label>
             <select
@@ -177,36 +178,18 @@ export class PuckPanel extends LitElement {
     </div>`;
   }
 
+  private renderMaterial(field: string, label: string, name: string, choose: (name: string) => void) {
+    const problem = this.problem.value?.field === field ? this.problem.value.message : "";
+    return materialChoice({ label, name, userMaterials: this.inputs.value.userMaterials, problem, choose });
+  }
+
   private renderCoreMaterial() {
     const { core } = this.spec;
     if (core.kind === "none") return nothing;
-    return this.renderMaterial("core-material", "Core material", core.material, (material) =>
+    return this.renderMaterial("core.material", "Core material", core.material, (material) =>
       this.change({ ...this.spec, core: { ...core, material } }),
     );
   }
-
-  private renderMaterial(id: string, label: string, name: string, choose: (name: string) => void) {
-    const all = [...this.inputs.value.userMaterials, ...standardMaterials];
-    const names = [...new Set([...all.map((material) => material.name), name])];
-    const chosen = all.find((material) => material.name === name);
-    const problem = this.problem.value;
-    const isOwn = problem !== null && problem.field === (id === "core-material" ? "core.material" : "coatMaterial");
-    return html`<div class="row">
-        <label for=${id}>${label}</label>
-        <select id=${id} @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}>
-          ${names.map((one) => html`<option value=${one} ?selected=${one === name}>${one}</option>`)}
-        </select>
-      </div>
-      ${isOwn ? html`<p class="error" role="alert">${problem.message}</p>` : nothing}
-      <p class="hint">${chosen ? `${chosen.density} kg/m³ (${chosen.lowestDensity} to ${chosen.highestDensity}); ${chosen.source}` : ""}</p>`;
-  }
-}
-
-/** The part of a puck that a problem's field names. */
-function partOf(field: string | undefined): PuckField["part"] | null {
-  const [first] = (field ?? "").split(".");
-  if (first === "diameterMetres" || first === "thicknessMetres") return "whole";
-  return first === "edge" || first === "face" || first === "rim" || first === "core" ? first : null;
 }
 
 declare global {

@@ -1,6 +1,5 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { FreeCoreDimension } from "../../../../shared/puck/coreSizing";
 import { type DimensionKey, dimensionKeys, dimensionOf, dimensionTable } from "../../../../shared/puck/puckDimension";
 import type { Problem } from "../../../../shared/result";
 import { judgementNotice } from "../../../../shared/rules/judgePuck";
@@ -8,25 +7,18 @@ import type { MadeShare, MadeSizes } from "../../../../shared/rules/monteCarlo";
 import { readRuleSet } from "../../../../shared/rules/ruleSet";
 import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { verdictTexts } from "../../puck/figureRows";
-import { coreDimensions } from "../../puck/fittingTarget";
-import { changeCandidate, changePuck, puckBench } from "../../puck/puckBench";
+import { changePuck, puckBench } from "../../puck/puckBench";
 import { judgeParts, sameParts } from "../../puck/puckChanges";
 import type { PuckInputs } from "../../puck/puckInputs";
-import { countMadePucks, sizeCandidateCore } from "../../puck/puckJobs";
+import { countMadePucks } from "../../puck/puckJobs";
 import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../info-mark/info-mark";
+import "../puck-sizing/puck-sizing";
 import "../quantity-field/quantity-field";
 import { puckRulesStyles } from "./puck-rules.styles";
-
-const coreDimensionLabels: Readonly<Record<FreeCoreDimension, string>> = {
-  diameter: "core diameter",
-  thickness: "core thickness",
-  innerDiameter: "core inner diameter",
-  coatThickness: "coat thickness",
-};
 
 /** Rules, making tolerances, what they say of the candidate, and the core for a wanted mass. */
 @customElement("ww-puck-rules")
@@ -35,7 +27,6 @@ export class PuckRules extends LitElement {
 
   private readonly bench = new StoreController(this, puckBench, (value) => value);
   @state() private problems: readonly Problem[] = [];
-  @state() private sizeMessage: { readonly text: string; readonly isProblem: boolean } | null = null;
   @state() private made: { readonly inputs: PuckInputs; readonly share: MadeShare } | null = null;
   @state() private countState: "idle" | "counting" | string = "idle";
 
@@ -61,21 +52,6 @@ export class PuckRules extends LitElement {
       return;
     }
     this.read(await file.text(), file.name);
-  }
-
-  private async size(): Promise<void> {
-    const before = this.inputs.candidate;
-    const sized = await sizeCandidateCore();
-    if (sized === null || this.inputs.candidate !== before) return;
-    if (!sized.ok) {
-      this.sizeMessage = { text: sized.problem.message, isProblem: true };
-      return;
-    }
-    changeCandidate({ spec: sized.value.spec });
-    this.sizeMessage = {
-      text: `The core is sized: ${Number(sized.value.figures.massKilograms.toPrecision(5))} kg, cover ${Number((1000 * (sized.value.figures.coverMetres ?? 0)).toPrecision(3))} mm.`,
-      isProblem: false,
-    };
   }
 
   private async count(): Promise<void> {
@@ -107,7 +83,7 @@ export class PuckRules extends LitElement {
         ${this.renderVerdict()}
         ${this.renderTolerances()}
         ${rules === null ? nothing : this.renderCount()}
-        ${this.renderSizing()}
+        <ww-puck-sizing></ww-puck-sizing>
       </div>
     </section>`;
   }
@@ -176,32 +152,6 @@ export class PuckRules extends LitElement {
           ? nothing
           : html`<p role="status" class="hint">${this.made.share.inside} of ${this.made.share.samples} made pucks are inside every range: ${percent(this.made.share.share)} (95 % interval ${percent(this.made.share.shareLow)} to ${percent(this.made.share.shareHigh)})${isNow ? "" : "; of an earlier puck or tolerance"}.</p>`
       }
-    </fieldset>`;
-  }
-
-  private renderSizing() {
-    const { massTarget, candidate } = this.inputs;
-    const free = coreDimensions[candidate.spec.core.kind];
-    if (free.length === 0) return nothing;
-    const chosen = free.includes(massTarget.freeDimension) ? massTarget.freeDimension : free[0];
-    return html`<fieldset>
-      <legend>Core for a wanted mass</legend>
-      <ww-quantity-field label="Wanted mass" kind="mass" .value=${massTarget.massKilograms} .lowest=${0} above-lowest .highest=${1000} @quantity-change=${(
-        event: QuantityChange,
-      ) => changePuck({ massTarget: { ...massTarget, massKilograms: event.detail.value } })}></ww-quantity-field>
-      <ww-quantity-field label="Least cover over the core" kind="length" .value=${massTarget.leastCoverMetres} .lowest=${0} above-lowest .highest=${0.1} @quantity-change=${(
-        event: QuantityChange,
-      ) => changePuck({ massTarget: { ...massTarget, leastCoverMetres: event.detail.value } })}></ww-quantity-field>
-      <div class="row">
-        <label for="free">Free to change</label>
-        <select id="free" @change=${(event: Event) => changePuck({ massTarget: { ...massTarget, freeDimension: (event.target as HTMLSelectElement).value as FreeCoreDimension } })}>
-          ${free.map((key) => html`<option value=${key} ?selected=${key === chosen}>${coreDimensionLabels[key]}</option>`)}
-        </select>
-      </div>
-      <div class="buttons"><button type="button" @click=${() => {
-        void this.size();
-      }}>Size the core</button></div>
-      ${this.sizeMessage ? html`<p class=${this.sizeMessage.isProblem ? "error" : "hint"} role=${this.sizeMessage.isProblem ? "alert" : "status"}>${this.sizeMessage.text}</p>` : nothing}
     </fieldset>`;
   }
 }

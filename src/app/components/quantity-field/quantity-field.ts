@@ -2,6 +2,7 @@ import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
 import { preferences, setUnit } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
+import { endTyping, keepTyping } from "../../store/typing";
 import { controlStyles } from "../../style/sharedStyles";
 import { fieldText, type QuantityKind, unitChoices, unitFor } from "../../units/units";
 import { quantityFieldStyles } from "./quantity-field.styles";
@@ -43,6 +44,7 @@ export class QuantityField extends LitElement {
     const read = readQuantity(text, this.label, this.unit, this);
     this.typedProblem = read.ok ? "" : read.problem.message;
     if (!read.ok) return;
+    keepTyping();
     this.dispatchEvent(
       new CustomEvent("quantity-change", { detail: { value: read.value }, bubbles: true, composed: true }),
     );
@@ -62,6 +64,7 @@ export class QuantityField extends LitElement {
   }
 
   private leave(): void {
+    endTyping();
     if (this.typedProblem === "") this.typed = null;
   }
 
