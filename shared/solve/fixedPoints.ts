@@ -1,9 +1,8 @@
-import { followSide, type SideLayer } from "../layer/sideLayer";
-import type { StationTrip } from "../layer/transition";
+import type { SideLayer } from "../layer/sideLayer";
 import type { FlowCondition } from "./condition";
+import { followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./prepareSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
-import { stationTrips } from "./stationTrips";
 
 /** A separated flow whose layers separate where the flow assumes it. */
 export interface FixedPoint {
@@ -72,12 +71,8 @@ export function separatesThere(layer: SideLayer): boolean {
 }
 
 function probeSymmetric(section: PreparedSection, condition: FlowCondition, flow: SeparatedFlow): Probe {
-  const trips = condition.trips?.length ? stationTrips(section, flow, "lower", condition.trips) : noTrips;
-  const layer = followSide(flow.lower, condition, trips, section.constants);
-  return { position: flow.wake.lower, flow, layer };
+  return { position: flow.wake.lower, flow, layer: followOneSide(section, condition, flow, "lower") };
 }
-
-const noTrips: readonly StationTrip[] = [];
 
 /** Closes the bracket by the Illinois form of regula falsi, falling back to halving where the residual jumps. */
 function refine(section: PreparedSection, condition: FlowCondition, attached: Probe, separated: Probe): FixedPoint {

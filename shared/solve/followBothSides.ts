@@ -1,20 +1,28 @@
+import type { StationSink } from "../layer/lagEntrainmentMarch";
 import { followSide, type SideLayer } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
+import type { StationTrip } from "../layer/transition";
 import type { FlowCondition } from "./condition";
 import type { PreparedSection } from "./prepareSection";
 import type { SeparatedFlow } from "./separatedFlow";
 import { stationTrips } from "./stationTrips";
 
-/** The layer of one side of a flow, its trips put on its stations. */
+const noTrips: readonly StationTrip[] = [];
+
+/**
+ * The layer of one side of a flow, its trips put on its stations.
+ * @param sink receives the turbulent part step by step, when it is wanted
+ */
 export function followOneSide(
   section: PreparedSection,
   condition: FlowCondition,
   flow: SeparatedFlow,
   side: Side,
+  sink?: StationSink,
 ): SideLayer {
-  const trips = condition.trips?.length ? stationTrips(section, flow, side, condition.trips) : [];
+  const trips = condition.trips?.length ? stationTrips(section, flow, side, condition.trips) : noTrips;
   const stations = side === "lower" ? flow.lower : flow.upper;
-  return followSide(stations, condition, trips, section.constants);
+  return followSide(stations, condition, trips, section.constants, sink);
 }
 
 /** The layers of both sides of a flow. */

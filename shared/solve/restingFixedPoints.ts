@@ -1,10 +1,10 @@
 import type { FloorContact } from "../flow/floorContact";
-import { followSide, type SideLayer } from "../layer/sideLayer";
+import type { SideLayer } from "../layer/sideLayer";
 import type { FlowCondition } from "./condition";
 import type { FixedPoint } from "./fixedPoints";
+import { followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./prepareSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
-import { stationTrips } from "./stationTrips";
 
 interface Probe {
   readonly upper: number;
@@ -32,8 +32,7 @@ export function restingFixedPoints(
   const probe = (upper: number): Probe | null => {
     const solved = separatedFlow(flow, street, constants.afterbodyInterference, contact.middle, upper);
     if (solved === null) return null;
-    const trips = condition.trips?.length ? stationTrips(section, solved, "upper", condition.trips) : [];
-    return { upper, flow: solved, layer: followSide(solved.upper, condition, trips, constants) };
+    return { upper, flow: solved, layer: followOneSide(section, condition, solved, "upper") };
   };
   const found: FixedPoint[] = [];
   const way = nodes.count - contact.rear;

@@ -1,14 +1,13 @@
 import { arcAtPosition, interpolateAtPosition, nodeBeforeArc } from "../geometry/arcPosition";
 import { layerProfile } from "../layer/layerProfile";
-import { followSide } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
 import { quadraticAt } from "../wake/wakeFlow";
 import type { FlowCondition } from "./condition";
 import type { FixedPoint } from "./fixedPoints";
+import { followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./prepareSection";
 import { regimeOf } from "./regime";
 import type { LayerProfile, SectionState, SideSolution, SideState } from "./solution";
-import { stationTrips } from "./stationTrips";
 
 /** Works a fixed point out into everything that is reported of it. */
 export function sectionState(section: PreparedSection, condition: FlowCondition, point: FixedPoint): SectionState {
@@ -60,9 +59,8 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
 function sideSolution(section: PreparedSection, condition: FlowCondition, point: FixedPoint, side: Side): SideSolution {
   const { nodes } = section;
   const stations = side === "lower" ? point.flow.lower : point.flow.upper;
-  const trips = condition.trips?.length ? stationTrips(section, point.flow, side, condition.trips) : [];
   const turbulent: number[] = [];
-  const layer = followSide(stations, condition, trips, section.constants, (arc, theta, H, Cf) => {
+  const layer = followOneSide(section, condition, point.flow, side, (arc, theta, H, Cf) => {
     turbulent.push(arc, theta, H, Cf);
   });
   const position = side === "lower" ? point.flow.wake.lower : point.flow.wake.upper;

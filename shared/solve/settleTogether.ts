@@ -23,8 +23,8 @@ interface BothSides {
 
 /**
  * A fixed point near a pair of separation positions, both sides moved at once: Newton's method with the matrix of slopes
- * taken once by differences and kept up by Broyden's update (Broyden 1965, Math. Comp. 19, 577). It asks for a tenth of
- * the wakes that moving one side after the other takes.
+ * taken once by differences and kept up by Broyden's update (Broyden 1965, Math. Comp. 19, 577). It asks for fewer wakes
+ * than moving one side after the other does.
  * @param lower    separation on the lower side, node steps from the nose
  * @param upper    separation on the upper side, node steps from the nose, above `lower`
  * @returns null where it does not settle near by, where a layer changes its kind on the way, or where the point found
