@@ -1,21 +1,12 @@
 import { transfer } from "comlink";
-import type { CaseResults } from "../shared/case/caseResults";
-import { type CaseStep, caseSteps } from "../shared/case/caseSteps";
-import { type CaseReading, readCase } from "../shared/case/readCase";
 import type { ResultRow } from "../shared/case/resultRow";
-import { caseToDesign, type DesignReading } from "../shared/design/caseToDesign";
 import { liveDragCurve, liveRoughnessCurve, liveRow } from "../shared/live/liveCurves";
 import type { LiveRequest } from "../shared/live/liveRequest";
 import { type LiveShape, prepareLive } from "../shared/live/liveShape";
 import { type LiveDetail, type LiveSolution, solveLive } from "../shared/live/solveLive";
-import type { Problem, Result } from "../shared/result";
+import type { Result } from "../shared/result";
 import { holdLifeline, type Lifeline } from "./lifeline";
 import { transferables } from "./transferables";
-
-/** A case that ran to its end, or why its file cannot be used. */
-export type CaseAnswer =
-  | { readonly ok: true; readonly value: CaseResults }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 export interface LiveCurves {
   readonly overReynolds: readonly ResultRow[];
@@ -24,13 +15,6 @@ export interface LiveCurves {
 
 /** What the solver's worker does for the page. Arguments and answers are plain data; failures are values. */
 export interface SolverApi extends Lifeline {
-  /** The design to start from when a case file is opened, or a message for each fault of the file. */
-  readDesign(text: string, fileName: string): Promise<DesignReading>;
-  /**
-   * Runs a case file step by step.
-   * @param onStep  called after every step; its promise is awaited, so a worker that is ended stops between steps
-   */
-  runCase(text: string, fileName: string, onStep: (step: CaseStep) => Promise<void>): Promise<CaseAnswer>;
   solveNow(request: LiveRequest, detail: LiveDetail): Promise<Result<LiveSolution>>;
   /** The figures of the rising branch alone, for sweeps. */
   solveRow(request: LiveRequest): Promise<Result<ResultRow>>;
@@ -56,19 +40,6 @@ export function createSolver(): SolverApi {
   };
   return {
     holdLifeline,
-    async readDesign(text, fileName) {
-      return caseToDesign(text, fileName);
-    },
-    async runCase(text, fileName, onStep) {
-      const reading: CaseReading = readCase(text, fileName);
-      if (!reading.ok) return { ok: false, problems: reading.problems };
-      const steps = caseSteps(reading.value);
-      for (;;) {
-        const step = steps.next();
-        if (step.done === true) return { ok: true, value: step.value };
-        await onStep(step.value);
-      }
-    },
     async solveNow(request, detail) {
       const shape = shapeOf(request);
       if (!shape.ok) return shape;

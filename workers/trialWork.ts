@@ -5,6 +5,7 @@ import type { TrialBlockDocument } from "../shared/trial/trialBlockDocument";
 import type { PowerStudy } from "../shared/trial/trialCase";
 import type { PowerResult, TrialResult } from "../shared/trial/trialResult";
 import { type TrialStep, trialSteps } from "../shared/trial/trialSteps";
+import { runSteps } from "./runSteps";
 
 export type TrialOutcome =
   | { readonly ok: true; readonly value: TrialResult }
@@ -27,12 +28,7 @@ export function trialWork(): TrialWork {
     async analyseTrial(block, drags, onStep) {
       const resolved = resolveTrial(block);
       if (!resolved.ok) return resolved;
-      const steps = trialSteps(resolved.value, new Map(drags));
-      for (;;) {
-        const step = steps.next();
-        if (step.done === true) return { ok: true, value: step.value };
-        await onStep(step.value);
-      }
+      return { ok: true, value: await runSteps(trialSteps(resolved.value, new Map(drags)), onStep) };
     },
     async simulatePower({ scores: _scores, ...block }, onStep) {
       const resolved = resolveTrial(block);

@@ -4,6 +4,7 @@ import { resolveTunnel } from "../shared/tunnel/resolveTunnel";
 import type { TunnelBlockDocument } from "../shared/tunnel/tunnelBlockDocument";
 import type { TunnelResult } from "../shared/tunnel/tunnelResult";
 import { type TunnelStep, tunnelSteps } from "../shared/tunnel/tunnelSteps";
+import { runSteps } from "./runSteps";
 
 export type TunnelOutcome =
   | { readonly ok: true; readonly value: TunnelResult }
@@ -31,11 +32,7 @@ export function tunnelWork(): TunnelWork {
         }
         return last;
       });
-      for (;;) {
-        const step = steps.next();
-        if (step.done === true) return { ok: true, value: step.value };
-        await onStep(step.value);
-      }
+      return { ok: true, value: await runSteps(steps, onStep) };
     },
   };
 }

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { puckBlockDocument } from "../puckcase/puckBlockDocument";
+import { caseVersion } from "./caseVersion";
 import { evidenceBlocks, evidenceKeys } from "./evidenceBlocks";
 import { exactlyOneInSchema, flowKeys, requireExactlyOne } from "./flowDocument";
 import { fluidDocument } from "./fluidDocument";
@@ -8,9 +9,6 @@ import { evenPanelCount } from "./panelCountDocument";
 import { listOrRangeRule, strictRecord, sweepable, text } from "./quantity";
 import { sectionDocument } from "./sectionDocument";
 import { workingPointDocument } from "./workingPointDocument";
-
-/** The version of the case file's format, the value of its key "wakewrightCase". */
-export const caseVersion = 1;
 
 export const branchChoices = ["rising", "falling", "both", "whereDifferent"] as const;
 
@@ -68,9 +66,9 @@ export const caseDocument = strictRecord("a case", {
     for (const pair of exclusivePairs) {
       if (isSolved || pair.every((key) => document[key] !== undefined)) requireExactlyOne(document, pair, context);
     }
-    if (isSolved) require(document, "turbulencePercents", turbulenceRule, context);
-    if (document.speedsMetresPerSecond !== undefined && document.fluid === undefined) {
-      require(document, "fluid", "a case with speedsMetresPerSecond needs a fluid", context);
+    if (isSolved) requireKey(document, "turbulencePercents", turbulenceRule, context);
+    if (document.speedsMetresPerSecond !== undefined) {
+      requireKey(document, "fluid", "a case with speedsMetresPerSecond needs a fluid", context);
     }
   })
   .meta({
@@ -91,11 +89,11 @@ export type CaseDocument = z.infer<typeof caseDocument>;
 function requireForPuck(document: Readonly<Record<string, unknown>>, context: z.RefinementCtx): void {
   if (document.puck === undefined) return;
   for (const key of ["speedsMetresPerSecond", "sandGrainRoughnessMetres"]) {
-    require(document, key, "a case with a puck needs it", context);
+    requireKey(document, key, "a case with a puck needs it", context);
   }
 }
 
-function require(
+function requireKey(
   document: Readonly<Record<string, unknown>>,
   key: string,
   message: string,

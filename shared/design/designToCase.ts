@@ -1,4 +1,5 @@
-import { type CaseDocument, caseVersion } from "../case/caseDocument";
+import type { CaseDocument } from "../case/caseDocument";
+import { caseVersion } from "../case/caseVersion";
 import type { Design } from "./design";
 import { sectionToDocument } from "./sectionToDocument";
 

@@ -1,19 +1,19 @@
 import { proxy } from "comlink";
 import type { CaseStep } from "../../../shared/case/caseSteps";
 import type { DesignReading } from "../../../shared/design/caseToDesign";
-import type { SolverApi } from "../../../workers/solverApi";
+import type { CaseApi } from "../../../workers/caseApi";
 import { caseRun } from "../store/caseRun";
 import { tell } from "../store/notices";
-import { spawnSolver } from "./spawnSolver";
+import { spawnCaseRunner } from "./spawnCaseRunner";
 import { WatchedWorker } from "./watchedWorker";
 
 const longestReadMilliseconds = 15_000;
 
-let worker: WatchedWorker<SolverApi> | null = null;
+let worker: WatchedWorker<CaseApi> | null = null;
 let runNumber = 0;
 
-function caseWorker(): WatchedWorker<SolverApi> {
-  worker ??= new WatchedWorker<SolverApi>(spawnSolver, () => {});
+function caseWorker(): WatchedWorker<CaseApi> {
+  worker ??= new WatchedWorker<CaseApi>(spawnCaseRunner, () => {});
   return worker;
 }
 

@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { createCaseRunner } from "./caseApi";
+
+expose(createCaseRunner());
