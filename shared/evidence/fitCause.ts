@@ -1,3 +1,4 @@
+import { expandSweep } from "../case/expandSweep";
 import type { Cause } from "./causes";
 
 /** How well one value of a setting fits: the sum of squared residuals over their combined uncertainty. */
@@ -84,12 +85,7 @@ export function* fitCause(
 
 /** Values from one end to the other, both met exactly, by equal ratios or steps. */
 function between({ logarithmic }: Pick<Cause, "logarithmic">, from: number, to: number, count: number): number[] {
-  return Array.from({ length: count }, (_, i) => {
-    if (i === 0) return from;
-    if (i === count - 1) return to;
-    const share = i / (count - 1);
-    return logarithmic ? from * (to / from) ** share : from + (to - from) * share;
-  });
+  return expandSweep({ from, to, count, spacing: logarithmic ? "log" : "linear" });
 }
 
 /**

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { quantity, strictRecord, text } from "../case/quantity";
-import { mostTableColumns, mostTableRows } from "../tunnel/csvTable";
+import { decimalMarkDocument, tableData } from "../tunnel/tableDocument";
 import { mostBlindCodes } from "./blindCodes";
 
 export const mostPlayers = 200;
@@ -58,39 +58,11 @@ const scale = strictRecord("a scale of scores", {
   "highest must be a step or more above lowest",
 );
 
-const cell = z.union([z.string(), z.number(), z.null()], { error: "it must be text, a number or null" });
-const rowsRule = `it must be a list of at most ${mostTableRows} rows`;
-const columnsRule = `it must be a list of 1 to ${mostTableColumns} column names`;
-
-const inlineTable = strictRecord("a table", {
-  columns: z
-    .array(z.string({ error: "it must be text" }), { error: columnsRule })
-    .min(1, columnsRule)
-    .max(mostTableColumns, columnsRule)
-    .describe("Names of the columns"),
-  rows: z
-    .array(z.array(cell, { error: "it must be a list of cells" }), { error: rowsRule })
-    .max(mostTableRows, rowsRule)
-    .describe("Rows of cells as they were typed; null or an empty text is a missing value"),
-  headerRow: z.int().gte(1).optional().describe("Number of the header's row in the file that it came from"),
-  separator: z
-    .enum([",", ";", "\t"], { error: "it must be a comma, a semicolon or a tab" })
-    .optional()
-    .describe("What separated the cells in the file that it came from"),
-});
-
 const scores = strictRecord("scores", {
-  data: z
-    .union([inlineTable, text("Path of a CSV file, from the case file's folder", 500)], {
-      error: "it must be a table, or the path of a CSV file",
-    })
-    .describe(
-      "A row per score (player, activity, code, score; repeat, position, comment if wanted), or a row per session with a column for every code; or the path of such a CSV file",
-    ),
-  decimalMark: z
-    .enum(["point", "comma"], { error: 'it must be "point" or "comma"' })
-    .optional()
-    .describe("Decimal mark; told from the cells when left out"),
+  data: tableData(
+    "A row per score (player, activity, code, score; repeat, position, comment if wanted), or a row per session with a column for every code; or the path of such a CSV file",
+  ),
+  decimalMark: decimalMarkDocument,
 });
 
 const analysis = strictRecord("an analysis", {

@@ -1,5 +1,6 @@
 import type { JudgeConsistency } from "./judgeConsistency";
 import type { OrderEffectTest } from "./orderEffects";
+import type { PairComparison } from "./pairComparisons";
 import type { PowerPoint } from "./powerSimulation";
 import type { RankCorrelation } from "./rankCorrelation";
 import type { ScoreScale } from "./trialSetup";
@@ -95,16 +96,10 @@ export interface PuckStanding {
   readonly firstShare: number | null;
 }
 
-export interface PairResult {
+/** A comparison with the codes of its pucks in place of their indices. */
+export interface PairResult extends Omit<PairComparison, "better" | "worse"> {
   readonly better: string;
   readonly worse: string;
-  readonly players: number;
-  readonly preferBetter: number;
-  readonly preferWorse: number;
-  readonly undecided: number;
-  readonly pValue: number;
-  readonly holmP: number;
-  readonly smallestHolmP: number;
   readonly isShown: boolean;
 }
 

@@ -134,11 +134,16 @@ function reducePoint(
     readings.reduce((sum, each) => sum + of(each), 0) / readings.length;
   const dynamicPressure = mean((each) => each.dynamicPressure);
   const own = support === null ? null : support(dynamicPressure);
-  const reported = pointModel(point, own, setting.correction, pointSetting);
-  const correlations = setting.correlations.filter(({ between }) =>
-    between.every((key) => reported.inputs.some((input) => input.key === key)),
-  );
-  const firstOrder = propagateFirstOrder(reported.dragCoefficient, reported.inputs, correlations, setting.coverage);
+  const under = (method: BlockageMethod, stated: readonly InputCorrelation[]) => {
+    const model = pointModel(point, own, method, pointSetting);
+    const correlations = stated.filter(({ between }) =>
+      between.every((key) => model.inputs.some((input) => input.key === key)),
+    );
+    const drag = propagateFirstOrder(model.dragCoefficient, model.inputs, correlations, setting.coverage);
+    return { ...model, correlations, drag };
+  };
+  const reported = under(setting.correction, setting.correlations);
+  const { correlations, drag: firstOrder } = reported;
   if (!firstOrder.ok) return inPoint(point, firstOrder);
   const reynolds = propagateFirstOrder(reported.reynolds, reported.inputs, correlations, setting.coverage);
   if (!reynolds.ok) return inPoint(point, reynolds);
@@ -157,15 +162,15 @@ function reducePoint(
   const corrections: CorrectedPoint[] = [];
   for (const method of blockageMethods) {
     if (ranges[method].isInRange === null) continue;
-    const other = pointModel(point, own, method, pointSetting);
-    const kept = correlations.filter(({ between }) =>
-      between.every((key) => other.inputs.some((one) => one.key === key)),
-    );
-    const drag = propagateFirstOrder(other.dragCoefficient, other.inputs, kept, setting.coverage);
+    const {
+      inputs,
+      reynolds: reynoldsOf,
+      drag,
+    } = method === setting.correction ? reported : under(method, correlations);
     if (!drag.ok) return inPoint(point, drag);
     corrections.push({
       method,
-      reynolds: other.reynolds(Float64Array.from(other.inputs, ({ value }) => value)),
+      reynolds: reynoldsOf(Float64Array.from(inputs, ({ value }) => value)),
       dragCoefficient: drag.value.value,
       expandedUncertainty: drag.value.expandedUncertainty,
     });

@@ -25,6 +25,20 @@ const inlineTable = strictRecord("a table", {
     .describe("What separated the cells in the file that it came from"),
 });
 
+/** The rows of a table, or the path of a CSV file from the case file's folder. */
+export function tableData(description: string) {
+  return z
+    .union([inlineTable, text("Path of a CSV file, from the case file's folder", 500)], {
+      error: "it must be a table, or the path of a CSV file",
+    })
+    .describe(description);
+}
+
+export const decimalMarkDocument = z
+  .enum(decimalMarks, { error: 'it must be "point" or "comma"' })
+  .optional()
+  .describe("Decimal mark; told from the cells when left out");
+
 /**
  * The keys of a table in a case file: the rows themselves or the path of a CSV file, which column holds what, and the
  * decimal mark.
@@ -40,18 +54,11 @@ export function tableKeys<Key extends string>(keys: readonly Key[], words: Reado
       .optional();
   const mapping = Object.fromEntries(keys.map((key) => [key, mapped(key)])) as Record<Key, ReturnType<typeof mapped>>;
   return {
-    data: z
-      .union([inlineTable, text("Path of a CSV file, from the case file's folder", 500)], {
-        error: "it must be a table, or the path of a CSV file",
-      })
-      .describe("The rows, or the path of a CSV file from the case file's folder"),
+    data: tableData("The rows, or the path of a CSV file from the case file's folder"),
     columns: strictRecord("a column mapping", mapping)
       .optional()
       .describe("Which column holds what; a key that is left out is looked for under its own name"),
-    decimalMark: z
-      .enum(decimalMarks, { error: 'it must be "point" or "comma"' })
-      .optional()
-      .describe("Decimal mark; told from the cells when left out"),
+    decimalMark: decimalMarkDocument,
   };
 }
 

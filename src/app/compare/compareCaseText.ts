@@ -1,9 +1,7 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/case/caseDocument";
-import { documentProblems } from "../../../shared/case/documentProblems";
+import { caseVersion } from "../../../shared/case/caseVersion";
 import { fluidDocument } from "../../../shared/case/fluidDocument";
-import { largestCaseBytes } from "../../../shared/case/limits";
-import { parseJson } from "../../../shared/case/parseJson";
+import { parseDocument } from "../../../shared/case/parseDocument";
 import { sectionDocument } from "../../../shared/case/sectionDocument";
 import { measurementBlockDocument } from "../../../shared/evidence/measurementBlockDocument";
 import { resolveMeasurements } from "../../../shared/evidence/resolveMeasurements";
@@ -25,15 +23,9 @@ const comparedCase = z.object({
 
 /** Reads the measurements of a case file, with sections and fluid that sets take from the case put into the sets. */
 export function readCompareCase(text: string): CompareReading {
-  if (text.length > largestCaseBytes) {
-    const message = `the file has ${text.length} characters; a case file must have at most ${largestCaseBytes}`;
-    return { ok: false, problems: [{ code: "size", message }] };
-  }
-  const json = parseJson(text);
-  if (!json.ok) return { ok: false, problems: [json.problem] };
-  const parsed = comparedCase.safeParse(json.value);
-  if (!parsed.success) return { ok: false, problems: documentProblems(json.value, parsed.error) };
-  const { title, fluid, sections = [], measurements } = parsed.data;
+  const parsed = parseDocument(text, comparedCase);
+  if (!parsed.ok) return parsed;
+  const { title, fluid, sections = [], measurements } = parsed.value;
   if (measurements === undefined)
     return { ok: true, value: { ...noMeasurements, title: title ?? noMeasurements.title } };
   const properties = fluid === undefined ? null : resolveFluid(fluid);

@@ -1,10 +1,4 @@
-/** Equal ratios from a first to a last value, both met exactly. */
-function logRange(first: number, last: number, count: number): number[] {
-  return Array.from({ length: count }, (_, i) => {
-    if (i === 0) return first;
-    return i === count - 1 ? last : first * (last / first) ** (i / (count - 1));
-  });
-}
+import { expandSweep } from "../../../shared/case/expandSweep";
 
 /** What the live curves are traced over. */
 export interface CurveRanges {
@@ -16,14 +10,14 @@ export interface CurveRanges {
 
 /** Curves of a design at rest. */
 export const fullCurves: CurveRanges = {
-  reynoldsNumbers: logRange(1e4, 1e7, 49),
-  roughnessRatios: [0, ...logRange(1e-5, 2e-2, 14)],
+  reynoldsNumbers: expandSweep({ from: 1e4, to: 1e7, count: 49, spacing: "log" }),
+  roughnessRatios: [0, ...expandSweep({ from: 1e-5, to: 2e-2, count: 14, spacing: "log" })],
   withBands: true,
 };
 
 /** Curves while a handle is held: coarser and without bands, so that the cores are left to the drawing. */
 export const quickCurves: CurveRanges = {
-  reynoldsNumbers: logRange(1e4, 1e7, 25),
-  roughnessRatios: [0, ...logRange(1e-5, 2e-2, 6)],
+  reynoldsNumbers: expandSweep({ from: 1e4, to: 1e7, count: 25, spacing: "log" }),
+  roughnessRatios: [0, ...expandSweep({ from: 1e-5, to: 2e-2, count: 6, spacing: "log" })],
   withBands: false,
 };

@@ -1,8 +1,8 @@
 import * as z from "zod";
-import { documentProblems } from "../../../shared/case/documentProblems";
 import { expandSweep, type Sweep } from "../../../shared/case/expandSweep";
 import { fluidDocument } from "../../../shared/case/fluidDocument";
 import { largestCaseBytes, roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../shared/case/limits";
+import { parseDocument } from "../../../shared/case/parseDocument";
 import { parseJson } from "../../../shared/case/parseJson";
 import { listOrRange, sweepable, text } from "../../../shared/case/quantity";
 import { resolveFluid } from "../../../shared/fluid/resolveFluid";
@@ -64,16 +64,10 @@ export function hasPuckBlock(content: string): boolean {
 
 /** Reads the puck view's part of a case file; every fault is listed. */
 export function readPuckCase(content: string): PuckCaseReading {
-  if (content.length > largestCaseBytes) {
-    const message = `the file has ${content.length} characters; a case file must have at most ${largestCaseBytes}`;
-    return { ok: false, problems: [{ code: "size", message }] };
-  }
-  const json = parseJson(content);
-  if (!json.ok) return { ok: false, problems: [json.problem] };
-  const parsed = puckCaseDocument.safeParse(json.value);
-  if (!parsed.success) return { ok: false, problems: documentProblems(json.value, parsed.error) };
-  const { title, fluid, puck: block } = parsed.data;
-  const [firstFinish = demoPuck.candidate.finish] = valuesOf(parsed.data.sandGrainRoughnessMetres ?? []);
+  const parsed = parseDocument(content, puckCaseDocument);
+  if (!parsed.ok) return parsed;
+  const { title, fluid, puck: block } = parsed.value;
+  const [firstFinish = demoPuck.candidate.finish] = valuesOf(parsed.value.sandGrainRoughnessMetres ?? []);
   const make = (entry: PuckBlockDocument["baselines"][number]): PuckMake => ({
     spec: sizedSpec(entry, block, fluid),
     finish: entry.sandGrainRoughnessMetres ?? firstFinish,
@@ -88,8 +82,8 @@ export function readPuckCase(content: string): PuckCaseReading {
     userMaterials: block.materials ?? [],
     play: {
       fluid,
-      speeds: rising(expandSweep(parsed.data.speedsMetresPerSecond)),
-      turbulences: rising(valuesOf(parsed.data.turbulencePercents)).map((percent) => percent / 100),
+      speeds: rising(expandSweep(parsed.value.speedsMetresPerSecond)),
+      turbulences: rising(valuesOf(parsed.value.turbulencePercents)).map((percent) => percent / 100),
       shares: play.orientationShares,
       flatPlace: play.flatPlace ?? "floor",
       flatGap: play.flatGapMetres ?? 0,

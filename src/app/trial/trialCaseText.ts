@@ -1,8 +1,6 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/case/caseDocument";
-import { documentProblems } from "../../../shared/case/documentProblems";
-import { largestCaseBytes } from "../../../shared/case/limits";
-import { parseJson } from "../../../shared/case/parseJson";
+import { caseVersion } from "../../../shared/case/caseVersion";
+import { parseDocument } from "../../../shared/case/parseDocument";
 import type { Problem } from "../../../shared/result";
 import { placeScores } from "../../../shared/trial/placeScores";
 import { resolveTrial, standardPower, standardSimulations, trialSetup } from "../../../shared/trial/resolveTrial";
@@ -21,15 +19,9 @@ const trialCase = z.object({ title: z.string().max(200).optional(), trial: trial
 
 /** Reads the trial of a case file. Scores that are typed but no score are kept as they are; the view shows them so. */
 export function readTrialCase(text: string): TrialReading {
-  if (text.length > largestCaseBytes) {
-    const message = `the file has ${text.length} characters; a case file must have at most ${largestCaseBytes}`;
-    return { ok: false, problems: [{ code: "size", message }] };
-  }
-  const json = parseJson(text);
-  if (!json.ok) return { ok: false, problems: [json.problem] };
-  const parsed = trialCase.safeParse(json.value);
-  if (!parsed.success) return { ok: false, problems: documentProblems(json.value, parsed.error) };
-  const { title = newTrial.title, trial } = parsed.data;
+  const parsed = parseDocument(text, trialCase);
+  if (!parsed.ok) return parsed;
+  const { title = newTrial.title, trial } = parsed.value;
   return trial === undefined ? { ok: true, value: { ...newTrial, title } } : trialInputs(title, trial);
 }
 

@@ -1,8 +1,6 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/case/caseDocument";
-import { documentProblems } from "../../../shared/case/documentProblems";
-import { largestCaseBytes } from "../../../shared/case/limits";
-import { parseJson } from "../../../shared/case/parseJson";
+import { caseVersion } from "../../../shared/case/caseVersion";
+import { parseDocument } from "../../../shared/case/parseDocument";
 import type { Problem } from "../../../shared/result";
 import { tunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
 import { startTunnel, type TunnelInputs } from "./tunnelInputs";
@@ -16,15 +14,9 @@ const tunnelCase = z.object({ title: z.string().max(200).optional(), tunnel: tun
 
 /** Reads the tunnel test of a case file. Wrong cells of its tables are no fault here: the view shows them. */
 export function readTunnelCase(text: string): TunnelReading {
-  if (text.length > largestCaseBytes) {
-    const message = `the file has ${text.length} characters; a case file must have at most ${largestCaseBytes}`;
-    return { ok: false, problems: [{ code: "size", message }] };
-  }
-  const json = parseJson(text);
-  if (!json.ok) return { ok: false, problems: [json.problem] };
-  const parsed = tunnelCase.safeParse(json.value);
-  if (!parsed.success) return { ok: false, problems: documentProblems(json.value, parsed.error) };
-  const { title = startTunnel.title, tunnel = startTunnel.block } = parsed.data;
+  const parsed = parseDocument(text, tunnelCase);
+  if (!parsed.ok) return parsed;
+  const { title = startTunnel.title, tunnel = startTunnel.block } = parsed.value;
   return { ok: true, value: { title, block: tunnel } };
 }
 
