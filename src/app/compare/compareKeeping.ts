@@ -1,5 +1,6 @@
 import type { Problem } from "../../../shared/result";
 import { loadDemoCase } from "../files/demoCases";
+import { calmMilliseconds, followInputs, keepChanges } from "../files/keepChanges";
 import { keepText, readKeptText } from "../files/storage";
 import { keptComparisonName } from "./carriedOffset";
 import { compareBench, presentComparison } from "./compareBench";
@@ -10,13 +11,12 @@ import { openCompareCase, showComparison } from "./openCompareCase";
 
 const demoComparisonName = "harbour-measured.json";
 const keptDraftName = "measurements-draft";
-const calmMilliseconds = 600;
 
 let begun: Promise<void> | null = null;
 
 /** Brings back the measurements that this browser kept, else the demo; then keeps every change shortly after it. */
 export function startCompareKeeping(): Promise<void> {
-  begun ??= Promise.all([bringBack(), bringBackDraft()]).then(keepChanges);
+  begun ??= Promise.all([bringBack(), bringBackDraft()]).then(keepAll);
   return begun;
 }
 
@@ -61,28 +61,20 @@ function keepDraft(): void {
   void keepText(keptDraftName, JSON.stringify({ text, name, source }));
 }
 
-function keepChanges(): void {
+function keepAll(): void {
   let draftTimer: ReturnType<typeof setTimeout> | null = null;
   importDraft.subscribe(() => {
     if (draftTimer !== null) clearTimeout(draftTimer);
     draftTimer = setTimeout(keepDraft, calmMilliseconds);
   });
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  let last = compareCaseText(presentComparison());
-  let refused = false;
-  const save = async () => {
-    timer = null;
-    const text = compareCaseText(presentComparison());
-    if (refused || text === last) return;
-    last = text;
-    refused = !(await keepText(keptComparisonName, text));
-  };
-  let lastInputs = presentComparison();
-  compareBench.subscribe(({ history }) => {
-    if (history.present === lastInputs) return;
-    lastInputs = history.present;
-    if (timer !== null) clearTimeout(timer);
-    timer = setTimeout(() => void save(), calmMilliseconds);
+  keepChanges({
+    name: keptComparisonName,
+    text: currentText,
+    keptText: currentText(),
+    follow: (changed) => followInputs(compareBench, changed),
   });
-  addEventListener("pagehide", () => void save());
+}
+
+function currentText(): string {
+  return compareCaseText(presentComparison());
 }

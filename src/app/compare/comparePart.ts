@@ -1,3 +1,4 @@
+import { historyLook } from "../engine/viewLook";
 import type { ViewPart } from "../engine/viewRegistry";
 import { changeComparison, compareBench, presentComparison, redoComparison, undoComparison } from "./compareBench";
 import { compareCaseText, measurementBlock } from "./compareCaseText";
@@ -5,10 +6,7 @@ import { openCompareCase } from "./openCompareCase";
 
 /** The view of measurements against the prediction: the measurements of a case, each with its section. */
 export const comparePart: ViewPart = {
-  look: () => {
-    const { past, present, future } = compareBench.value.history;
-    return { title: present.title, canUndo: past.length > 0, canRedo: future.length > 0 };
-  },
+  look: () => historyLook(compareBench.value.history),
   subscribe: (listener) => compareBench.subscribe(listener),
   undo: undoComparison,
   redo: redoComparison,

@@ -2,14 +2,12 @@ import { designToCase } from "../../../shared/design/designToCase";
 import { changeDesign, presentDesign, redoDesign, undoDesign, workbench } from "../store/workbench";
 import { readDesign } from "./caseRunning";
 import { sectionScreenText, showSectionScreen } from "./sectionScreen";
+import { historyLook } from "./viewLook";
 import type { ViewPart } from "./viewRegistry";
 
 /** The section view: its design is the first section of a case in the middle of its streams. */
 export const sectionPart: ViewPart = {
-  look: () => {
-    const { past, present, future } = workbench.value.history;
-    return { title: present.title, canUndo: past.length > 0, canRedo: future.length > 0 };
-  },
+  look: () => historyLook(workbench.value.history),
   subscribe: (listener) => workbench.subscribe(listener),
   undo: undoDesign,
   redo: redoDesign,

@@ -1,6 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { pageState } from "../store/pageState";
-import { loadedParts, type ViewLook, type ViewPart } from "./viewRegistry";
+import type { ViewLook } from "./viewLook";
+import { loadedParts, type ViewPart } from "./viewRegistry";
 
 /** Ties a component to the part of the view that is shown: the host updates when what the masthead shows of it changes. */
 export class ShownPart implements ReactiveController {

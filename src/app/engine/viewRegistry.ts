@@ -2,14 +2,7 @@ import type { Problem } from "../../../shared/result";
 import { Notifier } from "../store/notifier";
 import { type ViewName, viewNames } from "../store/pageState";
 import { sectionPart } from "./sectionPart";
-
-/** What the masthead shows of a view. */
-export interface ViewLook {
-  /** Title of what is worked on; the title of the case file that a save writes. */
-  readonly title: string;
-  readonly canUndo: boolean;
-  readonly canRedo: boolean;
-}
+import type { ViewLook } from "./viewLook";
 
 /**
  * What a view does for the page as a whole. A view offers itself in four places, each one line:

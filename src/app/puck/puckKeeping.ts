@@ -1,5 +1,6 @@
 import { loadDemoCase } from "../files/demoCases";
-import { keepText, readKeptText } from "../files/storage";
+import { keepChanges } from "../files/keepChanges";
+import { readKeptText } from "../files/storage";
 import { demoPuck } from "./demoPuck";
 import { demoRules, openPuckCase } from "./openPuckCase";
 import { changePuck, presentPuck, puckBench } from "./puckBench";
@@ -8,13 +9,19 @@ import { bringBackSearch } from "./tradeoffKeeping";
 
 const keptName = "puck";
 const demoCaseName = "harbour-league-candidates.json";
-const calmMilliseconds = 600;
 
 let begun: Promise<void> | null = null;
 
 /** Brings back the puck that this browser kept, else the demo; then keeps every change shortly after it. */
 export function startPuckKeeping(): Promise<void> {
-  begun ??= Promise.all([bringBack(), bringBackSearch()]).then(keepChanges);
+  begun ??= Promise.all([bringBack(), bringBackSearch()]).then(() =>
+    keepChanges({
+      name: keptName,
+      text: currentText,
+      keptText: currentText(),
+      follow: (changed) => puckBench.subscribe(changed),
+    }),
+  );
   return begun;
 }
 
@@ -30,24 +37,6 @@ async function bringBack(): Promise<void> {
   }
   const rules = await demoRules();
   if (rules.ok) changePuck({ rules: rules.value });
-}
-
-function keepChanges(): void {
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  let last = currentText();
-  let refused = false;
-  const save = async () => {
-    timer = null;
-    const text = currentText();
-    if (refused || text === last) return;
-    last = text;
-    refused = !(await keepText(keptName, text));
-  };
-  puckBench.subscribe(() => {
-    if (timer !== null) clearTimeout(timer);
-    timer = setTimeout(() => void save(), calmMilliseconds);
-  });
-  addEventListener("pagehide", () => void save());
 }
 
 function currentText(): string {

@@ -1,3 +1,4 @@
+import { historyLook } from "../engine/viewLook";
 import type { ViewPart } from "../engine/viewRegistry";
 import { openPuckCase } from "./openPuckCase";
 import { changePuck, puckBench, redoPuck, undoPuck } from "./puckBench";
@@ -9,10 +10,7 @@ function pinnedMakes() {
 
 /** The puck view: baseline, candidate and pins are the pucks of a case, in its fluid at its speeds. */
 export const puckPart: ViewPart = {
-  look: () => {
-    const { past, present, future } = puckBench.value.history;
-    return { title: present.title, canUndo: past.length > 0, canRedo: future.length > 0 };
-  },
+  look: () => historyLook(puckBench.value.history),
   subscribe: (listener) => puckBench.subscribe(listener),
   undo: undoPuck,
   redo: redoPuck,

@@ -1,6 +1,7 @@
 import type { Problem } from "../../../shared/result";
 import { loadDemoCase } from "../files/demoCases";
-import { keepText, readKeptText } from "../files/storage";
+import { followInputs, keepChanges } from "../files/keepChanges";
+import { readKeptText } from "../files/storage";
 import { openTrialCase } from "./openTrialCase";
 import { presentTrial, trialBench } from "./trialBench";
 import { trialCaseText } from "./trialCaseText";
@@ -8,13 +9,19 @@ import { newTrial } from "./trialInputs";
 
 const keptName = "trial";
 const demoName = "harbour-trial.json";
-const calmMilliseconds = 600;
 
 let begun: Promise<void> | null = null;
 
 /** Brings back the trial that this browser kept, else the demo; then keeps every change shortly after it. */
 export function startTrialKeeping(): Promise<void> {
-  begun ??= bringBack().then(keepChanges);
+  begun ??= bringBack().then(() =>
+    keepChanges({
+      name: keptName,
+      text: currentText,
+      keptText: currentText(),
+      follow: (changed) => followInputs(trialBench, changed),
+    }),
+  );
   return begun;
 }
 
@@ -34,23 +41,6 @@ export async function openDemoTrial(): Promise<readonly Problem[]> {
   return openTrialCase(demoName, await loadDemoCase(demoName));
 }
 
-function keepChanges(): void {
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  let lastInputs = presentTrial();
-  let last = trialCaseText(lastInputs);
-  let refused = false;
-  const save = async () => {
-    timer = null;
-    const text = trialCaseText(presentTrial());
-    if (refused || text === last) return;
-    last = text;
-    refused = !(await keepText(keptName, text));
-  };
-  trialBench.subscribe(({ history }) => {
-    if (history.present === lastInputs) return;
-    lastInputs = history.present;
-    if (timer !== null) clearTimeout(timer);
-    timer = setTimeout(() => void save(), calmMilliseconds);
-  });
-  addEventListener("pagehide", () => void save());
+function currentText(): string {
+  return trialCaseText(presentTrial());
 }

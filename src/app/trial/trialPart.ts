@@ -1,3 +1,4 @@
+import { historyLook } from "../engine/viewLook";
 import type { ViewPart } from "../engine/viewRegistry";
 import { openTrialCase } from "./openTrialCase";
 import { changeTrial, presentTrial, redoTrial, trialBench, undoTrial } from "./trialBench";
@@ -6,10 +7,7 @@ import { trialCaseText } from "./trialCaseText";
 
 /** The view of player trials: plan, scores and ranking of a case. */
 export const trialPart: ViewPart = {
-  look: () => {
-    const { past, present, future } = trialBench.value.history;
-    return { title: present.title, canUndo: past.length > 0, canRedo: future.length > 0 };
-  },
+  look: () => historyLook(trialBench.value.history),
   subscribe: (listener) => trialBench.subscribe(listener),
   undo: undoTrial,
   redo: redoTrial,

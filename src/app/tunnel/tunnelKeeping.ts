@@ -1,5 +1,6 @@
 import { loadDemoCase } from "../files/demoCases";
-import { keepText, readKeptText } from "../files/storage";
+import { followInputs, keepChanges } from "../files/keepChanges";
+import { readKeptText } from "../files/storage";
 import { openTunnelCase } from "./openTunnelCase";
 import { presentTunnel, tunnelBench } from "./tunnelBench";
 import { tunnelCaseText } from "./tunnelCaseText";
@@ -7,13 +8,19 @@ import { startTunnel } from "./tunnelInputs";
 
 const keptName = "tunnel";
 const demoCaseName = "harbour-tunnel.json";
-const calmMilliseconds = 600;
 
 let begun: Promise<void> | null = null;
 
 /** Brings back the test that this browser kept, else the demo; then keeps every change shortly after it. */
 export function startTunnelKeeping(): Promise<void> {
-  begun ??= bringBack().then(keepChanges);
+  begun ??= bringBack().then(() =>
+    keepChanges({
+      name: keptName,
+      text: currentText,
+      keptText: currentText(),
+      follow: (changed) => followInputs(tunnelBench, changed),
+    }),
+  );
   return begun;
 }
 
@@ -29,23 +36,6 @@ async function bringBack(): Promise<void> {
   }
 }
 
-function keepChanges(): void {
-  let timer: ReturnType<typeof setTimeout> | null = null;
-  let last = tunnelCaseText(presentTunnel());
-  let lastInputs = presentTunnel();
-  let refused = false;
-  const save = async () => {
-    timer = null;
-    const text = tunnelCaseText(presentTunnel());
-    if (refused || text === last) return;
-    last = text;
-    refused = !(await keepText(keptName, text));
-  };
-  tunnelBench.subscribe(({ history }) => {
-    if (history.present === lastInputs) return;
-    lastInputs = history.present;
-    if (timer !== null) clearTimeout(timer);
-    timer = setTimeout(() => void save(), calmMilliseconds);
-  });
-  addEventListener("pagehide", () => void save());
+function currentText(): string {
+  return tunnelCaseText(presentTunnel());
 }

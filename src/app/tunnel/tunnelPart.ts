@@ -1,3 +1,4 @@
+import { historyLook } from "../engine/viewLook";
 import type { ViewPart } from "../engine/viewRegistry";
 import { openTunnelCase } from "./openTunnelCase";
 import { changeTunnel, presentTunnel, redoTunnel, tunnelBench, undoTunnel } from "./tunnelBench";
@@ -6,10 +7,7 @@ import { startTunnel } from "./tunnelInputs";
 
 /** The view of tunnel tests: the tunnel block of a case. */
 export const tunnelPart: ViewPart = {
-  look: () => {
-    const { past, present, future } = tunnelBench.value.history;
-    return { title: present.title, canUndo: past.length > 0, canRedo: future.length > 0 };
-  },
+  look: () => historyLook(tunnelBench.value.history),
   subscribe: (listener) => tunnelBench.subscribe(listener),
   undo: undoTunnel,
   redo: redoTunnel,

@@ -7,11 +7,11 @@ import {
   measuredColumnWords,
 } from "../../../../shared/evidence/measuredColumns";
 import { unitsOf } from "../../../../shared/tunnel/columnUnits";
-import { mostTableBytes } from "../../../../shared/tunnel/csvTable";
 import type { DataTable } from "../../../../shared/tunnel/dataTable";
 import { addSet, compareBench } from "../../compare/compareBench";
 import { draftTable, emptyDraft, importDraft, readDraft, takeTable } from "../../compare/importDraft";
 import { sectionChoices } from "../../compare/sectionChoices";
+import { chosenTable } from "../../files/chosenTable";
 import { StoreController } from "../../store/storeController";
 import { presentDesign } from "../../store/workbench";
 import { kindOptions } from "../compare-setup/kindOptions";
@@ -31,22 +31,11 @@ export class CompareImport extends LitElement {
   }
 
   private async chooseFile(event: Event): Promise<void> {
-    const input = event.target as HTMLInputElement;
-    const file = input.files?.[0];
-    input.value = "";
-    if (file === undefined) return;
+    const chosen = await chosenTable(event);
+    if (chosen === null) return;
     this.added = "";
-    if (file.size > mostTableBytes) {
-      this.fileProblem = `${file.name} has ${(file.size / 1e6).toFixed(1)} MB; a table must have at most ${mostTableBytes / 1e6} MB.`;
-      return;
-    }
-    try {
-      const text = new TextDecoder("utf-8", { fatal: true }).decode(await file.arrayBuffer());
-      this.fileProblem = "";
-      takeTable(text, file.name);
-    } catch {
-      this.fileProblem = `${file.name} is not UTF-8 text; save it as CSV in UTF-8.`;
-    }
+    this.fileProblem = chosen.ok ? "" : chosen.problem.message;
+    if (chosen.ok) takeTable(chosen.value.text, chosen.value.fileName);
   }
 
   private map(key: MeasuredColumnKey, column: string, unit?: string): void {

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { mostTableBytes } from "../../../../shared/tunnel/csvTable";
+import { chosenTable } from "../../files/chosenTable";
 import { StoreController } from "../../store/storeController";
 import { badCells } from "../../trial/scoreErrors";
 import { readImport, scoreImport } from "../../trial/scoreImport";
@@ -25,20 +25,10 @@ export class TrialScores extends LitElement {
   }
 
   private async chooseFile(event: Event): Promise<void> {
-    const input = event.target as HTMLInputElement;
-    const file = input.files?.[0];
-    input.value = "";
-    if (file === undefined) return;
-    if (file.size > mostTableBytes) {
-      this.fileProblem = `${file.name} has ${(file.size / 1e6).toFixed(1)} MB; a table must have at most ${mostTableBytes / 1e6} MB.`;
-      return;
-    }
-    try {
-      scoreImport.value = new TextDecoder("utf-8", { fatal: true }).decode(await file.arrayBuffer());
-      this.fileProblem = "";
-    } catch {
-      this.fileProblem = `${file.name} is not UTF-8 text; save it as CSV in UTF-8.`;
-    }
+    const chosen = await chosenTable(event);
+    if (chosen === null) return;
+    this.fileProblem = chosen.ok ? "" : chosen.problem.message;
+    if (chosen.ok) scoreImport.value = chosen.value.text;
   }
 
   protected override render() {

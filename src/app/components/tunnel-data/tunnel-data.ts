@@ -2,10 +2,10 @@ import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { columnIndex } from "../../../../shared/tunnel/columnMapping";
 import { unitsOf } from "../../../../shared/tunnel/columnUnits";
-import { mostTableBytes } from "../../../../shared/tunnel/csvTable";
 import { type DataTable, rowNumber, type TableProblem, tableProblemText } from "../../../../shared/tunnel/dataTable";
 import { type RunColumnKey, runColumnKeys, runColumnWords } from "../../../../shared/tunnel/runColumns";
 import { readRunTable, runColumnQuantities } from "../../../../shared/tunnel/runTable";
+import { chosenTable } from "../../files/chosenTable";
 import { StoreController } from "../../store/storeController";
 import { type RunsBlock, runsDraft, runsText, takeRuns } from "../../tunnel/runsDraft";
 import { changeBlock, tunnelBench } from "../../tunnel/tunnelBench";
@@ -27,21 +27,10 @@ export class TunnelData extends LitElement {
   }
 
   private async chooseFile(event: Event): Promise<void> {
-    const input = event.target as HTMLInputElement;
-    const file = input.files?.[0];
-    input.value = "";
-    if (file === undefined) return;
-    if (file.size > mostTableBytes) {
-      this.fileProblem = `${file.name} has ${(file.size / 1e6).toFixed(1)} MB; a table must have at most ${mostTableBytes / 1e6} MB.`;
-      return;
-    }
-    try {
-      const text = new TextDecoder("utf-8", { fatal: true }).decode(await file.arrayBuffer());
-      this.fileProblem = "";
-      takeRuns(text);
-    } catch {
-      this.fileProblem = `${file.name} is not UTF-8 text; save it as CSV in UTF-8.`;
-    }
+    const chosen = await chosenTable(event);
+    if (chosen === null) return;
+    this.fileProblem = chosen.ok ? "" : chosen.problem.message;
+    if (chosen.ok) takeRuns(chosen.value.text);
   }
 
   private change(runs: RunsBlock, change: Partial<RunsBlock>): void {

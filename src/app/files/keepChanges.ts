@@ -1,0 +1,51 @@
+import type { History } from "../store/history";
+import { keepText } from "./storage";
+
+/** How long a view must be left alone before it is kept, ms. */
+export const calmMilliseconds = 600;
+
+/** What is kept of a view, and when. */
+export interface Keeping {
+  /** The name under which the browser keeps the text. */
+  readonly name: string;
+  readonly text: () => string;
+  /** The text that needs no keeping, since it was just brought back. */
+  readonly keptText: string;
+  /** Calls back after every change that may alter the text. */
+  readonly follow: (changed: () => void) => void;
+}
+
+/** Keeps a view's text in the browser shortly after every change and when the page is left, until the browser refuses once. */
+export function keepChanges({ name, text, keptText, follow }: Keeping): void {
+  let timer: ReturnType<typeof setTimeout> | null = null;
+  let last = keptText;
+  let refused = false;
+  const save = async () => {
+    timer = null;
+    const present = text();
+    if (refused || present === last) return;
+    last = present;
+    refused = !(await keepText(name, present));
+  };
+  follow(() => {
+    if (timer !== null) clearTimeout(timer);
+    timer = setTimeout(() => void save(), calmMilliseconds);
+  });
+  addEventListener("pagehide", () => void save());
+}
+
+/** A store with a history of inputs among other things. */
+interface Bench<Inputs> {
+  readonly value: { readonly history: History<Inputs> };
+  subscribe(listener: (value: { readonly history: History<Inputs> }) => void): unknown;
+}
+
+/** Calls back when the present inputs are replaced, not when only their results came. */
+export function followInputs<Inputs>(bench: Bench<Inputs>, changed: () => void): void {
+  let last = bench.value.history.present;
+  bench.subscribe(({ history }) => {
+    if (history.present === last) return;
+    last = history.present;
+    changed();
+  });
+}
