@@ -152,4 +152,11 @@ export const viewStyles = css`
     flex: 1 1 8rem;
     accent-color: var(--accent);
   }
+  @media print {
+    .view-layout,
+    .view-column {
+      display: block;
+      padding: 0;
+    }
+  }
 `;

@@ -46,14 +46,8 @@ export const compareViewStyles = css`
     display: block;
     color: var(--ink-soft);
   }
-  .compare-section .verdict.is-apart,
-  .compare-section .caution {
+  .compare-section .verdict.is-apart {
     border-left: 6px solid var(--ember);
-  }
-  .compare-section .caution {
-    padding: 0.4rem 0.7rem;
-    background: var(--wash);
-    font-size: 0.9rem;
   }
   .compare-section .plots {
     display: grid;
@@ -87,11 +81,6 @@ export const compareViewStyles = css`
     display: none;
   }
   @media print {
-    ww-compare-view .compare-layout,
-    ww-compare-view .compare-column {
-      display: block;
-      padding: 0;
-    }
     ww-compare-view .is-inputs,
     .compare-section .line,
     .compare-section button,

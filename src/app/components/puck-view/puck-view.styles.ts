@@ -45,17 +45,6 @@ export const puckViewStyles = css`
     grid-template-columns: minmax(0, 1fr);
     gap: 0.7rem;
   }
-  .puck-section h2 {
-    margin: 0;
-    font-size: 1.08rem;
-  }
-  .puck-section h3 {
-    margin: 0;
-    font-size: 1rem;
-  }
-  .puck-section p {
-    margin: 0;
-  }
   .puck-section .choices {
     display: flex;
     flex-wrap: wrap;
@@ -85,12 +74,8 @@ export const puckViewStyles = css`
     display: grid;
     gap: 0.2rem;
   }
-  .puck-section .state b,
-  .puck-section .error {
+  .puck-section .state b {
     color: var(--alarm);
-  }
-  .puck-section .error {
-    font-size: 0.86rem;
   }
   .puck-section .is-stale {
     opacity: 0.65;
@@ -106,10 +91,6 @@ export const puckViewStyles = css`
     gap: 0.3rem 1.4rem;
   }
   .puck-section .line {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.5rem;
-    align-items: center;
     font-size: 0.9rem;
   }
   .puck-section fieldset {
@@ -123,10 +104,6 @@ export const puckViewStyles = css`
     min-width: 0;
   }
   @media print {
-    ww-puck-view .puck-layout {
-      display: block;
-      padding: 0;
-    }
     ww-puck-view .puck-column {
       display: none;
     }

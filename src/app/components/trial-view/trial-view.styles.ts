@@ -24,14 +24,7 @@ export const trialViewStyles = css`
     }
   }
   .trial-section {
-    background: var(--sheet);
-    border: 1px solid var(--rule);
-    border-radius: 3px 14px 3px 3px;
-    padding: 0.8rem 0.9rem;
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
     gap: 0.65rem;
-    min-width: 0;
   }
   .trial-section ul.error,
   .trial-section ul.said {
@@ -41,7 +34,6 @@ export const trialViewStyles = css`
     gap: 0.3rem;
     overflow-wrap: anywhere;
   }
-  .trial-section .line button,
   .trial-section .file span {
     font-size: 0.9rem;
   }
@@ -53,15 +45,10 @@ export const trialViewStyles = css`
     background: var(--wash);
   }
   .trial-section .verdict {
-    border-left: 6px solid var(--accent);
-    padding: 0.3rem 0.7rem;
     display: grid;
     gap: 0.35rem;
   }
   .trial-section .caution {
-    border-left: 6px solid var(--ember);
-    padding: 0.4rem 0.7rem;
-    background: var(--wash);
     font-size: 0.88rem;
   }
   .trial-section table {
@@ -115,8 +102,6 @@ export const trialViewStyles = css`
     font-size: 0.76rem;
   }
   .trial-section ww-plot {
-    border: none;
-    padding: 0;
     /* A plot out of sight keeps its old size until it is looked at. */
     overflow: clip;
   }
@@ -138,11 +123,6 @@ export const trialViewStyles = css`
     display: none;
   }
   @media print {
-    ww-trial-view .trial-layout,
-    ww-trial-view .trial-column {
-      display: block;
-      padding: 0;
-    }
     ww-trial-view .is-inputs,
     ww-trial-scores,
     .trial-section .line,

@@ -76,9 +76,6 @@ export const tunnelViewStyles = css`
   ww-tunnel-view .report-title {
     display: none;
   }
-  .tunnel-section .caution {
-    border-left: 6px solid var(--ember);
-  }
   .tunnel-section table.results td {
     white-space: nowrap;
   }
@@ -93,11 +90,6 @@ export const tunnelViewStyles = css`
     display: none;
   }
   @media print {
-    ww-tunnel-view .tunnel-layout,
-    ww-tunnel-view .tunnel-column {
-      display: block;
-      padding: 0;
-    }
     ww-tunnel-view .report-title {
       display: block;
       font-size: 13pt;
