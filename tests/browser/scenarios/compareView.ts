@@ -1,13 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { extractText, getDocumentProxy } from "unpdf";
 import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
 import { readCase } from "../../../shared/case/readCase";
 import type { SetResult } from "../../../shared/evidence/comparisonResult";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
-import { axePath, violations } from "./accessibility";
-import { enter, eventually, profileHash, waitForFigures } from "./pageParts";
+import { expectAccessible } from "./accessibility";
+import { enter, eventually, expectFitsAPhone, printedReport, profileHash, waitForFigures } from "./pageParts";
 
 const demoText = readFileSync("cases/harbour-measured.json", "utf8");
 
@@ -137,20 +136,9 @@ export function compareViewScenarios(stage: () => Stage): void {
     await page.locator("#plot-residuals").getByRole("button", { name: "Table of" }).click();
     await page.getByRole("button", { name: "Look for causes" }).click();
     await page.locator("[data-cause]").first().waitFor({ timeout: 90_000 });
-    await page.addScriptTag({ path: axePath });
-    for (const theme of ["light", "dark"] as const) {
-      await page.getByLabel("Theme").selectOption(theme);
-      expect(await violations(page)).toEqual([]);
-    }
+    await expectAccessible(page);
     const shown = await verdict(page);
-    await page.evaluate(() => {
-      window.print = () => document.body.setAttribute("data-printed", "");
-    });
-    await page.getByRole("button", { name: "Print report" }).click();
-    await page.locator("body[data-printed]").waitFor({ timeout: 60_000 });
-    const paper = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-    const { totalPages, text } = await extractText(await getDocumentProxy(new Uint8Array(paper)), { mergePages: true });
-    const words = text.replace(/\s+/g, " ");
+    const { totalPages, text: words } = await printedReport(page);
     expect(totalPages).toBeLessThanOrEqual(4);
     for (const part of [
       shown!,
@@ -164,10 +152,7 @@ export function compareViewScenarios(stage: () => Stage): void {
       expect(words).toContain(part);
     }
     expect(words).not.toContain("Import a table");
-    await page.setViewportSize({ width: 360, height: 740 });
-    const wider = () =>
-      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    await eventually(async () => (await wider()) === 0, "nothing is wider than a phone");
+    await expectFitsAPhone(page);
     await page.context().close();
   });
 }

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { extractText, getDocumentProxy } from "unpdf";
 import { expect } from "vitest";
 import { demoDesign } from "../../../shared/design/design";
 import { caseText } from "../../../src/app/files/caseText";
@@ -65,4 +66,23 @@ export async function eventually(read: () => Promise<boolean>, what: string, pat
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
   expect.fail(`still not so after ${patience / 1000} s: ${what}`);
+}
+
+/** Prints the shown view's report to PDF. @returns its pages and text */
+export async function printedReport(page: Page): Promise<{ readonly totalPages: number; readonly text: string }> {
+  await page.evaluate(() => {
+    window.print = () => document.body.setAttribute("data-printed", "");
+  });
+  await page.getByRole("button", { name: "Print report" }).click();
+  await page.locator("body[data-printed]").waitFor({ timeout: 60_000 });
+  const paper = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+  const { totalPages, text } = await extractText(await getDocumentProxy(new Uint8Array(paper)), { mergePages: true });
+  return { totalPages, text: text.replace(/\s+/g, " ") };
+}
+
+/** Makes the page as narrow as a phone and waits until nothing is wider than it. */
+export async function expectFitsAPhone(page: Page): Promise<void> {
+  await page.setViewportSize({ width: 360, height: 740 });
+  const wider = () => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  await eventually(async () => (await wider()) === 0, "nothing is wider than a phone");
 }

@@ -4,7 +4,7 @@ import type { Download, Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { readRuleSet } from "../../../shared/rules/ruleSet";
 import { openPage, type Stage } from "../openPage";
-import { axePath, violations } from "./accessibility";
+import { expectAccessible } from "./accessibility";
 import { enter, eventually } from "./pageParts";
 import { openPuckView, openSmallCase } from "./puckParts";
 
@@ -226,11 +226,7 @@ export function puckViewScenarios(stage: () => Stage): void {
     await page.locator("ww-puck-drag tr[data-orientation=upright]").first().waitFor({ timeout: 60_000 });
     await page.getByLabel("Kind of faces").selectOption("radialGrooves");
     await page.locator("#plot-puck-drag").getByRole("button", { name: "Table of" }).click();
-    await page.addScriptTag({ path: axePath });
-    for (const theme of ["light", "dark"] as const) {
-      await page.getByLabel("Theme").selectOption(theme);
-      expect(await violations(page)).toEqual([]);
-    }
+    await expectAccessible(page);
     await page.setViewportSize({ width: 360, height: 740 });
     const wider = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,

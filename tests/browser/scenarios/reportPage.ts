@@ -1,22 +1,8 @@
 import { readFileSync } from "node:fs";
-import type { Page } from "playwright-core";
-import { extractText, getDocumentProxy } from "unpdf";
 import { expect, test } from "vitest";
 import { openPage, type Stage } from "../openPage";
-import { profileHash, shownDrag, waitForCase, waitForFigures } from "./pageParts";
+import { printedReport, profileHash, shownDrag, waitForCase, waitForFigures } from "./pageParts";
 import { openPuckView } from "./puckParts";
-
-/** Prints the shown view's report to PDF. @returns its pages and text */
-async function printedReport(page: Page): Promise<{ readonly totalPages: number; readonly text: string }> {
-  await page.evaluate(() => {
-    window.print = () => document.body.setAttribute("data-printed", "");
-  });
-  await page.getByRole("button", { name: "Print report" }).click();
-  await page.locator("body[data-printed]").waitFor({ timeout: 60_000 });
-  const paper = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-  const { totalPages, text } = await extractText(await getDocumentProxy(new Uint8Array(paper)), { mergePages: true });
-  return { totalPages, text: text.replace(/\s+/g, " ") };
-}
 
 export function reportScenarios(stage: () => Stage): void {
   test("the report prints on one page with drawing, figures on their area, inputs and cautions", async () => {

@@ -1,13 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
-import { extractText, getDocumentProxy } from "unpdf";
 import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
 import { readCase } from "../../../shared/case/readCase";
 import type { TrialResult } from "../../../shared/trial/trialResult";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
-import { axePath, violations } from "./accessibility";
-import { eventually } from "./pageParts";
+import { expectAccessible } from "./accessibility";
+import { eventually, expectFitsAPhone, printedReport } from "./pageParts";
 
 /** The demo's trial as the command line works it out. */
 function commandLineTrial(): TrialResult {
@@ -147,20 +146,9 @@ export function trialViewScenarios(stage: () => Stage): void {
     await page.locator("#plot-trial-ranking").getByRole("button", { name: "Table of" }).click();
     await page.locator("#trial-table").fill("player,score\nP01,1\n");
     await page.locator("ww-trial-plan summary").click();
-    await page.addScriptTag({ path: axePath });
-    for (const theme of ["light", "dark"] as const) {
-      await page.getByLabel("Theme").selectOption(theme);
-      expect(await violations(page)).toEqual([]);
-    }
+    await expectAccessible(page);
     const said = await page.locator("ww-trial-ranking .screen .verdict p").first().textContent();
-    await page.evaluate(() => {
-      window.print = () => document.body.setAttribute("data-printed", "");
-    });
-    await page.getByRole("button", { name: "Print report" }).click();
-    await page.locator("body[data-printed]").waitFor({ timeout: 60_000 });
-    const paper = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-    const { totalPages, text } = await extractText(await getDocumentProxy(new Uint8Array(paper)), { mergePages: true });
-    const words = text.replace(/\s+/g, " ");
+    const { totalPages, text: words } = await printedReport(page);
     expect(totalPages).toBeLessThanOrEqual(5);
     for (const part of [
       said!.trim(),
@@ -180,10 +168,7 @@ export function trialViewScenarios(stage: () => Stage): void {
     const sheets = readFileSync(await (await download).path(), "utf8");
     expect(sheets).toContain("nobody scores alone");
     expect(sheets).not.toMatch(/Pebble|Barnacle/);
-    await page.setViewportSize({ width: 360, height: 740 });
-    const wider = () =>
-      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    await eventually(async () => (await wider()) === 0, "nothing is wider than a phone");
+    await expectFitsAPhone(page);
     await page.context().close();
   });
 }

@@ -1,5 +1,4 @@
 import type { Page } from "playwright-core";
-import { extractText, getDocumentProxy } from "unpdf";
 import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
 import { readCsvTable } from "../../../shared/tunnel/csvTable";
@@ -7,8 +6,8 @@ import { readRunTable } from "../../../shared/tunnel/runTable";
 import type { TunnelResult } from "../../../shared/tunnel/tunnelResult";
 import { openCaseFile } from "../../../src/cli/openCaseFile";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
-import { axePath, violations } from "./accessibility";
-import { eventually, waitForFigures } from "./pageParts";
+import { expectAccessible } from "./accessibility";
+import { eventually, expectFitsAPhone, printedReport, waitForFigures } from "./pageParts";
 
 /** A demo as the command line works it out. */
 function commandLineResult(name: string): TunnelResult {
@@ -149,20 +148,9 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     }
     await page.locator("#plot-tunnel-drag").getByRole("button", { name: "Table of" }).click();
     await page.locator("ww-tunnel-data summary").click();
-    await page.addScriptTag({ path: axePath });
-    for (const theme of ["light", "dark"] as const) {
-      await page.getByLabel("Theme").selectOption(theme);
-      expect(await violations(page)).toEqual([]);
-    }
+    await expectAccessible(page);
     const [first] = await shownPoints(page);
-    await page.evaluate(() => {
-      window.print = () => document.body.setAttribute("data-printed", "");
-    });
-    await page.getByRole("button", { name: "Print report" }).click();
-    await page.locator("body[data-printed]").waitFor({ timeout: 60_000 });
-    const paper = await page.pdf({ preferCSSPageSize: true, printBackground: true });
-    const { totalPages, text } = await extractText(await getDocumentProxy(new Uint8Array(paper)), { mergePages: true });
-    const words = text.replace(/\s+/g, " ");
+    const { totalPages, text: words } = await printedReport(page);
     expect(totalPages).toBeLessThanOrEqual(6);
     for (const part of [
       "puck edge-on in a wind tunnel (invented data)",
@@ -174,10 +162,7 @@ export function tunnelViewScenarios(stage: () => Stage): void {
       expect(words).toContain(part);
     }
     expect(words).not.toContain("Choose a CSV file");
-    await page.setViewportSize({ width: 360, height: 740 });
-    const wider = () =>
-      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    await eventually(async () => (await wider()) === 0, "nothing is wider than a phone");
+    await expectFitsAPhone(page);
     await page.context().close();
   });
 }
