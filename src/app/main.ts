@@ -11,6 +11,7 @@ import "./components/app/app";
 
 keepPreferences();
 followTheme();
-startLiveSolving();
 listenForShortcuts();
-void showFirstScreen().then(startAutosave).then(resumeCarriedOffset).then(keepOffline);
+const firstScreen = showFirstScreen();
+startLiveSolving(firstScreen);
+void firstScreen.then(startAutosave).then(resumeCarriedOffset).then(keepOffline);

@@ -75,12 +75,14 @@ export interface PageChoice {
   readonly plots?: boolean;
   /** True lets the service worker keep the page for use without a network. */
   readonly offline?: boolean;
+  /** A script that runs in the page before its own. */
+  readonly early?: string;
 }
 
 /** A fresh browser profile, so nothing is stored from another test. */
 export async function openPage(
   stage: Stage,
-  { hash = "", plots = true, offline = false }: PageChoice = {},
+  { hash = "", plots = true, offline = false, early }: PageChoice = {},
 ): Promise<WatchedPage> {
   const context = await stage.browser.newContext({
     viewport: { width: 1280, height: 900 },
@@ -89,6 +91,7 @@ export async function openPage(
   });
   if (!plots) await context.route("**/plotly*", (route) => route.abort());
   const page = await context.newPage();
+  if (early !== undefined) await page.addInitScript(early);
   const complaints: string[] = [];
   const complain = (text: string) => {
     const isOwnDoing = (!plots && /plotly|ERR_FAILED/.test(text)) || /blocked by Playwright/.test(text);

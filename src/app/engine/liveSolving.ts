@@ -1,7 +1,7 @@
 import type { Design } from "../../../shared/design/design";
 import type { SolverApi } from "../../../workers/solverApi";
 import { tell } from "../store/notices";
-import { type Pin, updatePin, workbench } from "../store/workbench";
+import { type Pin, presentDesign, updatePin, workbench } from "../store/workbench";
 import { fullCurves, quickCurves } from "./curveRanges";
 import { NewestOnly } from "./newestOnly";
 import { solveDesign, traceDesign } from "./solveDesign";
@@ -20,15 +20,18 @@ interface SolveRequest {
 /**
  * Keeps the workbench solved: every change of the design is solved in one worker and its curves are traced in another,
  * newest first, so that the curves never hold up the drawing. Pins that came without results are solved as well.
+ * @param firstScreen  settles when the first screen was read; the design that stands in for it until then is not solved,
+ *                     or its figures would show for a moment and undo would go back to it
  */
-export function startLiveSolving(): void {
+export function startLiveSolving(firstScreen: Promise<void>): void {
   const restarted = (reason: string) =>
     tell("warning", `The solver stopped (${reason}) and was started again. Nothing was lost.`);
   const pointWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
   const curveWorker = new WatchedWorker<SolverApi>(spawnSolver, restarted);
   const points = new NewestOnly<SolveRequest>((request) => solvePoint(pointWorker, request), 2);
   const curves = new NewestOnly<SolveRequest>((request) => traceCurves(curveWorker, request));
-  let last: Design | null = null;
+  const standIn = presentDesign();
+  let last: Design | null = standIn;
   let wasDragging = false;
   const begun = new Set<Design>();
   const follow = () => {
@@ -48,7 +51,12 @@ export function startLiveSolving(): void {
     curves.submit({ design: last, isQuick: dragging });
   };
   workbench.subscribe(follow);
-  follow();
+  const solveFirst = () => {
+    if (last !== standIn) return;
+    last = null;
+    follow();
+  };
+  void firstScreen.then(solveFirst, solveFirst);
 }
 
 async function solvePoint(worker: WatchedWorker<SolverApi>, { design, isQuick }: SolveRequest): Promise<void> {

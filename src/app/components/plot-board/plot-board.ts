@@ -83,6 +83,8 @@ export class PlotBoard extends LitElement {
     const rows = this.caseShown ? this.caseRows.value : noRows;
     const palette = this.isDark.value ? darkPalette : lightPalette;
     const stale = bench.stale && bench.problem !== null;
+    // Published points alone would load the plot library, whose start takes a second, before the first figures are shown.
+    const isAnswered = solved !== null || bench.problem !== null;
     return html`<div class="board-head">
         <h2>Plots</h2>
         <label>Surface position by
@@ -106,7 +108,7 @@ export class PlotBoard extends LitElement {
       </div>
       <div class="board">
         <ww-plot id="plot-pressure" .figure=${this.pressure(solved, pins, this.measure.value, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
-        <ww-plot id="plot-drag" .figure=${this.drag(solved, curves, pins, rows, palette, this.offset.value)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
+        <ww-plot id="plot-drag" .figure=${isAnswered ? this.drag(solved, curves, pins, rows, palette, this.offset.value) : null} .stale=${stale} .lively=${bench.dragging}></ww-plot>
         <ww-plot id="plot-separation" .figure=${this.separation(curves, pins, rows, palette)} .stale=${stale} .lively=${bench.dragging}></ww-plot>
         ${this.layers.map(({ quantity, figure }) =>
           this.layerChoice.value === "all" || this.layerChoice.value === quantity
