@@ -31,6 +31,8 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts", "src/**/*.test.ts"],
     environment: "node",
+    // The browser's file waits more than it computes; with one worker it would hold up all others.
+    maxWorkers: 2,
     setupFiles: ["tests/setup.ts"],
     testTimeout: 30_000,
     hookTimeout: 120_000,
