@@ -2,10 +2,11 @@ import { mkdirSync, mkdtempSync, rmSync, truncateSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { openCaseFile } from "../../src/cli/openCaseFile";
 import { caseWith, goodCase } from "../case/caseDocuments";
 import { runCaseCommand } from "./caseCommand";
 
-// Every test starts processes of its own, which a busy machine starts slowly.
+// Some tests start processes of their own, which a busy machine starts slowly.
 vi.setConfig({ testTimeout: 90_000 });
 
 let folder: string;
@@ -88,36 +89,62 @@ const badDocuments: readonly (readonly [string, unknown, RegExp])[] = [
 ];
 
 /** One line on standard error, nothing on standard output, status 2 and no stack trace. */
-async function expectRefusal(args: readonly string[], message: RegExp): Promise<string> {
+async function expectRefusal(args: readonly string[], message: RegExp): Promise<void> {
   const end = await runCaseCommand(args);
   expect(end.stderr).toMatch(/^[^\n]+\n$/);
   expect(end.stderr).toMatch(message);
   expect(end.stderr).not.toMatch(/\bat .*:\d+:\d+|node:internal/);
   expect(end.stdout).toBe("");
   expect(end.status).toBe(2);
-  return end.stderr;
 }
 
-describe("the case command refuses with one line, status 2 and no stack trace", () => {
-  it.concurrent.each(badDocuments)("%s", async (name, document, message) => {
-    const path = join(folder, `${name}.json`);
-    writeFileSync(path, JSON.stringify(document));
-    expect(await expectRefusal([path], message)).toContain(`${name}.json: `);
+/** What the command says of a file that it refuses, asked for without starting it. */
+function refusalOf(name: string): string {
+  const opened = openCaseFile(join(folder, name), name);
+  expect(opened.ok).toBe(false);
+  return opened.ok ? "" : opened.problem.message;
+}
+
+describe("the case command's reader refuses", () => {
+  it.each(badDocuments)("%s", (name, document, message) => {
+    writeFileSync(join(folder, `${name}.json`), JSON.stringify(document));
+    const words = refusalOf(`${name}.json`);
+    expect(words).toMatch(message);
+    expect(words).toContain(`${name}.json: `);
   });
 
-  it("NaN for a length, naming the key", async () => {
-    const path = join(folder, "nan.json");
-    writeFileSync(path, JSON.stringify(goodCase()).replace('"diameterMetres":0.08', '"diameterMetres": NaN'));
-    await expectRefusal([path], /nan\.json: diameterMetres is NaN; it must be a finite number/);
+  it("NaN for a length, naming the key", () => {
+    writeFileSync(
+      join(folder, "nan.json"),
+      JSON.stringify(goodCase()).replace('"diameterMetres":0.08', '"diameterMetres": NaN'),
+    );
+    expect(refusalOf("nan.json")).toMatch(/nan\.json: diameterMetres is NaN; it must be a finite number/);
   });
 
-  it("a number too large for a computer, naming the key", async () => {
-    const path = join(folder, "huge.json");
-    writeFileSync(path, JSON.stringify(goodCase()).replace('"diameterMetres":0.08', '"diameterMetres": 1e999'));
-    await expectRefusal(
-      [path],
+  it("a number too large for a computer, naming the key", () => {
+    writeFileSync(
+      join(folder, "huge.json"),
+      JSON.stringify(goodCase()).replace('"diameterMetres":0.08', '"diameterMetres": 1e999'),
+    );
+    expect(refusalOf("huge.json")).toMatch(
       /sections\[0\]\.diameterMetres is Infinity; it must be a number above 0 and at most 100 m/,
     );
+  });
+
+  it("a picture", () => {
+    writeFileSync(
+      join(folder, "picture.png"),
+      Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0xff, 0xfe]),
+    );
+    expect(refusalOf("picture.png")).toMatch(/picture\.png: is not UTF-8 text/);
+  });
+});
+
+describe("the case command refuses with one line, status 2 and no stack trace", () => {
+  it("a wrong value, naming file and key", async () => {
+    const path = join(folder, "three.json");
+    writeFileSync(path, JSON.stringify(caseWith({ panelCount: 3 })));
+    await expectRefusal([path], /three\.json: panelCount is 3; it must be "auto" or an even whole number from 16/);
   });
 
   it("a file of 50 MB, without reading it", async () => {
@@ -131,12 +158,6 @@ describe("the case command refuses with one line, status 2 and no stack trace", 
     const path = join(folder, "text.json");
     writeFileSync(path, "length = 80 mm\nheight = 30 mm\n");
     await expectRefusal([path], /text\.json: not a JSON document/);
-  });
-
-  it("a picture", async () => {
-    const path = join(folder, "picture.png");
-    writeFileSync(path, Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0xff, 0xfe]));
-    await expectRefusal([path], /picture\.png: is not UTF-8 text/);
   });
 
   it("a folder", async () => {
