@@ -1,9 +1,10 @@
 import type { MeasuredCorrection } from "../shared/evidence/carriedCorrection";
 import { type CauseStep, type CauseSuggestion, causeSteps } from "../shared/evidence/causeSteps";
-import { compareSet, type MeasuredSection } from "../shared/evidence/compareSet";
+import { compareSet } from "../shared/evidence/compareSet";
 import type { ComparisonRow, SetResult } from "../shared/evidence/comparisonResult";
 import { prepareMeasured } from "../shared/evidence/comparisonSteps";
 import type { FlowSettings } from "../shared/evidence/flowSettings";
+import type { MeasuredBody } from "../shared/evidence/measuredBody";
 import { measuredCorrection } from "../shared/evidence/measuredCorrection";
 import type { MeasurementSetDocument } from "../shared/evidence/measurementBlockDocument";
 import type { CaseMeasurement } from "../shared/evidence/measurementCase";
@@ -22,7 +23,7 @@ export type MeasuredOutcome =
   | { readonly ok: true; readonly value: MeasuredAnswer }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** What the evidence worker does with measurements. A set's section must stand in the set itself. */
+/** What the evidence worker does with measurements. What was measured must stand in the set itself. */
 export interface MeasurementWork {
   compareSet(document: MeasurementSetDocument): Promise<MeasuredOutcome>;
   /** Settings that would explain a disagreement, ranked. */
@@ -40,36 +41,35 @@ const stepsPerMessage = 5;
 /** The work with a memory of the last design that was solved: its causes are asked for next. */
 export function measurementWork(): MeasurementWork {
   let lastKey = "";
-  let last: Result<MeasuredSection> | null = null;
+  let last: Result<MeasuredBody> | null = null;
   const prepare = (measurement: CaseMeasurement, document: MeasurementSetDocument) => {
-    const key = JSON.stringify([document.section, document.incidenceDegrees, document.panelCount, measurement.set]);
+    const { section, puck, attitude, incidenceDegrees, panelCount } = document;
+    const key = JSON.stringify([section, puck, attitude, incidenceDegrees, panelCount, measurement.set]);
     if (last === null || key !== lastKey) {
       last = prepareMeasured(measurement);
       lastKey = key;
     }
     return last;
   };
-  const open = (
-    document: MeasurementSetDocument,
-  ): Result<{ measurement: CaseMeasurement; section: MeasuredSection }> => {
+  const open = (document: MeasurementSetDocument): Result<{ measurement: CaseMeasurement; body: MeasuredBody }> => {
     const resolved = resolve(document);
     if (!resolved.ok) return { ok: false, problem: resolved.problems[0] };
-    const section = prepare(resolved.value, document);
-    return section.ok ? success({ measurement: resolved.value, section: section.value }) : section;
+    const body = prepare(resolved.value, document);
+    return body.ok ? success({ measurement: resolved.value, body: body.value }) : body;
   };
   return {
     async compareSet(document) {
       const resolved = resolve(document);
       if (!resolved.ok) return resolved;
-      const section = prepare(resolved.value, document);
-      if (!section.ok) {
+      const body = prepare(resolved.value, document);
+      if (!body.ok) {
         return {
           ok: true,
-          value: { result: failedSetResult(resolved.value, section.problem.message), correction: null },
+          value: { result: failedSetResult(resolved.value, body.problem.message), correction: null },
         };
       }
-      const { width, description } = section.value;
-      const comparison = compareSet(section.value, resolved.value.set);
+      const { width, description } = body.value;
+      const comparison = compareSet(body.value, resolved.value.set);
       const correction = measuredCorrection(resolved.value.set, comparison, description);
       const carried = correction.ok ? correction.value : { factors: [], leftOut: [correction.problem.message] };
       const result = comparedSetResult(resolved.value, width, comparison, [], carried);
@@ -78,8 +78,8 @@ export function measurementWork(): MeasurementWork {
     async findCauses(document, onStep) {
       const opened = open(document);
       if (!opened.ok) return opened;
-      const { measurement, section } = opened.value;
-      const search = causeSteps(section, measurement.set, compareSet(section, measurement.set));
+      const { measurement, body } = opened.value;
+      const search = causeSteps(body, measurement.set, compareSet(body, measurement.set));
       for (let step = 0; ; step++) {
         const trial = search.next();
         if (trial.done === true) return success(trial.value);
@@ -89,8 +89,8 @@ export function measurementWork(): MeasurementWork {
     async compareUnder(document, settings) {
       const opened = open(document);
       if (!opened.ok) return opened;
-      const { measurement, section } = opened.value;
-      const { points } = compareSet(section, measurement.set, settings);
+      const { measurement, body } = opened.value;
+      const { points } = compareSet(body, measurement.set, settings);
       return success(points.map((point) => comparisonRow(measurement.set, point)));
     },
   };

@@ -1,10 +1,10 @@
-import { type Cause, type CauseKey, causesFor } from "./causes";
-import { compareSet, type MeasuredSection, type SetComparison } from "./compareSet";
+import type { Cause, CauseKey } from "./causes";
+import { compareSet, type SetComparison } from "./compareSet";
 import { type CauseFit, fitCause, mostTrials } from "./fitCause";
 import type { FlowSettings } from "./flowSettings";
+import type { MeasuredBody } from "./measuredBody";
 import type { MeasurementSet } from "./measurement";
 import { predictionUncertainty } from "./normalisedError";
-import { predictAt } from "./predictAt";
 
 /** What one setting could do about a disagreement. Plain data. */
 export interface CauseSuggestion {
@@ -51,12 +51,12 @@ export const causeCaution =
  * @returns an empty list where no point has bands that do not touch: there is nothing to explain
  */
 export function* causeSteps(
-  measured: MeasuredSection,
+  measured: MeasuredBody,
   set: MeasurementSet,
   comparison: SetComparison,
 ): Generator<CauseStep, CauseSuggestion[]> {
   if (comparison.exceedingCount === 0) return [];
-  const causes = causesFor(set.conditions, comparison.settings, measured.width);
+  const causes = measured.causes(set.conditions, comparison.settings);
   const total = causes.length * mostTrials;
   const suggestions: CauseSuggestion[] = [];
   const misfitOf = misfit(measured, set, comparison);
@@ -81,7 +81,7 @@ export function* causeSteps(
 }
 
 /** The sum of squared residuals over their combined uncertainty, that of the prediction as it stands at the stated settings. */
-function misfit(measured: MeasuredSection, set: MeasurementSet, { points }: SetComparison) {
+function misfit(measured: MeasuredBody, set: MeasurementSet, { points }: SetComparison) {
   const used = thinned(
     points
       .flatMap(({ measured: point, predicted }) => (predicted === null ? [] : [{ point, predicted }]))
@@ -96,7 +96,7 @@ function misfit(measured: MeasuredSection, set: MeasurementSet, { points }: SetC
     return 1 / (own ** 2 + predictionUncertainty(predicted, point.dragCoefficient) ** 2);
   });
   const at = (settings: FlowSettings) => {
-    const predictions = predictAt(measured.solve, measured.description, settings, wanted, false);
+    const predictions = measured.predict(settings, wanted, false);
     return used.reduce((sum, { point, predicted }, i) => {
       // Where a setting yields no state, nothing is gained there.
       const drag = predictions[i]?.dragCoefficient ?? predicted.dragCoefficient;
@@ -112,7 +112,7 @@ function thinned<Item>(items: readonly Item[]): Item[] {
 }
 
 function suggestion(
-  measured: MeasuredSection,
+  measured: MeasuredBody,
   set: MeasurementSet,
   comparison: SetComparison,
   cause: Cause,

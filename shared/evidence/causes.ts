@@ -1,3 +1,4 @@
+import type { PuckAttitude } from "../tunnel/tunnelShape";
 import { largestBlockageRatio } from "./confinedDrag";
 import { assumedTurbulence, type FlowSettings } from "./flowSettings";
 import type { MeasuredConditions } from "./measurement";
@@ -31,12 +32,45 @@ const smoothestWall = 1.5e-6;
 const roughestWall = 5e-4;
 
 /**
- * The causes that can be tested on a set.
- * @param width of the section across the stream, m
+ * The causes that can be tested on a section.
+ * @param width across the stream, m
  */
-export function causesFor(conditions: MeasuredConditions, base: FlowSettings, width: number): Cause[] {
-  return [turbulence(base), roughness(base, width), ends(conditions, base), blockage(conditions, base)];
+export function sectionCauses(conditions: MeasuredConditions, base: FlowSettings, width: number): Cause[] {
+  return [
+    turbulence(base),
+    roughness(base, width),
+    ends(conditions, base),
+    blockage(conditions, base, "model width / tunnel height", achenbachTunnel),
+  ];
 }
+
+/**
+ * The causes that can be tested on a puck, whose ends are its own. Along its axis the finish has no part in the
+ * prediction.
+ * @param diameter m
+ */
+export function puckCauses(
+  conditions: MeasuredConditions,
+  base: FlowSettings,
+  diameter: number,
+  attitude: PuckAttitude,
+): Cause[] {
+  const walls = blockage(conditions, base, "frontal area / area of the test section", maskellRange);
+  return attitude === "faceOn" ? [turbulence(base), walls] : [turbulence(base), roughness(base, diameter), walls];
+}
+
+/** What blockage may be where none is stated. */
+type UsualBlockage = Pick<Cause["plausible"], "to" | "source">;
+
+const achenbachTunnel: UsualBlockage = {
+  to: 1 / 6,
+  source: "up to 1/6, the tunnel of Achenbach (1968, J. Fluid Mech. 34; from memory)",
+};
+
+const maskellRange: UsualBlockage = {
+  to: 0.1,
+  source: "up to 10 %, where Maskell (1963, ARC R&M 3400; from memory) was checked",
+};
 
 function turbulence(base: FlowSettings): Cause {
   // The engine takes a stream quieter than 0.1 % for one of 0.1 %.
@@ -100,22 +134,23 @@ function ends({ lengthToWidth }: MeasuredConditions, base: FlowSettings): Cause 
   };
 }
 
-function blockage({ blockageRatio }: MeasuredConditions, base: FlowSettings): Cause {
+function blockage(
+  { blockageRatio }: MeasuredConditions,
+  base: FlowSettings,
+  ratio: string,
+  usual: UsualBlockage,
+): Cause {
   return {
     key: "blockage",
     name: "blockage",
-    quantity: "model width / tunnel height, not corrected for",
+    quantity: `${ratio}, not corrected for`,
     from: 0,
     to: largestBlockageRatio,
     stated: base.blockageRatio,
     logarithmic: false,
     plausible:
       blockageRatio === null
-        ? {
-            from: 0,
-            to: 1 / 6,
-            source: "up to 1/6, the tunnel of Achenbach (1968, J. Fluid Mech. 34; from memory)",
-          }
+        ? { from: 0, ...usual }
         : { from: 0, to: 1.2 * blockageRatio, source: "up to the stated blockage (and 20 % more)" },
     settings: (settings, value) => ({ ...settings, blockageRatio: value }),
   };

@@ -1,11 +1,8 @@
-import type { PreparedSection } from "../solve/prepareSection";
-import type { SectionDescription } from "../uncertainty/sectionDescription";
-import { describeSection } from "../uncertainty/sectionDescription";
-import { type CurveSolver, curveSolver } from "./curveSolver";
 import { type FlowSettings, statedSettings } from "./flowSettings";
+import type { MeasuredBody } from "./measuredBody";
 import type { MeasuredPoint, MeasurementSet } from "./measurement";
 import { exceedsBothBands, normalisedError } from "./normalisedError";
-import { type PredictedPoint, predictAt } from "./predictAt";
+import type { PredictedPoint } from "./predictAt";
 import { type RegimeBias, regimeBiases } from "./regimeBias";
 
 /** Measured against predicted at one point. */
@@ -45,28 +42,12 @@ export interface SetComparison {
   readonly beyondOneCount: number;
 }
 
-/** A measured design, solved as far as it does not depend on the stream. */
-export interface MeasuredSection {
-  readonly solve: CurveSolver;
-  /** m, across the stream. */
-  readonly width: number;
-  readonly description: SectionDescription;
-}
-
-export function measuredSection(section: PreparedSection): MeasuredSection {
-  return {
-    solve: curveSolver(section),
-    width: section.referenceWidth,
-    description: describeSection(section.nodes, section.incidence, section.floor !== null),
-  };
-}
-
 /**
  * Holds a measurement set against the engine.
  * @param settings those that the set states by default; others answer "what if"
  */
 export function compareSet(
-  { solve, description }: MeasuredSection,
+  { predict }: Pick<MeasuredBody, "predict">,
   set: MeasurementSet,
   settings: FlowSettings = statedSettings(set.conditions),
 ): SetComparison {
@@ -74,7 +55,7 @@ export function compareSet(
     reynolds: point.reynolds,
     direction: point.direction ?? set.direction,
   }));
-  const predictions = predictAt(solve, description, settings, wanted, true);
+  const predictions = predict(settings, wanted, true);
   const points = set.points.map((measured, i) => comparePoint(measured, predictions[i]));
   const found = points.flatMap(({ residual, predicted }) =>
     residual === null || predicted === null ? [] : [{ residual, regime: predicted.regime }],
@@ -93,7 +74,8 @@ function comparePoint(measured: MeasuredPoint, predicted: PredictedPoint | null)
   if (predicted === null) return { measured, predicted, residual: null };
   const standardUncertainty = measured.standardUncertainty ?? 0;
   const absolute = measured.dragCoefficient - predicted.dragCoefficient;
-  const difference = (value: number | null, other: number) => (value === null ? null : value - other);
+  const difference = (value: number | null, other: number | null) =>
+    value === null || other === null ? null : value - other;
   return {
     measured,
     predicted,

@@ -1,3 +1,4 @@
+import type { PuckApplicability } from "../puckcase/puckResult";
 import type { Regime } from "../solve/solution";
 import type { Applicability } from "../uncertainty/applicability";
 import type { RegimeFactor } from "./carriedCorrection";
@@ -30,7 +31,7 @@ export interface ComparisonRow {
   readonly predictedBasePressureCoefficient: number | null;
   readonly measuredSeparationAngleDegrees: number | null;
   readonly predictedSeparationAngleDegrees: number | null;
-  readonly applicability: Applicability | null;
+  readonly applicability: Applicability | PuckApplicability | null;
   readonly applicabilityReason: string | null;
 }
 

@@ -3,12 +3,15 @@ import type { ResultRow } from "../case/resultRow";
 import { problem, type Result } from "../result";
 import { type CarriedShape, carriedRows } from "./carriedRows";
 import { type CauseSuggestion, causeCaution, causeSteps } from "./causeSteps";
-import { compareSet, type MeasuredSection, measuredSection } from "./compareSet";
+import { compareSet } from "./compareSet";
 import type { CarriedRow, ComparisonResult, SetResult } from "./comparisonResult";
 import { statedSettings } from "./flowSettings";
 import { type TunnelPoints, withTunnelPoints } from "./fromTunnel";
+import { type MeasuredBody, measuredSection } from "./measuredBody";
 import { measuredCorrection } from "./measuredCorrection";
-import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
+import { measuredPuck } from "./measuredPuck";
+import type { MeasurementSet } from "./measurement";
+import type { CaseMeasurement, MeasuredDesign, MeasurementCase } from "./measurementCase";
 import { comparedSetResult, failedSetResult } from "./setResult";
 
 /** One step of a comparison done. */
@@ -51,7 +54,7 @@ export function* comparisonSteps(
     const { set } = measurement;
     const step = (part: number, label: string): ComparisonStep => ({ done: i * partsOfSet + part, total, label });
     const prepared = set.points.length === 0 ? noPoints : prepareMeasured(measurement);
-    yield step(1, `prepared ${measurement.sectionName}`);
+    yield step(1, `prepared ${measurement.designName}`);
     if (!prepared.ok) {
       sets.push(failedSetResult(measurement, prepared.problem.message));
       yield step(partsOfSet, `could not compare ${set.name}`);
@@ -102,12 +105,16 @@ export function* comparisonSteps(
 const noPoints = problem("no-points", "the tunnel test of the case yielded no points to compare");
 
 /** Solves the design of a measurement as far as it does not depend on the stream. */
-export function prepareMeasured(measurement: CaseMeasurement): Result<MeasuredSection> {
-  const shape = preparedShape(measurement);
+export function prepareMeasured({ set, design }: CaseMeasurement): Result<MeasuredBody> {
+  if (design.kind === "puck") return measuredPuck(design);
+  const shape = preparedShape(set, design);
   return shape.ok ? { ok: true, value: measuredSection(shape.value.section) } : shape;
 }
 
-function preparedShape({ set, contour, incidenceDegrees, panelCount }: CaseMeasurement): Result<PreparedShape> {
+function preparedShape(
+  set: MeasurementSet,
+  { contour, incidenceDegrees, panelCount }: Extract<MeasuredDesign, { kind: "section" }>,
+): Result<PreparedShape> {
   const incidence = (incidenceDegrees * Math.PI) / 180;
   if (panelCount !== "auto") return prepareShape(contour, incidence, panelCount);
   const { turbulenceIntensity, sandGrainRoughnessRatio } = statedSettings(set.conditions);

@@ -4,6 +4,7 @@ import type { PreparedSection } from "../solve/prepareSection";
 import type { ConditionOutcome } from "../solve/solution";
 import { curveBands } from "../uncertainty/curveBands";
 import type { JudgedDragBand } from "../uncertainty/dragBand";
+import { keepNewest } from "./keepNewest";
 
 /** One solved Reynolds number of a curve; the bands are those of the outcome's states, none when not asked for. */
 export interface SolvedPoint {
@@ -21,28 +22,35 @@ export type CurveSolver = (
   withBands: boolean,
 ) => SolvedPoint[];
 
-/** A solver of a section's drag curves that remembers the newest few of them: a search asks for the same curve again. */
+/** One curve that is asked for. */
+export interface CurveRequest {
+  readonly stream: CurveStream;
+  /** Each once, rising. */
+  readonly rising: readonly number[];
+  readonly withBands: boolean;
+}
+
+/** The same for equal requests, different for others. */
+export function curveKey({ stream, rising, withBands }: CurveRequest): string {
+  return [stream.turbulenceIntensity, stream.sandGrainRoughnessRatio, withBands, ...rising].join(" ");
+}
+
+/** Reynolds numbers in any order as a curve has them: each once, rising. */
+export function risingOnce(reynoldsNumbers: readonly number[]): number[] {
+  return [...new Set(reynoldsNumbers)].sort((a, b) => a - b);
+}
+
+/** A solver of a section's drag curves that remembers the newest few of them. */
 export function curveSolver(section: PreparedSection): CurveSolver {
-  const kept = new Map<string, readonly SolvedPoint[]>();
+  const solve = keepNewest((request: CurveRequest) => solveCurve(section, request), curveKey);
   return (stream, reynoldsNumbers, withBands) => {
-    const rising = [...new Set(reynoldsNumbers)].sort((a, b) => a - b);
-    const key = [stream.turbulenceIntensity, stream.sandGrainRoughnessRatio, withBands, ...rising].join(" ");
-    const solved = kept.get(key) ?? solveCurve(section, stream, rising, withBands);
-    kept.delete(key);
-    kept.set(key, solved);
-    if (kept.size > mostKept) kept.delete(kept.keys().next().value!);
+    const rising = risingOnce(reynoldsNumbers);
+    const solved = solve({ stream, rising, withBands });
     return reynoldsNumbers.map((reynolds) => solved[rising.indexOf(reynolds)]);
   };
 }
 
-const mostKept = 8;
-
-function solveCurve(
-  section: PreparedSection,
-  stream: CurveStream,
-  rising: readonly number[],
-  withBands: boolean,
-): SolvedPoint[] {
+function solveCurve(section: PreparedSection, { stream, rising, withBands }: CurveRequest): readonly SolvedPoint[] {
   const conditions = rising.map((reynolds) => ({ ...stream, reynolds }));
   const outcomes = traceDragCurve(section, conditions);
   const bands = withBands ? curveBands(section, conditions, outcomes) : outcomes.map(() => []);

@@ -16,13 +16,17 @@ const confidence = 0.95;
 /**
  * The correction of a compared set: mean of measured / predicted in every regime with two points or more. The prediction
  * has the test's own ends and walls in it, so the factor is that of the endless section in an unbounded stream.
+ * @param description of the measured section; null for a puck, whose offset is carried to none
  * @returns a problem where no regime has a factor that is certain enough
  */
 export function measuredCorrection(
   set: MeasurementSet,
   comparison: SetComparison,
-  description: FamilyMember["description"],
+  description: FamilyMember["description"] | null,
 ): Result<MeasuredCorrection> {
+  if (description === null) {
+    return problem("no-correction", `"${set.name}" is of a puck; only offsets of sections are carried.`);
+  }
   const factors: RegimeFactor[] = [];
   const leftOut: string[] = [];
   for (const regime of regimes) {

@@ -4,6 +4,8 @@ import { incidenceBounds, roughnessHeightBounds, roughnessRatioBounds, turbulenc
 import { evenPanelCount } from "../case/panelCountDocument";
 import { quantity, strictRecord, text } from "../case/quantity";
 import { sectionDocument } from "../case/sectionDocument";
+import { puckDocument } from "../puck/puckDocument";
+import { puckAttitudes } from "../tunnel/tunnelShape";
 import { largestBlockageRatio } from "./confinedDrag";
 import { measuredBounds } from "./measuredColumns";
 import { measuredTableDocument } from "./measuredTableDocument";
@@ -49,6 +51,8 @@ const point = strictRecord("a measured point", {
 const sectionRule = "it must be a section, or the name of a section of the case";
 
 const pointSources = ["points", "table", "fromTunnel"] as const;
+const measuredDesigns = ["section", "puck"] as const;
+const sectionKeys = ["incidenceDegrees", "panelCount", "lengthToWidth", "ends"] as const;
 
 const set = strictRecord("a measurement set", {
   name: text("Name in results, one of its own", 100),
@@ -57,16 +61,21 @@ const set = strictRecord("a measurement set", {
   note: text("Remarks", 2000).optional(),
   section: z
     .union([sectionDocument, text("Name of a section of the case", 100)], { error: sectionRule })
+    .optional()
     .describe("What was measured, without a sweep: a section, or the name of a section of the case"),
+  puck: puckDocument
+    .optional()
+    .describe("What was measured, in place of a section: a puck, its Reynolds numbers on the diameter"),
+  attitude: choice("How the puck was held; edgeOn when left out", puckAttitudes).optional(),
   incidenceDegrees: quantity("Incidence, positive nose up", incidenceBounds).optional(),
   panelCount: evenPanelCount.optional(),
   fluid: fluidDocument.optional(),
   referenceArea: choice(
-    'What drag coefficients are on: "frontal", width across the stream x span (when left out), or "plan", length along it x span',
+    'What drag coefficients are on: "frontal", width across the stream x span (when left out), or "plan", length along it x span; of a puck the area seen along the stream, or edge-on its face',
     referenceAreas,
   ).optional(),
   referenceLength: choice(
-    'What Reynolds numbers are on: "acrossStream", the width (when left out), or "alongStream"',
+    'What Reynolds numbers are on: "acrossStream", the width (when left out), or "alongStream"; of a puck the diameter across the stream',
     referenceLengths,
   ).optional(),
   direction: choice(
@@ -76,7 +85,11 @@ const set = strictRecord("a measurement set", {
   turbulencePercent: quantity("Turbulence intensity of the stream, where known", turbulenceBounds).optional(),
   sandGrainRoughnessRatio: quantity("ks / width, where known", roughnessRatioBounds).optional(),
   sandGrainRoughnessMetres: quantity("ks, in place of its ratio", roughnessHeightBounds).optional(),
-  blockageRatio: quantity("Model width / tunnel height", { from: 0, to: largestBlockageRatio, unit: "" }).optional(),
+  blockageRatio: quantity("Model width / tunnel height; of a puck area / area of the test section", {
+    from: 0,
+    to: largestBlockageRatio,
+    unit: "",
+  }).optional(),
   blockageCorrected: z
     .boolean({ error: "it must be true or false" })
     .describe("True when the coefficients are corrected for blockage already; false when left out")
@@ -95,22 +108,33 @@ const set = strictRecord("a measurement set", {
     .optional(),
 })
   .superRefine((value, context) => {
+    const refuse = (key: string, message: string) =>
+      context.addIssue({ code: "custom", path: [key], message, input: value });
     const given = pointSources.filter((key) => value[key] !== undefined);
     if (given.length !== 1) {
-      const message = "exactly one of points, table and fromTunnel must be given";
-      context.addIssue({
-        code: "custom",
-        path: [given[1] ?? "points"],
-        message,
-        input: value,
-      });
+      refuse(given[1] ?? "points", "exactly one of points, table and fromTunnel must be given");
+    }
+    const designs = measuredDesigns.filter((key) => value[key] !== undefined);
+    if (designs.length !== 1) refuse(designs[1] ?? "section", "exactly one of section and puck must be given");
+    if (value.section !== undefined && value.attitude !== undefined) {
+      refuse("attitude", "it is that of a puck; a section has incidenceDegrees");
+    }
+    if (value.puck !== undefined) {
+      for (const key of sectionKeys) {
+        if (value[key] !== undefined) refuse(key, "it holds for sections alone; leave it out for a puck");
+      }
+      if (value.attitude === "faceOn" && value.referenceArea === "plan") {
+        refuse("referenceArea", "a puck held face-on shows its face: its frontal area is the only one");
+      }
     }
     if (value.sandGrainRoughnessRatio !== undefined && value.sandGrainRoughnessMetres !== undefined) {
       const message = "at most one of sandGrainRoughnessRatio and sandGrainRoughnessMetres may be given";
-      context.addIssue({ code: "custom", path: ["sandGrainRoughnessMetres"], message, input: value });
+      refuse("sandGrainRoughnessMetres", message);
     }
   })
-  .meta({ oneOf: pointSources.map((key) => ({ required: [key] })) });
+  .meta({
+    allOf: [pointSources, measuredDesigns].map((keys) => ({ oneOf: keys.map((key) => ({ required: [key] })) })),
+  });
 
 /** Measurements to hold against the prediction. */
 export const measurementBlockDocument = strictRecord("a measurements block", {

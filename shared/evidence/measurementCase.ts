@@ -1,15 +1,24 @@
 import type { Contour } from "../geometry/contour";
+import type { HeldPuck } from "./measuredPuck";
 import type { MeasurementSet } from "./measurement";
+
+/** What was measured: a section across the stream, or a puck in one attitude. */
+export type MeasuredDesign =
+  | {
+      readonly kind: "section";
+      readonly contour: Contour;
+      readonly incidenceDegrees: number;
+      readonly panelCount: number | "auto";
+    }
+  | ({ readonly kind: "puck" } & HeldPuck);
 
 /** A measurement set with its design, ready to be held against the engine. */
 export interface CaseMeasurement {
   readonly set: MeasurementSet;
   readonly note: string | null;
   /** Name of the design in results. */
-  readonly sectionName: string;
-  readonly contour: Contour;
-  readonly incidenceDegrees: number;
-  readonly panelCount: number | "auto";
+  readonly designName: string;
+  readonly design: MeasuredDesign;
   /** What the set's own values were on, before they were put on the width. */
   readonly referenceText: string;
   /** True where the points are those of the case's tunnel test: the set has none until that is reduced. */

@@ -1,4 +1,5 @@
 import { endRelief } from "../puck/endRelief";
+import type { PuckApplicability } from "../puckcase/puckResult";
 import type { Regime, SectionState } from "../solve/solution";
 import type { Applicability } from "../uncertainty/applicability";
 import type { JudgedDragBand } from "../uncertainty/dragBand";
@@ -14,14 +15,24 @@ export interface PredictedPoint {
   /** 90 % band; without bands both are the drag coefficient. */
   readonly low: number;
   readonly high: number;
+  /** Of a puck edge-on that of its plan section; null face-on, where the rim decides. */
+  readonly regime: Regime | null;
+  /** null for a puck, as are the next two. */
+  readonly strouhal: number | null;
+  readonly basePressureCoefficient: number | null;
+  /** Mean of both sides, from the front. */
+  readonly separationAngleDegrees: number | null;
+  /** null without bands. */
+  readonly applicability: Applicability | PuckApplicability | null;
+  readonly applicabilityReason: string | null;
+}
+
+/** What the engine says of a section, which has all of it. */
+export interface SectionPrediction extends PredictedPoint {
   readonly regime: Regime;
   readonly strouhal: number;
   readonly basePressureCoefficient: number;
-  /** Mean of both sides, from the front. */
   readonly separationAngleDegrees: number;
-  /** null without bands. */
-  readonly applicability: Applicability | null;
-  readonly applicabilityReason: string | null;
 }
 
 /** Where a prediction is wanted. */
@@ -44,7 +55,7 @@ export function predictAt(
   settings: FlowSettings,
   wanted: readonly WantedPoint[],
   withBands: boolean,
-): (PredictedPoint | null)[] {
+): (SectionPrediction | null)[] {
   const stated = wanted.map(({ reynolds }) => reynolds);
   const first = solve(settings, stated, withBands && settings.blockageRatio === 0);
   const reading = (solved: readonly SolvedPoint[]) =>
@@ -59,7 +70,7 @@ function readPoint(
   direction: SpeedDirection | null,
   settings: FlowSettings,
   description: SectionDescription,
-): (PredictedPoint & { readonly speedRatio: number }) | null {
+): (SectionPrediction & { readonly speedRatio: number }) | null {
   const index = outcome[direction ?? "rising"];
   if (index === null) return null;
   const branches = direction === null ? [index, outcome.falling ?? index] : [index];

@@ -21,11 +21,11 @@ const confidence = 0.95;
 
 /**
  * Bias and scatter of relative residuals, one entry for every regime that has points, in rising order of Reynolds number,
- * and one for all. Source: mean and its interval by Student's t, JCGM 100:2008, 4.2 and G.3.
+ * and one for all, those without a named regime among them. Source: mean and its interval by Student's t, JCGM 100:2008, 4.2 and G.3.
  * @param residuals relative residuals with the regime of their prediction
  */
 export function regimeBiases(
-  residuals: readonly { readonly regime: Regime; readonly relative: number }[],
+  residuals: readonly { readonly regime: Regime | null; readonly relative: number }[],
 ): RegimeBias[] {
   const of = (regime: RegimeBias["regime"], values: readonly number[]) =>
     values.length === 0 ? [] : [biasOf(regime, values)];

@@ -1,15 +1,11 @@
-import { contourExtent } from "../case/contourExtent";
 import { roughnessRatioBounds } from "../case/limits";
 import type { SectionDocument } from "../case/sectionDocument";
-import { sectionSpecs } from "../case/sectionSpecs";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import { resolveFluid } from "../fluid/resolveFluid";
-import type { Contour } from "../geometry/contour";
-import { buildContour } from "../geometry/sectionFamilies";
 import { type Problem, type Result, success } from "../result";
 import type { MeasurementBlockDocument, MeasurementSetDocument } from "./measurementBlockDocument";
 import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
-import { referenceAreaWords, referenceLengthWords, referenceScale } from "./reference";
+import { resolveDesign } from "./resolveDesign";
 import { readStatedPoints } from "./statedPoints";
 
 /** What the measurements take from the rest of the case. */
@@ -62,11 +58,11 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
       "needs a tunnel block with runs in the case; on the page, take the test from the view of tunnel tests";
     return { ok: false, problems: [at(`${field}.fromTunnel`, message)] };
   }
-  const section = sectionOf(document, field, about);
-  if (!section.ok) return { ok: false, problems: [section.problem] };
-  const { contour } = section.value;
-  const incidence = ((document.incidenceDegrees ?? 0) * Math.PI) / 180;
-  const width = contourExtent(contour, incidence);
+  const resolved = resolveDesign(document, about.sections);
+  if (!resolved.ok) {
+    return { ok: false, problems: [at(`${field}.${resolved.problem.field}`, resolved.problem.message)] };
+  }
+  const { name: designName, design, width, scale, referenceText } = resolved.value;
   const fluid = fluidOf(document, about);
   if (!fluid.ok) return { ok: false, problems: [at(`${field}.fluid.${fluid.problem.field}`, fluid.problem.message)] };
   const roughness = roughnessOf(document, width);
@@ -74,11 +70,9 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
     const message = `is ks/D ${roughness.toPrecision(3)}; it must be at most ${roughnessRatioBounds.to}, here ${(roughnessRatioBounds.to * width).toPrecision(3)} m`;
     return { ok: false, problems: [at(`${field}.sandGrainRoughnessMetres`, message)] };
   }
-  const { referenceArea = "frontal", referenceLength = "acrossStream" } = document;
-  const lengthToWidth = contourExtent(contour, incidence + Math.PI / 2) / width;
   const reading = readStatedPoints(document, field, {
     reynoldsPerSpeed: fluid.value === null ? null : width / fluid.value.kinematicViscosity,
-    scale: referenceScale(referenceArea, referenceLength, lengthToWidth),
+    scale,
   });
   if (!reading.ok) return reading;
   const { name, kind, source } = document;
@@ -101,35 +95,13 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
         points: reading.points,
       },
       note: document.note ?? null,
-      sectionName: section.value.name,
-      contour,
-      incidenceDegrees: document.incidenceDegrees ?? 0,
-      panelCount: document.panelCount ?? "auto",
-      referenceText: `Cd on ${referenceAreaWords[referenceArea]}, Re on the ${referenceLengthWords[referenceLength]}`,
+      designName,
+      design,
+      referenceText,
       fromTunnel: document.fromTunnel ?? false,
       skipped: reading.skipped,
     },
   };
-}
-
-function sectionOf(
-  { section }: MeasurementSetDocument,
-  field: string,
-  { sections }: MeasurementSurroundings,
-): Result<{ readonly name: string; readonly contour: Contour }> {
-  const named = typeof section === "string" ? sections.find(({ name }) => name === section) : section;
-  if (named === undefined) {
-    const names = sections.flatMap(({ name }) => (name === undefined ? [] : [`"${name}"`])).join(", ");
-    const known = names === "" ? "the case names no sections" : `the case's sections are ${names}`;
-    return { ok: false, problem: at(`${field}.section`, `there is no section "${section}"; ${known}`) };
-  }
-  const specs = sectionSpecs(named);
-  if (specs.length > 1) {
-    return { ok: false, problem: at(`${field}.section`, "has a sweep; a measured design has one value of every key") };
-  }
-  const contour = buildContour(specs[0].spec);
-  if (!contour.ok) return { ok: false, problem: at(`${field}.section`, contour.problem.message) };
-  return success({ name: named.name ?? contour.value.name, contour: contour.value });
 }
 
 function fluidOf({ fluid }: MeasurementSetDocument, about: MeasurementSurroundings): Result<FluidProperties | null> {

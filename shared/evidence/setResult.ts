@@ -52,16 +52,16 @@ export function failedSetResult(measurement: CaseMeasurement, reason: string): S
 }
 
 function common(measurement: CaseMeasurement, settings: FlowSettings) {
-  const { set, note, sectionName, referenceText, skipped } = measurement;
+  const { set, note, designName, design, referenceText, skipped } = measurement;
   return {
     name: set.name,
     kind: set.kind,
     source: set.source,
     note,
-    section: sectionName,
+    section: designName,
     referenceText,
     settings: comparedSettings(settings),
-    remarks: [...assumptions(set.conditions), ...uncertaintyRemarks(set), ...skipped],
+    remarks: [...assumptions(set.conditions), ...designRemarks(design), ...uncertaintyRemarks(set), ...skipped],
   };
 }
 
@@ -72,6 +72,14 @@ export function comparedSettings(settings: FlowSettings): ComparedSettings {
     lengthToWidth: settings.lengthToWidth,
     blockageRatio: settings.blockageRatio,
   };
+}
+
+function designRemarks(design: CaseMeasurement["design"]): string[] {
+  if (design.kind === "section") return [];
+  const area = design.attitude === "edgeOn" ? "frontal area edge-on" : "face area";
+  return [
+    `A puck: Cd on its ${area}, Re on its diameter; predicted for a rising speed. Its offset is shown and carried to no other design.`,
+  ];
 }
 
 function uncertaintyRemarks({ points, direction }: MeasurementSet): string[] {

@@ -3,14 +3,18 @@ import { type EdgeOnShape, edgeOnDrag } from "../puck/edgeOnDrag";
 import { faceOnDrag } from "../puck/faceOnDrag";
 import { solvedFaceOnDrag } from "../puck/faceOnFlow";
 import type { Orientation, OrientationDrag } from "../puck/orientationIndex";
+import type { PuckFigures } from "../puck/puckFigures";
 import type { PuckSpec } from "../puck/puckSpec";
 import { type Result, success } from "../result";
-import type { CasePuck } from "./puckCase";
 import { type PuckFlow, widened } from "./puckFlow";
 
 export type DragByOrientation = Readonly<Record<Orientation, PuckDrag>>;
 
-type FiguredPuck = Pick<CasePuck, "spec" | "figures">;
+/** What drag needs to know of a puck besides its flow. */
+export interface FiguredPuck {
+  readonly spec: PuckSpec;
+  readonly figures: Pick<PuckFigures, "frontalAreaEdgeOnSquareMetres">;
+}
 
 /**
  * Drag of a puck in all orientations of play at one speed.
@@ -23,13 +27,27 @@ export function dragByOrientation(
   speed: number,
   kinematicViscosity: number,
 ): Result<DragByOrientation> {
-  const upright = completed(edgeOnDrag(edgeOnShape(puck), flow.open, speed, kinematicViscosity), puck, flow);
+  const upright = dragUpright(puck, flow, speed, kinematicViscosity);
   if (!upright.ok) return upright;
   const flat = flow.flatGap === null ? upright : dragOverFloor(puck, flow, flow.flatGap, speed, kinematicViscosity);
   if (!flat.ok) return flat;
   const faceOn = dragFaceOn(puck.spec, flow, speed, kinematicViscosity);
   if (!faceOn.ok) return faceOn;
   return success({ upright: upright.value, flat: flat.value, faceOn: faceOn.value });
+}
+
+/**
+ * Drag of a puck that moves edge-on in open water.
+ * @param speed              m/s, above 0
+ * @param kinematicViscosity m^2/s, above 0
+ */
+export function dragUpright(
+  puck: FiguredPuck,
+  flow: Pick<PuckFlow, "open" | "notes">,
+  speed: number,
+  kinematicViscosity: number,
+): Result<PuckDrag> {
+  return completed(edgeOnDrag(edgeOnShape(puck), flow.open, speed, kinematicViscosity), puck, flow);
 }
 
 /**
@@ -55,7 +73,17 @@ export function dragOverFloor(
   return completed(success(dragOn(held, referenceArea, referenceAreaName, notes)), puck, flow);
 }
 
-function dragFaceOn(spec: PuckSpec, flow: PuckFlow, speed: number, kinematicViscosity: number): Result<PuckDrag> {
+/**
+ * Drag of a puck that moves along its axis.
+ * @param speed              m/s, above 0
+ * @param kinematicViscosity m^2/s, above 0
+ */
+export function dragFaceOn(
+  spec: PuckSpec,
+  flow: Pick<PuckFlow, "faceOn" | "turbulencePercent">,
+  speed: number,
+  kinematicViscosity: number,
+): Result<PuckDrag> {
   if (flow.faceOn === null) return faceOnDrag(spec);
   const reynolds = (speed * spec.diameterMetres) / kinematicViscosity;
   return success(solvedFaceOnDrag(spec, flow.faceOn, reynolds, flow.turbulencePercent / 100));
@@ -70,7 +98,7 @@ function edgeOnShape({ spec, figures }: FiguredPuck): EdgeOnShape {
 }
 
 /** With the band of a recess and what the flow has to say. */
-function completed(drag: Result<PuckDrag>, { spec }: FiguredPuck, flow: PuckFlow): Result<PuckDrag> {
+function completed(drag: Result<PuckDrag>, { spec }: FiguredPuck, flow: Pick<PuckFlow, "notes">): Result<PuckDrag> {
   if (!drag.ok) return drag;
   const { dragArea, referenceArea, referenceAreaName, notes } = drag.value;
   const recessed = { ...dragArea, high: dragArea.high + recessWallArea(spec) };

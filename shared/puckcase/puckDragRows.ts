@@ -1,13 +1,12 @@
 import { type DragBand, type PuckDrag, scaleBand } from "../puck/dragBand";
-import { shortestMeasuredRatio } from "../puck/endRelief";
 import { orientations } from "../puck/orientationIndex";
 import { tiltedForces } from "../puck/tiltedDrag";
 import { type Result, success } from "../result";
-import { FREE_WAKE_GAP_RATIO } from "../wake/quietWake";
 import { dragByOrientation, dragOverFloor } from "./orientationDrag";
+import { edgeOnApplicability, faceOnApplicability } from "./puckApplicability";
 import type { CasePuck, PuckCase } from "./puckCase";
 import type { PuckFlow } from "./puckFlow";
-import type { PuckApplicability, PuckDragRow } from "./puckResult";
+import type { PuckDragRow } from "./puckResult";
 
 const degreesPerRadian = 180 / Math.PI;
 
@@ -59,22 +58,6 @@ export function puckDragRows(
     }
   }
   return success({ rows, notes: [...notes] });
-}
-
-function faceOnApplicability({ faceOn }: PuckFlow): PuckApplicability {
-  return faceOn === null
-    ? "published tables, no flow solved"
-    : "solved flow along the axis, base pressure of discs and spheres";
-}
-
-function edgeOnApplicability({ spec }: CasePuck, gap: number | null): PuckApplicability {
-  const { diameterMetres: d, thicknessMetres: t } = spec;
-  if (gap !== null && gap / t < FREE_WAKE_GAP_RATIO) {
-    return "extrapolated: near a floor, the wake taken as quiet, no measurement of such a body found";
-  }
-  return t / d < shortestMeasuredRatio
-    ? "extrapolated: solved sections with end relief beyond its tables"
-    : "solved sections with published end relief";
 }
 
 type TiltedOnly = Pick<PuckDragRow, "orientation" | "applicability" | "tiltDegrees" | "liftAreaSquareMetres">;

@@ -52,6 +52,7 @@ export function solvePuckFlows(
 ): Result<PuckFlow[]> {
   const open = prepareProfiles(puck.spec, stream, { kind: "open" });
   if (!open.ok) return open;
+  const prepared = { plan, profiles: open.value };
   const notes = surfaceNotes(puck.spec);
   const { floors, failures } = prepareFloors(puck.spec, stream, gaps);
   if (floors.length > 0) {
@@ -69,20 +70,17 @@ export function solvePuckFlows(
       turbulenceIntensity: turbulencePercent / 100,
       relativeError: stream.sectionError,
     };
-    const planDrag = bracketedDrag(plan, puck.spec.diameterMetres, rimRoughness(puck), strips);
-    if (!planDrag.ok) return planDrag;
-    const inOpen = profileDrag(puck, open.value, strips);
+    const inOpen = solveSections(puck, prepared, strips);
     if (!inOpen.ok) return inOpen;
     const overFloor: SectionsOverFloor[] = [];
     for (const { gap, profiles } of floors) {
       const profile = profileDrag(puck, profiles, strips);
       if (!profile.ok) return profile;
-      overFloor.push({ gap, sections: { plan: planDrag.value, profile: profile.value } });
+      overFloor.push({ gap, sections: { plan: inOpen.value.plan, profile: profile.value } });
     }
-    const openSections = { plan: planDrag.value, profile: inOpen.value };
     flows.push({
       turbulencePercent,
-      open: openSections,
+      open: inOpen.value,
       flatGap,
       overFloor,
       faceOn: faceOn.ok ? faceOn.value : null,
@@ -90,6 +88,24 @@ export function solvePuckFlows(
     });
   }
   return success(flows);
+}
+
+/** Plan and profile of a puck in open water, ready for every stream. */
+export interface PreparedSections {
+  readonly plan: PreparedSection;
+  readonly profiles: readonly PreparedProfile[];
+}
+
+/** Drag curves of prepared sections in one stream. */
+export function solveSections(
+  puck: Pick<CasePuck, "spec" | "finish">,
+  { plan, profiles }: PreparedSections,
+  strips: StripStream,
+): Result<EdgeOnSections> {
+  const planDrag = bracketedDrag(plan, puck.spec.diameterMetres, rimRoughness(puck), strips);
+  if (!planDrag.ok) return planDrag;
+  const profile = profileDrag(puck, profiles, strips);
+  return profile.ok ? success({ plan: planDrag.value, profile: profile.value }) : profile;
 }
 
 interface PreparedFloor {
@@ -114,7 +130,12 @@ function prepareFloors(spec: PuckSpec, stream: PuckStream, { flatGap, sweptGaps 
   return { floors, failures };
 }
 
-function prepareProfiles(spec: PuckSpec, stream: PuckStream, place: EdgeOnPlace): Result<PreparedProfile[]> {
+/** The profile of a puck at every chord of a stream, ready to be solved. */
+export function prepareProfiles(
+  spec: PuckSpec,
+  stream: Pick<PuckStream, "chordRatios" | "panelCount">,
+  place: EdgeOnPlace,
+): Result<PreparedProfile[]> {
   const profiles: PreparedProfile[] = [];
   for (const ratio of stream.chordRatios) {
     const profile = prepareProfile(spec, ratio, stream.panelCount, place);

@@ -11,6 +11,7 @@ import { runOrders } from "./runPlan";
 import { statedKeys, statedWords } from "./statedUncertainties";
 import { tableKeys } from "./tableDocument";
 import { tapColumnKeys, tapColumnWords } from "./tapColumns";
+import { puckAttitudes } from "./tunnelShape";
 import { statementKinds } from "./uncertaintyStatement";
 import { wakeColumnKeys, wakeColumnWords } from "./wakeColumns";
 
@@ -53,7 +54,7 @@ const model = strictRecord("a model", {
   section: sectionDocument.optional().describe("A section that spans the tunnel, at full size, without a sweep"),
   spanMetres: quantity("Span of the section at full size", lengthBounds).optional(),
   puck: puckDocument.optional().describe("A puck, at full size"),
-  attitude: choice("How the puck is held; edgeOn when left out", ["edgeOn", "faceOn"]).optional(),
+  attitude: choice("How the puck is held; edgeOn when left out", puckAttitudes).optional(),
   scale: quantity("Model size / full size; 1 when left out", { from: 0.01, to: 100, unit: "" }).optional(),
   sandGrainRoughnessMetres: quantity("Equivalent sand-grain roughness at full size", roughnessHeightBounds),
 })

@@ -2,7 +2,8 @@ import type { Contour } from "../geometry/contour";
 import type { PuckFigures } from "../puck/puckFigures";
 import type { PuckSpec } from "../puck/puckSpec";
 
-export type PuckAttitude = "edgeOn" | "faceOn";
+export const puckAttitudes = ["edgeOn", "faceOn"] as const;
+export type PuckAttitude = (typeof puckAttitudes)[number];
 
 /** What stands in the tunnel, at full size. Sections span the tunnel; a puck is held in one attitude. */
 export type TunnelShape =

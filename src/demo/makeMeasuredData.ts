@@ -1,9 +1,8 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { prepareShape } from "../../shared/case/prepareShape";
-import { measuredSection } from "../../shared/evidence/compareSet";
 import type { FlowSettings } from "../../shared/evidence/flowSettings";
-import { predictAt } from "../../shared/evidence/predictAt";
+import { measuredSection } from "../../shared/evidence/measuredBody";
 import { buildContour } from "../../shared/geometry/sectionFamilies";
 import type { SectionSpec } from "../../shared/geometry/sectionSpec";
 import { randomDraws } from "../../shared/tunnel/randomDraws";
@@ -79,11 +78,11 @@ function inventedRows({ section, truth, offset, scatter, statedUncertainty, reyn
   if (!contour.ok) throw new Error(contour.problem.message);
   const shape = prepareShape(contour.value, 0, 120);
   if (!shape.ok) throw new Error(shape.problem.message);
-  const { solve, description } = measuredSection(shape.value.section);
+  const { predict } = measuredSection(shape.value.section);
   const wanted = (["rising", "falling"] as const).flatMap((direction) =>
     reynoldsNumbers.map((reynolds) => ({ reynolds, direction })),
   );
-  return predictAt(solve, description, truth, wanted, false).map((point, i) => {
+  return predict(truth, wanted, false).map((point, i) => {
     if (point === null) throw new Error(`no state at Re ${wanted[i].reynolds}`);
     const drag = point.dragCoefficient * offset * (1 + scatter * draws.normal());
     const strouhal = point.strouhal * (1 + scatter * draws.normal());

@@ -1,19 +1,14 @@
 import { prepareShape } from "../../shared/case/prepareShape";
 import { type CauseSuggestion, causeSteps } from "../../shared/evidence/causeSteps";
-import {
-  compareSet,
-  type MeasuredSection,
-  measuredSection,
-  type SetComparison,
-} from "../../shared/evidence/compareSet";
+import { compareSet, type SetComparison } from "../../shared/evidence/compareSet";
 import { type FlowSettings, statedSettings } from "../../shared/evidence/flowSettings";
+import { type MeasuredBody, type MeasuredSection, measuredSection } from "../../shared/evidence/measuredBody";
 import {
   bareMeasuredPoint,
   type MeasuredConditions,
   type MeasurementSet,
   type SpeedDirection,
 } from "../../shared/evidence/measurement";
-import { predictAt } from "../../shared/evidence/predictAt";
 import { buildContour } from "../../shared/geometry/sectionFamilies";
 import type { SectionSpec } from "../../shared/geometry/sectionSpec";
 
@@ -47,13 +42,13 @@ export function setOf(
 
 /** A set that the engine makes itself under other settings than those it states. */
 export function syntheticSet(
-  section: MeasuredSection,
+  body: MeasuredBody,
   truth: FlowSettings,
   reynoldsNumbers: readonly number[],
   relativeUncertainty = 0.02,
 ): MeasurementSet {
   const wanted = reynoldsNumbers.map((reynolds) => ({ reynolds, direction: "rising" as const }));
-  const predictions = predictAt(section.solve, section.description, truth, wanted, false);
+  const predictions = body.predict(truth, wanted, false);
   return setOf(
     predictions.map((point, i) => {
       if (point === null) throw new Error(`no state at Re ${reynoldsNumbers[i]}`);
@@ -63,11 +58,11 @@ export function syntheticSet(
 }
 
 export function causesOf(
-  section: MeasuredSection,
+  body: MeasuredBody,
   set: MeasurementSet,
-  comparison: SetComparison = compareSet(section, set),
+  comparison: SetComparison = compareSet(body, set),
 ): CauseSuggestion[] {
-  const steps = causeSteps(section, set, comparison);
+  const steps = causeSteps(body, set, comparison);
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;
