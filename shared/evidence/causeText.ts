@@ -20,16 +20,24 @@ export function causeVerdict({
 
 /** A setting's value as people write it: per cent of turbulence, ks/D, length/width, blockage in per cent. */
 export function causeValueText(key: CauseKey, value: number): string {
+  const number = bareValue(key, value);
   switch (key) {
     case "turbulence":
-      return `Tu ${digits(100 * value, 2)} %`;
+      return `Tu ${number}`;
     case "roughness":
-      return `ks/D ${digits(value, 2)}`;
+      return `ks/D ${number}`;
     case "ends":
-      return value >= endlessRatio ? "endless" : `length/width ${digits(value, 2)}`;
+      return number === endless ? number : `length/width ${number}`;
     case "blockage":
-      return `blockage ${digits(100 * value, 2)} %`;
+      return `blockage ${number}`;
   }
+}
+
+const endless = "endless";
+
+function bareValue(key: CauseKey, value: number): string {
+  if (key === "ends") return value >= endlessRatio ? endless : digits(value, 2);
+  return key === "roughness" ? digits(value, 2) : `${digits(100 * value, 2)} %`;
 }
 
 /** A suggestion in one or two sentences. */
@@ -38,9 +46,9 @@ export function causeSentence(cause: CauseSuggestion): string {
   const verdict = causeVerdict(cause);
   const Name = name[0].toUpperCase() + name.slice(1);
   if (explainedShare < explainsPart) return `${Name} ${verdict}, whatever its value.`;
-  const range = `${causeValueText(key, low)} to ${causeValueText(key, high)}`;
+  const range = `${bareValue(key, low)} to ${bareValue(key, high)}`;
   const plausible = cause.plausible ? "That is a plausible value" : "That is not a plausible value";
-  return `${Name} ${verdict}: ${causeValueText(key, value)} (${range}) in place of ${causeValueText(key, stated)} takes away ${Math.round(100 * explainedShare)} % of the squared residuals; points beyond both bands ${exceedingBefore} before, ${exceedingAfter} after. ${plausible} (${cause.plausibleSource}).`;
+  return `${Name} ${verdict}: ${causeValueText(key, value)} (${range}) in place of ${bareValue(key, stated)} takes away ${Math.round(100 * explainedShare)} % of the squared residuals; points beyond both bands ${exceedingBefore} before, ${exceedingAfter} after. ${plausible} (${cause.plausibleSource}).`;
 }
 
 function digits(value: number, count: number): string {

@@ -4,6 +4,7 @@ import type { Applicability } from "../uncertainty/applicability";
 import type { RegimeFactor } from "./carriedCorrection";
 import type { CauseSuggestion } from "./causeSteps";
 import type { MeasurementKind, SpeedDirection } from "./measurement";
+import type { MeasuredDesign } from "./measurementCase";
 import type { RegimeBias } from "./regimeBias";
 
 /** One measured point against the prediction; keys are those of the JSON and CSV output. null: not there. */
@@ -51,10 +52,14 @@ export interface SetResult {
   readonly kind: MeasurementKind;
   readonly source: string;
   readonly note: string | null;
+  /** Name of what was measured. */
   readonly section: string;
-  /** m; null where the section could not be solved. */
+  readonly design: MeasuredDesign["kind"];
+  /** m, of a puck its diameter; null where the design could not be solved. */
   readonly referenceWidth: number | null;
+  /** What the source's values are on, and what all are shown on. */
   readonly referenceText: string;
+  readonly shownOn: string;
   readonly settings: ComparedSettings;
   /** What had to be assumed, and rows that were passed over. */
   readonly remarks: readonly string[];
@@ -71,7 +76,7 @@ export interface SetResult {
   readonly factors: readonly RegimeFactor[];
   /** Why regimes have no factor. */
   readonly factorsLeftOut: readonly string[];
-  /** Why the section could not be solved; null when all is well. */
+  /** Why the design could not be solved; null when all is well. */
   readonly problem: string | null;
 }
 

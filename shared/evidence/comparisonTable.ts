@@ -32,7 +32,7 @@ function setLines(set: SetResult): string[] {
     `${set.name} | ${kindWords[set.kind]} | ${set.section}`,
     `Source: ${set.source}`,
     ...(set.note === null ? [] : [set.note]),
-    `Stated on: ${set.referenceText}; shown on the width. Predicted at ${settingsText(set)}.`,
+    `Stated on: ${set.referenceText}. Shown: ${set.shownOn}. Predicted at ${settingsText(set)}.`,
     ...set.remarks,
     ...(set.problem === null ? [] : [`Problem: ${set.problem}`]),
     ...alignedLines(set.rows, rowColumns),
@@ -48,12 +48,14 @@ function setLines(set: SetResult): string[] {
 }
 
 /** The settings of a prediction on one line. */
-export function settingsText({ settings }: Pick<SetResult, "settings">): string {
+export function settingsText({ settings, design }: Pick<SetResult, "settings" | "design">): string {
   const { turbulencePercent, sandGrainRoughnessRatio, lengthToWidth, blockageRatio } = settings;
   return [
     `Tu ${short(turbulencePercent)} %`,
     `ks/D ${short(sandGrainRoughnessRatio)}`,
-    lengthToWidth === null ? "endless" : `free ends, length/width ${short(lengthToWidth)}`,
+    ...(design === "puck"
+      ? []
+      : [lengthToWidth === null ? "endless" : `free ends, length/width ${short(lengthToWidth)}`]),
     blockageRatio === 0 ? "no walls" : `blockage ${short(100 * blockageRatio)} % in the values`,
   ].join(", ");
 }

@@ -19,8 +19,10 @@ export interface CaseMeasurement {
   /** Name of the design in results. */
   readonly designName: string;
   readonly design: MeasuredDesign;
-  /** What the set's own values were on, before they were put on the width. */
+  /** What the set's own values were on. */
   readonly referenceText: string;
+  /** What they were put on, as the prediction is. */
+  readonly shownOn: string;
   /** True where the points are those of the case's tunnel test: the set has none until that is reduced. */
   readonly fromTunnel: boolean;
   /** Rows of its table that were passed over, in sentences. */

@@ -20,6 +20,7 @@ export interface ResolvedDesign {
   /** Factors on the set's Reynolds numbers and drag coefficients. */
   readonly scale: { readonly reynolds: number; readonly drag: number };
   readonly referenceText: string;
+  readonly shownOn: string;
 }
 
 /**
@@ -57,6 +58,7 @@ function sectionDesign(document: MeasurementSetDocument, sections: readonly Sect
     width,
     scale: referenceScale(referenceArea, referenceLength, lengthToWidth),
     referenceText: `Cd on ${referenceAreaWords[referenceArea]}, Re on the ${referenceLengthWords[referenceLength]}`,
+    shownOn: "Cd on width across the stream x span, Re on the width",
   });
 }
 
@@ -67,7 +69,8 @@ function puckDesign(document: MeasurementSetDocument, spec: PuckSpec): Result<Re
   const frontalAreaEdgeOnSquareMetres = sectionArea(silhouetteMeridian(spec));
   const faceArea = (Math.PI / 4) * spec.diameterMetres ** 2;
   const isAlongThickness = attitude === "faceOn" && referenceLength === "alongStream";
-  const area = attitude === "edgeOn" && referenceArea === "frontal" ? "the frontal area edge-on" : "the face area";
+  const ownArea = attitude === "edgeOn" ? "frontal area edge-on" : "face area";
+  const statedArea = referenceArea === "plan" ? "face area" : ownArea;
   return success({
     name: `${spec.name}, ${attitude === "edgeOn" ? "edge-on" : "face-on"}`,
     design: { kind: "puck", spec, figures: { frontalAreaEdgeOnSquareMetres }, attitude },
@@ -76,6 +79,7 @@ function puckDesign(document: MeasurementSetDocument, spec: PuckSpec): Result<Re
       reynolds: isAlongThickness ? spec.diameterMetres / spec.thicknessMetres : 1,
       drag: attitude === "edgeOn" && referenceArea === "plan" ? faceArea / frontalAreaEdgeOnSquareMetres : 1,
     },
-    referenceText: `Cd on ${area}, Re on the ${isAlongThickness ? "thickness" : "diameter"}`,
+    referenceText: `Cd on the ${statedArea}, Re on the ${isAlongThickness ? "thickness" : "diameter"}`,
+    shownOn: `Cd on the ${ownArea}, Re on the diameter`,
   });
 }

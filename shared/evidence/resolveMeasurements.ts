@@ -62,7 +62,7 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
   if (!resolved.ok) {
     return { ok: false, problems: [at(`${field}.${resolved.problem.field}`, resolved.problem.message)] };
   }
-  const { name: designName, design, width, scale, referenceText } = resolved.value;
+  const { name: designName, design, width, scale, referenceText, shownOn } = resolved.value;
   const fluid = fluidOf(document, about);
   if (!fluid.ok) return { ok: false, problems: [at(`${field}.fluid.${fluid.problem.field}`, fluid.problem.message)] };
   const roughness = roughnessOf(document, width);
@@ -98,6 +98,7 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
       designName,
       design,
       referenceText,
+      shownOn,
       fromTunnel: document.fromTunnel ?? false,
       skipped: reading.skipped,
     },

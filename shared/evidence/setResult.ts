@@ -52,14 +52,16 @@ export function failedSetResult(measurement: CaseMeasurement, reason: string): S
 }
 
 function common(measurement: CaseMeasurement, settings: FlowSettings) {
-  const { set, note, designName, design, referenceText, skipped } = measurement;
+  const { set, note, designName, design, referenceText, shownOn, skipped } = measurement;
   return {
     name: set.name,
     kind: set.kind,
     source: set.source,
     note,
     section: designName,
+    design: design.kind,
     referenceText,
+    shownOn,
     settings: comparedSettings(settings),
     remarks: [...assumptions(set.conditions), ...designRemarks(design), ...uncertaintyRemarks(set), ...skipped],
   };
@@ -74,12 +76,9 @@ export function comparedSettings(settings: FlowSettings): ComparedSettings {
   };
 }
 
-function designRemarks(design: CaseMeasurement["design"]): string[] {
-  if (design.kind === "section") return [];
-  const area = design.attitude === "edgeOn" ? "frontal area edge-on" : "face area";
-  return [
-    `A puck: Cd on its ${area}, Re on its diameter; predicted for a rising speed. Its offset is shown and carried to no other design.`,
-  ];
+function designRemarks({ kind }: CaseMeasurement["design"]): string[] {
+  if (kind === "section") return [];
+  return ["A whole puck, predicted for a rising speed. Its offset is shown and carried to no other design."];
 }
 
 function uncertaintyRemarks({ points, direction }: MeasurementSet): string[] {

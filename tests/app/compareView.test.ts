@@ -13,15 +13,16 @@ import type { TunnelReduction } from "../../shared/tunnel/reduceRuns";
 import { carriedCurves, carriedFigure } from "../../src/app/compare/carriedFigures";
 import { compareCaseText, readCompareCase } from "../../src/app/compare/compareCaseText";
 import type { MeasuredSetInputs } from "../../src/app/compare/compareInputs";
+import { chosenKey, designChoices, ofThing } from "../../src/app/compare/designChoices";
 import { emptyDraft, importDraft, readDraft, takeTable } from "../../src/app/compare/importDraft";
 import { overlayFigure } from "../../src/app/compare/overlayFigure";
 import { publishedCurves, publishedSet } from "../../src/app/compare/publishedSets";
 import { residualFigure } from "../../src/app/compare/residualFigure";
-import { sectionChoices } from "../../src/app/compare/sectionChoices";
-import { fieldText, setupFields, withField } from "../../src/app/compare/setupFields";
+import { fieldText, setupFieldsOf, withField } from "../../src/app/compare/setupFields";
 import { setOfReduction } from "../../src/app/compare/tunnelOffer";
 import type { Solved } from "../../src/app/store/workbench";
 import { lightPalette } from "../../src/app/style/palette";
+import { examplePuck } from "../puck/examplePuck";
 
 const root = join(import.meta.dirname, "../..");
 const circle: SectionDocument = { family: "circle", diameterMetres: 0.08 };
@@ -101,7 +102,7 @@ describe("import draft", () => {
     importDraft.value = { ...emptyDraft, name: "typed before" };
     takeTable("Re;Cd;sweep\n1e5;1,2;up\n2e5;;up\n", "file.csv");
     expect(importDraft.value).toMatchObject({ name: "typed before", mapping: { dragCoefficient: { column: "Cd" } } });
-    const reading = readDraft(importDraft.value, circle, demoDesign.fluid);
+    const reading = readDraft(importDraft.value, { section: circle }, demoDesign.fluid);
     if (!reading.ok) throw new Error(reading.messages[0]);
     expect(reading).toMatchObject({ pointCount: 1, skipped: ["Row 3 has no drag coefficient and is passed over."] });
     expect(readCase(compareCaseText({ title: "t", sets: [reading.set], carriedSet: null }), "t.json").ok).toBe(true);
@@ -110,7 +111,7 @@ describe("import draft", () => {
   it("names every fault by row and column", () => {
     importDraft.value = emptyDraft;
     takeTable("Re,Cd\n1e5,1.2\nfast,1.1\n1e5,-3\n", "bad.csv");
-    const reading = readDraft(importDraft.value, circle, demoDesign.fluid);
+    const reading = readDraft(importDraft.value, { section: circle }, demoDesign.fluid);
     expect(reading).toMatchObject({
       ok: false,
       messages: [
@@ -123,7 +124,7 @@ describe("import draft", () => {
 });
 
 describe("set-up fields", () => {
-  const field = (key: string) => setupFields.find((one) => one.key === key)!;
+  const field = (key: string) => setupFieldsOf(set).find((one) => one.key === key)!;
 
   it("read and write the case file's units, and take an empty field for not stated", () => {
     const read = withField(set, field("sandGrainRoughnessMetres"), "12,5");
@@ -149,7 +150,7 @@ describe("figures of measured and predicted drag", () => {
     row({ reynolds: 1e5, direction: "rising" }),
     row({ reynolds: 1e5, direction: "falling", predictedDragCoefficient: null, normalisedError: null }),
   ];
-  const result = { name: "A", rows, referenceText: "Cd on its area" };
+  const result = { name: "A", rows, referenceText: "Cd on its area", shownOn: "Cd on the width, Re on the width" };
 
   it("draw band, prediction by direction, and measured points with bars of k = 2; the table has them all", () => {
     const figure = overlayFigure({ result, shown: null }, lightPalette);
@@ -284,15 +285,34 @@ describe("sets from elsewhere", () => {
         },
       ],
     } as unknown as TunnelReduction;
-    const tested = setOfReduction(reduction, { name: "T", source: "test 3", section: circle, freeEnds: false });
+    const tested = setOfReduction(reduction, { name: "T", source: "test 3", thing: { section: circle } });
     expect(tested).toMatchObject({ blockageCorrected: true, points: [{ standardUncertainty: 0.02 }] });
     const sets = [...publishedCurves.map(publishedSet), tested];
     expect(readCase(compareCaseText({ title: "t", sets, carriedSet: null }), "t.json").ok).toBe(true);
   });
 
-  it("sectionChoices lists the design first and every measured section once", () => {
-    const choices = sectionChoices({ sets: [set, { ...set, name: "B" }] }, demoDesign);
-    expect(choices.map(({ key }) => key)).toEqual(["design", JSON.stringify(circle)]);
-    expect(choices[1].label).toBe("circle 80 mm");
+  it("designChoices lists the design and the candidate first, then everything measured once", () => {
+    const held = ofThing({ ...set, name: "C" }, { puck: examplePuck, attitude: "faceOn" });
+    const choices = designChoices({ sets: [set, { ...set, name: "B" }, held] }, demoDesign, examplePuck);
+    expect(choices.map(({ label }) => label).slice(1)).toEqual([
+      "the puck view's candidate (Harbour League baseline), edge-on",
+      "the puck view's candidate (Harbour League baseline), face-on",
+      "circle 80 mm",
+      "Harbour League baseline, face-on",
+    ]);
+    expect(choices.slice(3).map(({ key }) => key)).toEqual([chosenKey(set), chosenKey(held)]);
+  });
+
+  it("a set that becomes one of a puck leaves what holds for sections alone, and is a good case either way", () => {
+    const whole = { ...set, ends: "free", lengthToWidth: 2, panelCount: 120, referenceArea: "plan" } as const;
+    const puck = ofThing(whole, { puck: examplePuck, attitude: "faceOn" });
+    expect(Object.keys(puck).sort()).toEqual(["attitude", "kind", "name", "points", "puck", "source"]);
+    expect(setupFieldsOf(puck).map(({ key }) => key)).not.toContain("lengthToWidth");
+    for (const one of [puck, ofThing(puck, { section: circle })]) {
+      const text = compareCaseText({ title: "t", sets: [one], carriedSet: null });
+      expect(readCase(text, "t.json").ok).toBe(true);
+      const reading = readCompareCase(text);
+      expect(reading.ok && reading.value.sets).toEqual([one]);
+    }
   });
 });

@@ -142,16 +142,13 @@ describe("a tunnel case of the page", () => {
     expect(refused.ok ? [] : refused.problems.map(({ field }) => field)).toContain("tunnel.model");
   });
 
-  it("offers a section's points for comparison, corrected as reported, and a puck's as its plan section with free ends", () => {
+  it("offers a section's points for comparison, corrected as reported, and a puck's as the whole puck in its attitude", () => {
     const set = offeredSet(inputs, result);
-    expect(set).toMatchObject({ kind: "tunnelTest", blockageCorrected: true, ends: "endless", turbulencePercent: 0.3 });
+    expect(set).toMatchObject({ kind: "tunnelTest", blockageCorrected: true, turbulencePercent: 0.3 });
     expect(set?.points).toHaveLength(20);
     const puck = offeredSet({ ...inputs, block: { ...inputs.block, model: startTunnel.block.model } }, result);
-    expect(puck).toMatchObject({
-      ends: "free",
-      lengthToWidth: 0.375,
-      section: { family: "circle", diameterMetres: 0.08 },
-    });
+    expect(puck).toMatchObject({ attitude: "edgeOn", puck: { diameterMetres: 0.08, thicknessMetres: 0.03 } });
+    expect(puck).not.toHaveProperty("section");
     expect(offeredSet(inputs, { ...result, reduction: null })).toBeNull();
   });
 });

@@ -148,7 +148,8 @@ describe("a case with a measured puck", () => {
     const [result] = comparison!.sets;
     expect(result).toMatchObject({ section: "Harbour League baseline, face-on", comparedCount: 1, factors: [] });
     expect(result.referenceText).toBe("Cd on the face area, Re on the diameter");
-    expect(result.remarks.join(" ")).toContain("Cd on its face area, Re on its diameter");
+    expect(result.shownOn).toBe("Cd on the face area, Re on the diameter");
+    expect(result.remarks.join(" ")).toContain("carried to no other design");
     expect(result.factorsLeftOut.join(" ")).toContain("only offsets of sections are carried");
     expect(comparisonTable(comparison!)).toContain("Harbour League baseline, face-on");
   });

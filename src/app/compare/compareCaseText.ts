@@ -38,9 +38,10 @@ export function readCompareCase(text: string): CompareReading {
   if (!resolved.ok) return resolved;
   const sets = measurements.sets.flatMap((set): MeasuredSetInputs[] => {
     const section = typeof set.section === "string" ? sections.find(({ name }) => name === set.section) : set.section;
-    if (section === undefined) return [];
+    if (section === undefined && set.puck === undefined) return [];
     const needsFluid = set.fluid === undefined && fluid !== undefined && JSON.stringify(set).includes("speedMetres");
-    return [{ ...set, section, ...(needsFluid ? { fluid } : {}) }];
+    const own = section === undefined ? {} : { section };
+    return [{ ...set, ...own, ...(needsFluid ? { fluid } : {}) } as MeasuredSetInputs];
   });
   return {
     ok: true,

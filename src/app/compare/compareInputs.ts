@@ -1,8 +1,10 @@
 import type { SectionDocument } from "../../../shared/case/sectionDocument";
 import type { MeasurementSetDocument } from "../../../shared/evidence/measurementBlockDocument";
 
-/** A measurement set of the page: its section stands in the set itself, so that the set is whole. */
-export type MeasuredSetInputs = MeasurementSetDocument & { readonly section: SectionDocument };
+/** A measurement set of the page: a section stands in the set itself, so that the set is whole. */
+export type MeasuredSetInputs = Omit<MeasurementSetDocument, "section"> & {
+  readonly section?: SectionDocument | undefined;
+};
 
 /** What the view works on, the part of a case file that is its own. Plain data. */
 export interface CompareInputs {

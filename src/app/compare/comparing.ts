@@ -71,7 +71,7 @@ export async function searchCauses(set: MeasuredSetInputs): Promise<void> {
   if (workers === null) return;
   cancelSearch();
   workers.search ??= newWorker();
-  updateAnswer(set, { search: { status: "running", done: 0, total: 1, label: "solving the section" } });
+  updateAnswer(set, { search: { status: "running", done: 0, total: 1, label: "solving the design" } });
   const isCurrent = () => answerOf(compareBench.value, set).search?.status === "running";
   const onStep = async (step: CauseStep) => {
     if (isCurrent()) updateAnswer(set, { search: { status: "running", ...step } });

@@ -1,4 +1,3 @@
-import type { SectionDocument } from "../../../shared/case/sectionDocument";
 import { guessMeasuredMapping, type MeasuredColumnKey } from "../../../shared/evidence/measuredColumns";
 import type { MeasurementKind } from "../../../shared/evidence/measurement";
 import { resolveMeasurements } from "../../../shared/evidence/resolveMeasurements";
@@ -9,6 +8,7 @@ import { readCsvTable } from "../../../shared/tunnel/csvTable";
 import type { DataTable } from "../../../shared/tunnel/dataTable";
 import { Notifier } from "../store/notifier";
 import type { MeasuredSetInputs } from "./compareInputs";
+import type { MeasuredThing } from "./designChoices";
 
 /** A table that is being imported: everything that a person has typed or chosen, so that nothing is lost. */
 export interface ImportDraft {
@@ -20,7 +20,7 @@ export interface ImportDraft {
   readonly mapping: ColumnMapping<MeasuredColumnKey>;
   /** null: told from the cells. */
   readonly decimalMark: DecimalMark | null;
-  /** Key of the chosen section. */
+  /** Key of what was measured. */
   readonly section: string;
 }
 
@@ -68,7 +68,7 @@ export function draftTable({ text }: ImportDraft): DataTable | null {
  * Reads a draft the way a case file is read, so that what is added here is a good case.
  * @param fluid for a column of speeds
  */
-export function readDraft(draft: ImportDraft, section: SectionDocument, fluid: FluidSpec): DraftReading {
+export function readDraft(draft: ImportDraft, thing: MeasuredThing, fluid: FluidSpec): DraftReading {
   if (draft.text.trim() === "") return { ok: false, messages: ["Choose a CSV file or paste its rows."] };
   const table = readCsvTable(draft.text);
   if (!table.ok) return { ok: false, messages: [table.problem.message] };
@@ -77,7 +77,7 @@ export function readDraft(draft: ImportDraft, section: SectionDocument, fluid: F
     name: draft.name.trim() === "" ? "Imported table" : draft.name.trim(),
     kind: draft.kind,
     source: draft.source.trim() === "" ? "source not stated" : draft.source.trim(),
-    section,
+    ...thing,
     ...(needsFluid ? { fluid } : {}),
     table: {
       data: {

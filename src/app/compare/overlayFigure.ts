@@ -12,7 +12,7 @@ export interface ShownSetting {
 }
 
 export interface OverlayInput {
-  readonly result: Pick<SetResult, "name" | "rows" | "referenceText">;
+  readonly result: Pick<SetResult, "name" | "rows" | "referenceText" | "shownOn">;
   readonly shown: ShownSetting | null;
 }
 
@@ -90,7 +90,7 @@ export function overlayFigure({ result, shown }: OverlayInput, palette: Palette)
   return {
     key: "measured-drag",
     title: `Measured and predicted drag, ${result.name}`,
-    caption: `Cd on width across the stream x span, Re on the width. Bars of the measurement: expanded uncertainty, k = 2; band of the prediction: nine in ten published values. Stated by the source: ${result.referenceText}.`,
+    caption: `${result.shownOn}. Bars of the measurement: expanded uncertainty, k = 2; band of the prediction: nine in ten published values. Stated by the source: ${result.referenceText}.`,
     data,
     layout: figureLayout(
       palette,

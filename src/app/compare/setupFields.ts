@@ -13,7 +13,15 @@ export interface SetupField {
   readonly bounds: Bounds;
 }
 
-export const setupFields: readonly SetupField[] = [
+const blockageField: SetupField = {
+  key: "blockageRatio",
+  label: "Blockage, width / tunnel height",
+  unit: "%",
+  factor: 100,
+  bounds: { from: 0, to: 100 * largestBlockageRatio, unit: "%" },
+};
+
+const setupFields: readonly SetupField[] = [
   {
     key: "turbulencePercent",
     label: "Turbulence of the stream",
@@ -28,13 +36,7 @@ export const setupFields: readonly SetupField[] = [
     factor: 1e6,
     bounds: { from: 0, to: 5e6, unit: "µm" },
   },
-  {
-    key: "blockageRatio",
-    label: "Blockage, width / tunnel height",
-    unit: "%",
-    factor: 100,
-    bounds: { from: 0, to: 100 * largestBlockageRatio, unit: "%" },
-  },
+  blockageField,
   {
     key: "lengthToWidth",
     label: "Length of the model / width",
@@ -43,6 +45,16 @@ export const setupFields: readonly SetupField[] = [
     bounds: { from: 0.1, to: 1000, unit: "" },
   },
 ];
+
+const puckFields: readonly SetupField[] = [
+  ...setupFields.slice(0, 2),
+  { ...blockageField, label: "Blockage, frontal area / area of the test section" },
+];
+
+/** The fields of a set; a puck has its own ends. */
+export function setupFieldsOf({ puck }: MeasuredSetInputs): readonly SetupField[] {
+  return puck === undefined ? setupFields : puckFields;
+}
 
 /** What a field shows: the set's own value, or nothing. A ratio of roughness is shown by its own field's hint. */
 export function fieldText(set: MeasuredSetInputs, { key, factor }: SetupField): string {

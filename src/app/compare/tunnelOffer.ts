@@ -1,20 +1,16 @@
-import type { SectionDocument } from "../../../shared/case/sectionDocument";
 import { measuredFromTunnel } from "../../../shared/evidence/fromTunnel";
 import type { TunnelReduction } from "../../../shared/tunnel/reduceRuns";
 import { Notifier } from "../store/notifier";
 import type { MeasuredSetInputs } from "./compareInputs";
+import type { MeasuredThing } from "./designChoices";
 
 /** What a reduced tunnel test says of itself, for a measurement set. */
 export interface TunnelTestFacts {
   readonly name: string;
   readonly source: string;
-  /** The tested section; of a puck held edge-on its plan section. */
-  readonly section: SectionDocument;
+  readonly thing: MeasuredThing;
   readonly turbulencePercent?: number;
   readonly sandGrainRoughnessMetres?: number;
-  readonly lengthToWidth?: number;
-  /** True when the model's ends stand free in the stream. */
-  readonly freeEnds: boolean;
 }
 
 /** A reduced test that the view of tunnel tests offers for comparison; null without one. */
@@ -23,12 +19,12 @@ export const tunnelOffer = new Notifier<MeasuredSetInputs | null>(null);
 /** A reduced tunnel test as a measurement set; blockage counts as corrected unless the test reports none. */
 export function setOfReduction(
   reduction: Pick<TunnelReduction, "points" | "blockageRatio" | "correction">,
-  { freeEnds, ...facts }: TunnelTestFacts,
+  { thing, ...facts }: TunnelTestFacts,
 ): MeasuredSetInputs {
   return {
     ...facts,
+    ...thing,
     kind: "tunnelTest",
-    ends: freeEnds ? "free" : "endless",
     blockageRatio: reduction.blockageRatio,
     blockageCorrected: reduction.correction !== "none",
     points: measuredFromTunnel(reduction).map(({ reynolds, dragCoefficient, standardUncertainty, direction }) => ({

@@ -21,13 +21,13 @@ function commandLineSets(): readonly SetResult[] {
   return runCase(reading.value).comparison!.sets;
 }
 
-/** Opens the view on the demo measurements and waits until both sets are compared. */
+/** Opens the view on the demo measurements and waits until all sets are compared. */
 async function openCompareView(stage: Stage, choice: PageChoice = {}): Promise<WatchedPage> {
   const watched = await openPage(stage, choice);
   await waitForFigures(watched.page);
   await showView(watched.page);
   await watched.page
-    .locator("ww-compare-sets li", { hasText: "agrees inside both bands" })
+    .locator("ww-compare-sets li", { hasText: "6 of 6 points beyond both bands" })
     .waitFor({ timeout: 60_000 });
   return watched;
 }
@@ -55,7 +55,7 @@ export function compareViewScenarios(stage: () => Stage): void {
 
     const file = page.locator("ww-compare-import input[type=file]");
     const table = "\uFEFFRe;Cd;uncertainty\n1e5;1,20;0,04\n2e5;x;0,04\n";
-    await file.setInputFiles({ name: "tunnel C.csv", mimeType: "text/csv", buffer: Buffer.from(table) });
+    await file.setInputFiles({ name: "tunnel D.csv", mimeType: "text/csv", buffer: Buffer.from(table) });
     const errors = page.locator("ww-compare-import .reading .error");
     await errors.filter({ hasText: 'row 3, column Cd: "x" is not a number' }).waitFor();
     expect(await page.getByRole("button", { name: "Add these points" }).isDisabled()).toBe(true);
@@ -63,24 +63,28 @@ export function compareViewScenarios(stage: () => Stage): void {
     await page.getByLabel("Source: who, when, where").fill("invented, today");
     await page.locator("#compare-table").fill(table.replace("x", "1,19"));
     await page.locator("ww-compare-import .reading", { hasText: "2 points read." }).waitFor();
-    await page.locator("#import-section").selectOption({ index: 1 });
+    await page.locator("#import-section").selectOption({ label: "puck, plan section: circle 80 mm" });
     await page.getByRole("button", { name: "Add these points" }).click();
-    await page.locator("ww-compare-sets li", { hasText: "tunnel C" }).waitFor();
+    await page.locator("ww-compare-sets li", { hasText: "tunnel D" }).waitFor();
     await eventually(async () => ((await verdict(page)) ?? "").includes("2 points"), "the imported set is compared");
     expect(await page.locator("ww-compare-tables").textContent()).toContain("Source: invented, today");
     await page.locator("#set-turbulencePercent").fill("99");
     await page.locator("#set-turbulencePercent").press("Enter");
     await page.locator("ww-compare-setup .error", { hasText: 'is "99"; it must be a number from 0 to 20 %' }).waitFor();
     expect(await page.locator("#set-turbulencePercent").inputValue()).toBe("99");
+    await page.locator("#set-section").selectOption({ label: "Harbour baseline, face-on" });
+    await page.locator("ww-compare-tables", { hasText: "A whole puck, predicted for a rising speed." }).waitFor();
+    expect(await page.locator("#set-ends").count()).toBe(0);
+    await page.locator("ww-compare-carry", { hasText: "only offsets of sections are carried" }).waitFor();
     await page.locator("#compare-table").fill("Re,Cd\n3e5,half");
-    await page.getByRole("button", { name: "Undo" }).click();
-    await eventually(async () => (await page.locator("ww-compare-sets li").count()) === 2, "undo takes the set away");
-    await page.getByRole("button", { name: "Redo" }).click();
+    for (let step = 0; step < 2; step++) await page.getByRole("button", { name: "Undo" }).click();
+    await eventually(async () => (await page.locator("ww-compare-sets li").count()) === 3, "undo takes the set away");
+    for (let step = 0; step < 2; step++) await page.getByRole("button", { name: "Redo" }).click();
     await page.waitForTimeout(800);
     await page.reload();
     await waitForFigures(page);
     await showView(page);
-    await page.locator("ww-compare-sets li", { hasText: "tunnel C" }).waitFor({ timeout: 30_000 });
+    await page.locator("ww-compare-sets li", { hasText: "tunnel D" }).waitFor({ timeout: 30_000 });
     expect(await page.locator("#compare-table").inputValue()).toBe("Re,Cd\n3e5,half");
     expect(complaints).toEqual([]);
     await page.context().close();

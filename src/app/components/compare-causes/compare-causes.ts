@@ -25,7 +25,7 @@ export class CompareCauses extends LitElement {
       <h2 id="compare-causes-heading">Likely causes</h2>
       ${
         isApart
-          ? html`<p class="hint">Turbulence, roughness, end relief and blockage are varied one at a time and the section is solved again.</p>
+          ? html`<p class="hint">Turbulence, roughness, end relief and blockage, as far as the prediction depends on them, are varied one at a time and the design is solved again.</p>
             ${this.renderSearch(set, known)}`
           : html`<p>No point lies beyond both bands: there is nothing to explain.</p>`
       }

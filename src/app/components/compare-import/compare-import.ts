@@ -9,9 +9,10 @@ import {
 import { unitsOf } from "../../../../shared/tunnel/columnUnits";
 import type { DataTable } from "../../../../shared/tunnel/dataTable";
 import { addSet, compareBench } from "../../compare/compareBench";
+import { designChoices } from "../../compare/designChoices";
 import { draftTable, emptyDraft, importDraft, readDraft, takeTable } from "../../compare/importDraft";
-import { sectionChoices } from "../../compare/sectionChoices";
 import { chosenTable } from "../../files/chosenTable";
+import { puckBench } from "../../puck/puckBench";
 import { StoreController } from "../../store/storeController";
 import { presentDesign } from "../../store/workbench";
 import { kindOptions } from "../compare-setup/kindOptions";
@@ -21,6 +22,7 @@ const mostMessages = 12;
 /** Imports a table of measured points: columns and units are asked for, problems named by row and column. */
 @customElement("ww-compare-import")
 export class CompareImport extends LitElement {
+  private readonly candidate = new StoreController(this, puckBench, (value) => value.history.present.candidate.spec);
   private readonly draft = new StoreController(this, importDraft, (value) => value);
   private readonly inputs = new StoreController(this, compareBench, (value) => value.history.present);
   @state() private fileProblem = "";
@@ -49,9 +51,9 @@ export class CompareImport extends LitElement {
     const draft = this.draft.value;
     const table = draftTable(draft);
     const design = presentDesign();
-    const choices = sectionChoices(this.inputs.value, design);
+    const choices = designChoices(this.inputs.value, design, this.candidate.value);
     const choice = choices.find(({ key }) => key === draft.section) ?? choices[0];
-    const reading = readDraft(draft, choice.section, design.fluid);
+    const reading = readDraft(draft, choice.thing, design.fluid);
     return html`<section class="view-section compare-section" aria-labelledby="compare-import-heading">
       <h2 id="compare-import-heading">Import a table</h2>
       <div class="line">
@@ -74,7 +76,7 @@ export class CompareImport extends LitElement {
               <input id="import-source" type="text" maxlength="500" .value=${draft.source} @input=${(event: Event) => importDraft.patch({ source: (event.target as HTMLInputElement).value })} /></div>
             <div class="row"><label for="import-kind">Kind</label>
               <select id="import-kind" @change=${(event: Event) => importDraft.patch({ kind: (event.target as HTMLSelectElement).value as typeof draft.kind })}>${kindOptions(draft.kind)}</select></div>
-            <div class="row"><label for="import-section">Measured section</label>
+            <div class="row"><label for="import-section">What was measured</label>
               <select id="import-section" @change=${(event: Event) => importDraft.patch({ section: (event.target as HTMLSelectElement).value })}>
                 ${choices.map(({ key, label }) => html`<option value=${key} ?selected=${key === choice.key}>${label}</option>`)}
               </select></div>

@@ -62,7 +62,7 @@ export class CompareSets extends LitElement {
         ${
           offer === null
             ? nothing
-            : html`<button type="button" @click=${() => addSet(offer)}>Take the tunnel test ${offer.name}</button>`
+            : html`<button type="button" @click=${() => addSet(offer)}>Take from the tunnel view: ${offer.name}</button>`
         }
         ${publishedCurves.map((curve) => html`<button type="button" @click=${() => addSet(publishedSet(curve))}>Add ${curve.name}</button>`)}
         <button type="button" @click=${this.openDemo}>Harbour League demonstration (invented data)</button>

@@ -3,8 +3,9 @@ import { customElement, state } from "lit/decorators.js";
 import type { MeasurementKind, ModelEnds, SpeedDirection } from "../../../../shared/evidence/measurement";
 import { compareBench, replaceSet, selectedSet } from "../../compare/compareBench";
 import type { MeasuredSetInputs } from "../../compare/compareInputs";
-import { sectionChoices } from "../../compare/sectionChoices";
-import { fieldText, type SetupField, setupFields, withField } from "../../compare/setupFields";
+import { chosenKey, designChoices, ofThing } from "../../compare/designChoices";
+import { fieldText, type SetupField, setupFieldsOf, withField } from "../../compare/setupFields";
+import { puckBench } from "../../puck/puckBench";
 import { StoreController } from "../../store/storeController";
 import { presentDesign } from "../../store/workbench";
 import { kindOptions } from "./kindOptions";
@@ -18,6 +19,7 @@ const endWords: Readonly<Record<ModelEnds, string>> = {
 /** What is known of the chosen set: its name and source, its section, its stream and how it was mounted. */
 @customElement("ww-compare-setup")
 export class CompareSetup extends LitElement {
+  private readonly candidate = new StoreController(this, puckBench, (value) => value.history.present.candidate.spec);
   private readonly bench = new StoreController(this, compareBench, (value) => value);
   /** What was typed and is not allowed, by field, so that it is not lost. */
   @state() private refused: Readonly<Record<string, { readonly text: string; readonly message: string }>> = {};
@@ -56,9 +58,8 @@ export class CompareSetup extends LitElement {
   protected override render() {
     const set = selectedSet(this.bench.value);
     if (set === null) return nothing;
-    const choices = sectionChoices(this.bench.value.history.present, presentDesign());
-    const sectionKey = JSON.stringify(set.section);
-    const ends = set.ends ?? "endless";
+    const choices = designChoices(this.bench.value.history.present, presentDesign(), this.candidate.value);
+    const ownKey = chosenKey(set);
     return html`<section class="view-section compare-section" aria-labelledby="compare-setup-heading">
       <h2 id="compare-setup-heading">Set-up of ${set.name}</h2>
       <div class="row"><label for="set-name">Name</label>
@@ -71,12 +72,12 @@ export class CompareSetup extends LitElement {
         }} /></div>
       <div class="row"><label for="set-kind">Kind</label>
         <select id="set-kind" @change=${(event: Event) => replaceSet(set, { ...set, kind: (event.target as HTMLSelectElement).value as MeasurementKind })}>${kindOptions(set.kind)}</select></div>
-      <div class="row"><label for="set-section">Measured section</label>
+      <div class="row"><label for="set-section">What was measured</label>
         <select id="set-section" @change=${(event: Event) => {
           const chosen = choices.find(({ key }) => key === (event.target as HTMLSelectElement).value);
-          if (chosen !== undefined) replaceSet(set, { ...set, section: chosen.section });
+          if (chosen !== undefined) replaceSet(set, ofThing(set, chosen.thing));
         }}>
-          ${choices.map(({ key, label }) => html`<option value=${key} ?selected=${key === sectionKey}>${label}</option>`)}
+          ${choices.map(({ key, label }) => html`<option value=${key} ?selected=${key === ownKey}>${label}</option>`)}
         </select></div>
       <div class="row"><label for="set-direction">Speed, where points do not say it</label>
         <select id="set-direction" @change=${(event: Event) => {
@@ -88,15 +89,20 @@ export class CompareSetup extends LitElement {
           <option value="rising" ?selected=${set.direction === "rising"}>rising</option>
           <option value="falling" ?selected=${set.direction === "falling"}>falling</option>
         </select></div>
-      ${setupFields.map((field) => this.renderField(set, field))}
-      <div class="row"><label for="set-ends">The model</label>
-        <select id="set-ends" @change=${(event: Event) => replaceSet(set, { ...set, ends: (event.target as HTMLSelectElement).value as ModelEnds })}>
-          ${Object.entries(endWords).map(([key, words]) => html`<option value=${key} ?selected=${key === ends}>${words}</option>`)}
-        </select></div>
+      ${setupFieldsOf(set).map((field) => this.renderField(set, field))}
+      ${set.puck === undefined ? this.renderEnds(set) : nothing}
       <label class="hint"><input type="checkbox" .checked=${set.blockageCorrected ?? false} @change=${(event: Event) => replaceSet(set, { ...set, blockageCorrected: (event.target as HTMLInputElement).checked })} />
         The coefficients are corrected for blockage</label>
       <p class="hint">Empty fields are not stated: the usual value is assumed and said beside the result.</p>
     </section>`;
+  }
+
+  private renderEnds(set: MeasuredSetInputs) {
+    const ends = set.ends ?? "endless";
+    return html`<div class="row"><label for="set-ends">The model</label>
+      <select id="set-ends" @change=${(event: Event) => replaceSet(set, { ...set, ends: (event.target as HTMLSelectElement).value as ModelEnds })}>
+        ${Object.entries(endWords).map(([key, words]) => html`<option value=${key} ?selected=${key === ends}>${words}</option>`)}
+      </select></div>`;
   }
 
   private renderField(set: MeasuredSetInputs, field: SetupField) {

@@ -2,6 +2,7 @@ import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { compareBench } from "../../compare/compareBench";
 import { startComparing } from "../../compare/comparing";
+import { startPuckKeeping } from "../../puck/puckKeeping";
 import { cautions } from "../../reference/cautions";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
@@ -34,6 +35,8 @@ export class CompareView extends LitElement implements ReportingView {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    // Its candidate can be taken here.
+    void startPuckKeeping();
     void startComparing();
   }
 

@@ -1,5 +1,6 @@
 import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
+import { startPuckKeeping } from "../../puck/puckKeeping";
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
 import { viewStyles } from "../../style/viewStyles";
@@ -33,6 +34,8 @@ export class TunnelView extends LitElement implements ReportingView {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    // Its candidate can be taken here.
+    void startPuckKeeping();
     void startTunnelSolving();
   }
 
