@@ -26,7 +26,7 @@ export const standardMaterials: readonly Material[] = [
     density: 11340,
     lowestDensity: 10900,
     highestDensity: 11350,
-    source: "pure lead 11340 kg/m3, CRC Handbook of Chemistry and Physics (from memory); antimonial lead is lighter",
+    source: "pure lead 11340 kg/m³, CRC Handbook of Chemistry and Physics (from memory); antimonial lead is lighter",
     cautions: leadCautions,
   },
   {
@@ -34,7 +34,7 @@ export const standardMaterials: readonly Material[] = [
     density: 8500,
     lowestDensity: 8400,
     highestDensity: 8600,
-    source: "8400 to 8600 kg/m3, Gere, Mechanics of Materials, 5th ed. (2001), table H-1",
+    source: "8400 to 8600 kg/m³, Gere, Mechanics of Materials, 5th ed. (2001), table H-1",
     cautions: ["Many brasses hold 1 to 4 % lead (common practice, no source): ask for a lead-free grade."],
   },
   {
@@ -42,7 +42,7 @@ export const standardMaterials: readonly Material[] = [
     density: 7900,
     lowestDensity: 7700,
     highestDensity: 8000,
-    source: "grade 1.4301, 7900 kg/m3, EN 10088-1 (2014), annex E (from memory)",
+    source: "grade 1.4301, 7900 kg/m³, EN 10088-1 (2014), annex E (from memory)",
     cautions: [],
   },
   {
@@ -74,7 +74,7 @@ export const standardMaterials: readonly Material[] = [
     density: 1130,
     lowestDensity: 960,
     highestDensity: 1300,
-    source: "middle of 960 to 1300 kg/m3, Gere, Mechanics of Materials, 5th ed. (2001), table H-1",
+    source: "middle of 960 to 1300 kg/m³, Gere, Mechanics of Materials, 5th ed. (2001), table H-1",
     cautions: [],
   },
 ];

@@ -1,5 +1,5 @@
 import { designToCase } from "../../../shared/design/designToCase";
-import { changeDesign, presentDesign, redoDesign, undoDesign, workbench } from "../store/workbench";
+import { changeDesign, presentDesign, redoDesign, showDesign, undoDesign, workbench } from "../store/workbench";
 import { readDesign } from "./caseRunning";
 import { sectionScreenText, showSectionScreen } from "./sectionScreen";
 import { historyLook } from "./viewLook";
@@ -19,7 +19,7 @@ export const sectionPart: ViewPart = {
   openCase: async (fileName, text) => {
     const reading = await readDesign(fileName, text);
     if (!reading.ok) return reading.problems;
-    changeDesign(reading.value);
+    showDesign(reading.value);
     return [];
   },
   screenText: sectionScreenText,

@@ -2,7 +2,7 @@ import { caseText } from "../files/caseText";
 import { readSectionScreen, type SectionScreen } from "../files/readSectionScreen";
 import { preferences } from "../store/preferences";
 import { sectionTools } from "../store/sectionTools";
-import { addPin, changeDesign, startWorkbench, unpin, workbench } from "../store/workbench";
+import { addPin, showDesign, unpin, workbench } from "../store/workbench";
 import { readDesign } from "./caseRunning";
 
 /** The section view's screen as text, for a link or the autosave. */
@@ -23,10 +23,8 @@ export async function showSectionScreen(text: string, from: string): Promise<rea
   if (screen === null) return [`${from} does not hold a screen of the section view`];
   const faults: string[] = [];
   const design = await readDesign(from, screen.design);
-  if (design.ok) {
-    if (workbench.value.solved === null) workbench.value = startWorkbench(design.value);
-    else changeDesign(design.value);
-  } else faults.push(...design.problems.map((problem) => problem.message));
+  if (design.ok) showDesign(design.value);
+  else faults.push(...design.problems.map((problem) => problem.message));
   for (const pin of workbench.value.pins) unpin(pin.id);
   for (const pinText of screen.pins) {
     const pinned = await readDesign(from, pinText);

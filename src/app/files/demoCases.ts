@@ -13,7 +13,10 @@ export interface DemoCase {
 export const demoCases: readonly DemoCase[] = Object.keys(loaders)
   .map((path) => {
     const fileName = path.slice(path.lastIndexOf("/") + 1);
-    const words = fileName.replace(/\.json$/, "").replaceAll("-", " ");
+    const words = fileName
+      .replace(/\.json$/, "")
+      .replaceAll("-", " ")
+      .replace("league", "League");
     return { fileName, label: words.charAt(0).toUpperCase() + words.slice(1) };
   })
   .sort((a, b) => a.label.localeCompare(b.label));

@@ -70,6 +70,12 @@ export function changeDesign(change: Partial<Design>): void {
   workbench.patch({ history: recordTyped(history, { ...history.present, ...change }) });
 }
 
+/** Shows another design as one step of the history; the design that the page starts with is no step to go back to. */
+export function showDesign(design: Design): void {
+  if (presentDesign() === demoDesign) workbench.value = startWorkbench(design);
+  else changeDesign(design);
+}
+
 let dragStart: History<Design> | null = null;
 
 /** Starts a drag: everything until its end is one step of the history. */

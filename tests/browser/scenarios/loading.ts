@@ -14,6 +14,8 @@ export function loadingScenarios(stage: () => Stage): void {
     const expected = runCase(reading.value).results.map((row) => row.dragCoefficient);
     const { page, complaints } = await openPage(stage());
     await waitForCase(page);
+    // What stood in until the demo was read is no step to go back to.
+    expect(await page.getByRole("button", { name: "Undo" }).isDisabled()).toBe(true);
 
     const plots = page.locator("ww-plot-board ww-plot");
     expect(await plots.count()).toBeGreaterThanOrEqual(5);
