@@ -17,13 +17,13 @@ const turbulenceRule = `it is missing; ${listOrRangeRule(turbulenceBounds)}`;
 const branchRule = `it must be one of ${branchChoices.join(", ")}`;
 const sectionsRule = `it must be a list of 1 to ${mostSections} sections`;
 
-const exclusivePairs = [
+const exclusiveKeys = [
   ["reynoldsNumbers", "speedsMetresPerSecond"],
-  ["sandGrainRoughnessRatios", "sandGrainRoughnessMetres"],
+  ["sandGrainRoughnessRatios", "sandGrainRoughnessMetres", "surfacePattern"],
 ] as const;
 
 /** What a case that is solved must have, in JSON Schema. */
-const solvedInSchema = { required: ["turbulencePercents"], allOf: exclusivePairs.map(exactlyOneInSchema) };
+const solvedInSchema = { required: ["turbulencePercents"], allOf: exclusiveKeys.map(exactlyOneInSchema) };
 
 /** A case file, the single source of its type, of its reader and of its JSON Schema. */
 export const caseDocument = strictRecord("a case", {
@@ -63,8 +63,9 @@ export const caseDocument = strictRecord("a case", {
       });
     }
     requireForPuck(document, context);
-    for (const pair of exclusivePairs) {
-      if (isSolved || pair.every((key) => document[key] !== undefined)) requireExactlyOne(document, pair, context);
+    for (const keys of exclusiveKeys) {
+      const given = keys.filter((key) => document[key] !== undefined);
+      if (isSolved || given.length > 1) requireExactlyOne(document, keys, context);
     }
     if (isSolved) requireKey(document, "turbulencePercents", turbulenceRule, context);
     if (document.speedsMetresPerSecond !== undefined) {

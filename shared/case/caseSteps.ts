@@ -6,7 +6,7 @@ import { traceDragCurve } from "../solve/dragCurve";
 import type { ConditionOutcome } from "../solve/solution";
 import { curveBands } from "../uncertainty/curveBands";
 import { type CaseResults, generatedBy, resultsVersion } from "./caseResults";
-import { cautionsFor } from "./cautions";
+import { cautionsFor, patternCautions } from "./cautions";
 import { contourExtent } from "./contourExtent";
 import { evidenceProblems, evidenceStepCount, evidenceSteps } from "./evidenceSteps";
 import { type PreparedShape, prepareSettledShape, prepareShape } from "./prepareShape";
@@ -67,7 +67,13 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
     note: theCase.note,
     generatedBy,
     fluid: theCase.fluid,
-    cautions: [...new Set([...cautionsFor(theCase.fluid, results), ...pucks.flatMap(({ cautions }) => cautions)])],
+    cautions: [
+      ...new Set([
+        ...cautionsFor(theCase.fluid, results),
+        ...patternCautions(theCase.pattern),
+        ...pucks.flatMap(({ cautions }) => cautions),
+      ]),
+    ],
     results,
     ...(theCase.puck === null ? {} : { pucks }),
     ...found.value,

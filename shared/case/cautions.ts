@@ -1,4 +1,6 @@
 import type { FluidProperties } from "../fluid/fluidSpec";
+import { equivalentRoughness, patternSource } from "../pattern/equivalentRoughness";
+import type { SurfacePattern } from "../pattern/surfacePattern";
 import { floorNotes } from "../solve/floorNotes";
 import type { ResultRow } from "./resultRow";
 
@@ -29,6 +31,17 @@ export function cautionsFor(fluid: FluidProperties | null, rows: readonly Result
     );
   }
   return cautions;
+}
+
+/** What a roughness rests on that was estimated from a pattern; none where it was given. */
+export function patternCautions(pattern: SurfacePattern | null): string[] {
+  const estimate = pattern === null ? null : equivalentRoughness(pattern);
+  if (pattern === null || estimate?.ok !== true) return [];
+  const { sandGrainRoughness, insideMeasured } = estimate.value;
+  const reach = insideMeasured ? "" : " The pattern lies outside the surfaces that were measured: a rough guess.";
+  return [
+    `Sand-grain roughness ${Number((1000 * sandGrainRoughness).toPrecision(3))} mm is estimated from the pattern of ${pattern.kind}. Source: ${patternSource}${reach}`,
+  ];
 }
 
 /** The floor's notes at the smallest gap, where it matters most; every row has its own applicability besides. */

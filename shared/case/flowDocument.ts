@@ -7,6 +7,7 @@ import {
   speedBounds,
   turbulenceBounds,
 } from "./limits";
+import { patternDocument } from "./patternDocument";
 import { listOrRange, quantity, strictRecord } from "./quantity";
 
 const sideRule = 'it must be "upper" or "lower"';
@@ -39,6 +40,7 @@ export const flowKeys = {
     roughnessRatioBounds,
   ).optional(),
   sandGrainRoughnessMetres: listOrRange("Equivalent sand-grain roughness ks", roughnessHeightBounds).optional(),
+  surfacePattern: patternDocument.optional(),
   turbulencePercents: listOrRange("Turbulence intensity of the stream", turbulenceBounds).optional(),
   trips: z
     .array(tripDocument, { error: "it must be a list of trips" })
@@ -50,20 +52,20 @@ export const flowKeys = {
 /** Adds an issue unless exactly one of the keys is there; the issue stands at the second key found, or at the first. */
 export function requireExactlyOne(
   record: Readonly<Record<string, unknown>>,
-  keys: readonly [string, string],
+  keys: readonly string[],
   context: z.RefinementCtx,
 ): void {
   const found = keys.filter((key) => record[key] !== undefined);
   if (found.length === 1) return;
   context.addIssue({
     code: "custom",
-    path: [found.length === 0 ? keys[0] : keys[1]],
-    message: `exactly one of ${keys.join(" and ")} must be given`,
+    path: [found[1] ?? keys[0]],
+    message: `exactly one of ${keys.slice(0, -1).join(", ")} and ${keys.at(-1)} must be given`,
     input: record,
   });
 }
 
 /** The same rule in JSON Schema. */
-export function exactlyOneInSchema(keys: readonly [string, string]): { oneOf: { required: string[] }[] } {
+export function exactlyOneInSchema(keys: readonly string[]): { oneOf: { required: string[] }[] } {
   return { oneOf: keys.map((key) => ({ required: [key] })) };
 }

@@ -1,5 +1,6 @@
 import { resolveMeasurements } from "../evidence/resolveMeasurements";
 import { resolveFluid } from "../fluid/resolveFluid";
+import { equivalentRoughness } from "../pattern/equivalentRoughness";
 import { resolvePuckCase } from "../puckcase/resolvePuckCase";
 import type { Problem } from "../result";
 import { resolveTrial } from "../trial/resolveTrial";
@@ -11,6 +12,7 @@ import { documentProblems } from "./documentProblems";
 import { expandSweep } from "./expandSweep";
 import { largestCaseBytes } from "./limits";
 import { parseJson } from "./parseJson";
+import { patternOf } from "./patternDocument";
 import type { Case, CaseRoughness, CaseStream } from "./resolvedCase";
 
 /**
@@ -57,6 +59,7 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     fluid: fluid?.ok === true ? fluid.value : null,
     stream: stream(document),
     roughness: roughness(document),
+    pattern: document.surfacePattern === undefined ? null : patternOf(document.surfacePattern),
     turbulencePercents: expandSweep(document.turbulencePercents ?? []),
     trips: document.trips ?? [],
     branches: document.branches ?? "whereDifferent",
@@ -108,6 +111,8 @@ function stream(document: CaseDocument): CaseStream {
 }
 
 function roughness(document: CaseDocument): CaseRoughness {
+  const estimate = document.surfacePattern && equivalentRoughness(patternOf(document.surfacePattern));
+  if (estimate?.ok) return { by: "height", values: [estimate.value.sandGrainRoughness] };
   return document.sandGrainRoughnessMetres === undefined
     ? { by: "ratio", values: expandSweep(document.sandGrainRoughnessRatios ?? []) }
     : { by: "height", values: expandSweep(document.sandGrainRoughnessMetres) };

@@ -1,6 +1,7 @@
 import type { MeasurementCase } from "../evidence/measurementCase";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import type { Contour } from "../geometry/contour";
+import type { SurfacePattern } from "../pattern/surfacePattern";
 import type { PuckCase } from "../puckcase/puckCase";
 import type { TrialCase } from "../trial/trialCase";
 import type { TunnelCase } from "../tunnel/tunnelCase";
@@ -16,6 +17,8 @@ export interface Case {
   readonly fluid: FluidProperties | null;
   readonly stream: CaseStream;
   readonly roughness: CaseRoughness;
+  /** The pattern that the roughness was estimated from; null where it was given. */
+  readonly pattern: SurfacePattern | null;
   /** In the file's order and unit, so that results repeat them to the last digit. */
   readonly turbulencePercents: readonly number[];
   readonly trips: readonly CaseTrip[];

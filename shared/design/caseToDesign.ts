@@ -8,11 +8,17 @@ import { readCaseDocument } from "../case/readCase";
 import { sectionSpecs } from "../case/sectionSpecs";
 import type { FluidSpec } from "../fluid/fluidSpec";
 import { resolveFluid } from "../fluid/resolveFluid";
+import type { SurfacePattern } from "../pattern/surfacePattern";
 import type { Problem } from "../result";
 import type { Design } from "./design";
 
 export type DesignReading =
-  | { readonly ok: true; readonly value: Design }
+  | {
+      readonly ok: true;
+      readonly value: Design;
+      /** The pattern that its roughness was estimated from; null where it was given. */
+      readonly pattern: SurfacePattern | null;
+    }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** A case without a fluid is worked on in pool water; the speed then follows from its Reynolds number. */
@@ -59,6 +65,7 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
   };
   return {
     ok: true,
+    pattern: document.workingPoint === undefined ? reading.value.pattern : null,
     value: {
       title: document.title,
       section: sectionSpecs(section)[0].spec,

@@ -1,10 +1,16 @@
 import type { CaseDocument } from "../case/caseDocument";
 import { caseVersion } from "../case/caseVersion";
+import { patternToDocument } from "../case/patternDocument";
+import { equivalentRoughness } from "../pattern/equivalentRoughness";
+import type { SurfacePattern } from "../pattern/surfacePattern";
 import type { Design } from "./design";
 import { sectionToDocument } from "./sectionToDocument";
 
-/** A design as a case file with one condition, which the command line solves as the page does. */
-export function designToCase(design: Design): CaseDocument {
+/**
+ * A design as a case file with one condition, which the command line solves as the page does.
+ * @param pattern that its roughness may stand for; written in place of it where it has just that roughness
+ */
+export function designToCase(design: Design, pattern: SurfacePattern | null = null): CaseDocument {
   return {
     wakewrightCase: caseVersion,
     title: design.title,
@@ -13,7 +19,7 @@ export function designToCase(design: Design): CaseDocument {
     incidenceDegrees: tidy((design.incidence * 180) / Math.PI),
     fluid: design.fluid,
     speedsMetresPerSecond: [design.speed],
-    sandGrainRoughnessMetres: [design.sandGrainRoughness],
+    ...wallKeys(design, pattern),
     turbulencePercents: [tidy(design.turbulenceIntensity * 100)],
     ...(design.trips.length > 0
       ? {
@@ -21,6 +27,13 @@ export function designToCase(design: Design): CaseDocument {
         }
       : {}),
   };
+}
+
+function wallKeys({ sandGrainRoughness }: Design, pattern: SurfacePattern | null) {
+  const estimate = pattern === null ? null : equivalentRoughness(pattern);
+  return pattern !== null && estimate?.ok && estimate.value.sandGrainRoughness === sandGrainRoughness
+    ? { surfacePattern: patternToDocument(pattern) }
+    : { sandGrainRoughnessMetres: [sandGrainRoughness] };
 }
 
 /** The floor as a key of its section. */

@@ -3,7 +3,7 @@ import { patternHeights, type SurfacePattern } from "./surfacePattern";
 
 /** An estimate of the sand-grain roughness of a pattern, and how far it can be trusted. */
 export interface PatternEstimate {
-  /** ks, m */
+  /** ks, m, to three digits: more would promise too much. */
   readonly sandGrainRoughness: number;
   /** False when the skewness lies outside the surfaces that were measured; the nearest measured one is taken. */
   readonly insideMeasured: boolean;
@@ -30,5 +30,8 @@ export function equivalentRoughness(pattern: SurfacePattern): Result<PatternEsti
   const { rootMeanSquare, skewness } = patternHeights(pattern);
   const held = Math.min(measuredSkewness[1], Math.max(measuredSkewness[0], skewness));
   const ratio = held > 0 ? 2.48 * (1 + held) ** 2.24 : held < 0 ? 2.73 * (2 + held) ** -0.45 : 2.11;
-  return success({ sandGrainRoughness: ratio * rootMeanSquare, insideMeasured: held === skewness });
+  return success({
+    sandGrainRoughness: Number((ratio * rootMeanSquare).toPrecision(3)),
+    insideMeasured: held === skewness,
+  });
 }

@@ -57,7 +57,7 @@ describe("a design above a floor", () => {
   test("the gap survives the way through a case file, 0 and none included", () => {
     for (const design of [above(null), above(0), above(0.0125)]) {
       const reading = caseToDesign(caseText(design), "test.json");
-      expect(reading).toEqual({ ok: true, value: design });
+      expect(reading).toMatchObject({ ok: true, value: design });
     }
   });
 

@@ -1,9 +1,11 @@
 import { parseJson } from "../../../shared/case/parseJson";
+import { designToCase } from "../../../shared/design/designToCase";
 import { caseFileName } from "../files/caseText";
 import { type CaseObject, type CasePart, mergedCase } from "../files/mergedCase";
 import type { StoredCase } from "../files/storage";
 import { openedCase } from "../store/openedCase";
 import { pageState, type ViewName } from "../store/pageState";
+import { presentDesign } from "../store/workbench";
 import { sectionPart } from "./sectionPart";
 import { loadedParts, ownKeys, viewsOf } from "./viewRegistry";
 
@@ -43,7 +45,7 @@ export function caseToSave(views: readonly ViewName[]): StoredCase {
     opened: openedDocument(shown, views),
     title,
     parts: views.flatMap(casePart),
-    section: sectionPart.caseKeys(),
+    section: designToCase(presentDesign()),
     shown,
   });
   return { fileName: caseFileName(title), title, text: `${JSON.stringify(content, null, 2)}\n`, at: Date.now() };

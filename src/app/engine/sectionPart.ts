@@ -1,4 +1,5 @@
 import { designToCase } from "../../../shared/design/designToCase";
+import { sectionTools } from "../store/sectionTools";
 import { changeDesign, presentDesign, redoDesign, showDesign, undoDesign, workbench } from "../store/workbench";
 import { readDesign } from "./caseRunning";
 import { sectionScreenText, showSectionScreen } from "./sectionScreen";
@@ -13,12 +14,17 @@ export const sectionPart: ViewPart = {
   redo: redoDesign,
   rename: (title) => changeDesign({ title }),
   caseKeys: () => {
-    const { wakewrightCase: _version, title: _title, ...keys } = designToCase(presentDesign());
+    const {
+      wakewrightCase: _version,
+      title: _title,
+      ...keys
+    } = designToCase(presentDesign(), sectionTools.value.pattern);
     return keys;
   },
   openCase: async (fileName, text) => {
     const reading = await readDesign(fileName, text);
     if (!reading.ok) return reading.problems;
+    if (reading.pattern !== null) sectionTools.patch({ pattern: reading.pattern });
     showDesign(reading.value);
     return [];
   },

@@ -16,6 +16,7 @@ const streamKeys = [
   "reynoldsNumbers",
   "sandGrainRoughnessMetres",
   "sandGrainRoughnessRatios",
+  "surfacePattern",
   "turbulencePercents",
 ] as const;
 

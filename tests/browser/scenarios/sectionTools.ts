@@ -1,9 +1,10 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { openPage, type Stage } from "../openPage";
 import { enter, eventually, fieldValue, profileHash, waitForFigures } from "./pageParts";
 
 export function sectionToolScenarios(stage: () => Stage): void {
-  test("all three layer quantities stand side by side; the choice and the surface pattern come back by link and reload", async () => {
+  test("all three layer quantities stand side by side; the choice and the surface pattern come back by link and reload, the pattern in use also by case file", async () => {
     const { page, complaints } = await openPage(stage(), { hash: await profileHash() });
     await waitForFigures(page);
     const choice = page.getByLabel("Layer quantity");
@@ -18,11 +19,19 @@ export function sectionToolScenarios(stage: () => Stage): void {
     await page.getByText("Estimate ks from a surface pattern").click();
     await page.getByLabel("Pattern", { exact: true }).selectOption("dimples");
     await enter(page, "Pitch", "3.5");
+    await page.getByRole("button", { name: "Use as the design's ks" }).click();
     await page.waitForTimeout(1200);
 
     await page.getByRole("button", { name: "Cases" }).click();
     await page.getByRole("button", { name: "Make a link" }).click();
     const link = await page.getByLabel("Link to this screen").inputValue();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Download case file" }).click(),
+    ]);
+    const saved = readFileSync(await download.path(), "utf8");
+    expect(JSON.parse(saved)).toMatchObject({ surfacePattern: { kind: "dimples", pitchMetres: 0.0035 } });
+    expect(JSON.parse(saved)).not.toHaveProperty("sandGrainRoughnessMetres");
     const other = await openPage(stage(), { hash: new URL(link).hash, plots: false });
     expect(complaints).toEqual([]);
     await page.goto(stage().address);
@@ -33,6 +42,11 @@ export function sectionToolScenarios(stage: () => Stage): void {
       expect(await shown.getByLabel("Pattern", { exact: true }).inputValue()).toBe("dimples");
       expect(await shown.getByLabel("Layer quantity").inputValue()).toBe("all");
     }
+    await page.getByText("Estimate ks from a surface pattern").click();
+    await enter(page, "Pitch", "5");
+    const file = { name: "pattern.json", mimeType: "application/json", buffer: Buffer.from(saved) };
+    await page.locator("ww-case-panel input[type=file]").setInputFiles(file);
+    await eventually(async () => (await fieldValue(page, "Pitch")) === "3.5", "the file's pattern is back");
     await other.page.context().close();
     await page.context().close();
   });

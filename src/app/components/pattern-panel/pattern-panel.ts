@@ -74,8 +74,7 @@ export class PatternPanel extends LitElement {
         <p class="hint">${patternSource}</p>
         <div class="buttons">
           <button type="button" ?disabled=${!estimate.ok} @click=${() => {
-            if (estimate.ok)
-              changeDesign({ sandGrainRoughness: Number(estimate.value.sandGrainRoughness.toPrecision(3)) });
+            if (estimate.ok) changeDesign({ sandGrainRoughness: estimate.value.sandGrainRoughness });
           }}>Use as the design's ks</button>
         </div>
       </div>
