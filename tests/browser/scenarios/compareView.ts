@@ -23,7 +23,7 @@ function commandLineSets(): readonly SetResult[] {
 
 /** Opens the view on the demo measurements and waits until all sets are compared. */
 async function openCompareView(stage: Stage, choice: PageChoice = {}): Promise<WatchedPage> {
-  const watched = await openPage(stage, choice);
+  const watched = await openPage(stage, { hash: await profileHash(), ...choice });
   await waitForFigures(watched.page);
   await showView(watched.page);
   await watched.page
@@ -91,7 +91,7 @@ export function compareViewScenarios(stage: () => Stage): void {
   });
 
   test("measured view: the search for causes can be cancelled, then finds what the demo was made with; a carried offset is labelled in the section view, also after a reload", async () => {
-    const { page, complaints } = await openCompareView(stage(), { hash: await profileHash() });
+    const { page, complaints } = await openCompareView(stage());
     const causes = page.locator("ww-compare-causes");
     await causes.getByRole("button", { name: "Look for causes" }).click();
     await causes.getByRole("button", { name: "Cancel" }).click();

@@ -5,7 +5,7 @@ import { expect, test } from "vitest";
 import { readRuleSet } from "../../../shared/rules/ruleSet";
 import { openPage, type Stage } from "../openPage";
 import { expectAccessible } from "./accessibility";
-import { enter, eventually } from "./pageParts";
+import { enter, eventually, profileHash } from "./pageParts";
 import { openPuckView, openSmallCase } from "./puckParts";
 
 function figure(page: Page, key: string, column: number): Promise<string | null> {
@@ -23,7 +23,7 @@ async function bytesOf(page: Page, button: Locator): Promise<{ name: string; byt
 
 export function puckViewScenarios(stage: () => Stage): void {
   test("puck view: opens, an edited dimension changes mass, drawing and a rule's verdict; an impossible one is told beside its field", async () => {
-    const { page, complaints } = await openPage(stage(), { plots: false });
+    const { page, complaints } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await openSmallCase(page);
     await eventually(async () => (await figure(page, "diameterMetres", 4)) === "✓ pass", "the diameter is inside");
     const mass = await figure(page, "massKilograms", 0);
@@ -56,7 +56,7 @@ export function puckViewScenarios(stage: () => Stage): void {
   });
 
   test("puck view: the core is sized for a wanted mass; another rules file is read, a broken one is refused in words", async () => {
-    const { page, complaints } = await openPage(stage(), { plots: false });
+    const { page, complaints } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await openSmallCase(page);
     const rules = page.locator("ww-puck-rules");
     await rules.getByLabel("Wanted mass").fill("1.21");
@@ -87,7 +87,7 @@ export function puckViewScenarios(stage: () => Stage): void {
   });
 
   test("puck view: drag in every attitude names its area and its trust; index, motions and their plots appear", async () => {
-    const { page, complaints } = await openPage(stage());
+    const { page, complaints } = await openPage(stage(), { hash: await profileHash() });
     await openPuckView(page);
     const drag = page.locator("ww-puck-drag");
     await drag.locator("tr[data-orientation=upright]").first().waitFor({ timeout: 60_000 });
@@ -135,7 +135,7 @@ export function puckViewScenarios(stage: () => Stage): void {
   });
 
   test("puck view: a trade-off runs, pauses, goes on after a reload, and is cancelled; another ends with its front, a verdict and sensitivities", async () => {
-    const { page, complaints } = await openPage(stage(), { plots: false });
+    const { page, complaints } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await openSmallCase(page);
     const panel = page.locator("ww-puck-tradeoff");
     const status = panel.locator("[role=status]").first();
@@ -176,7 +176,7 @@ export function puckViewScenarios(stage: () => Stage): void {
   });
 
   test("puck view: every hand-off file is downloaded and holds the puck of the screen", async () => {
-    const { page, complaints } = await openPage(stage(), { plots: false });
+    const { page, complaints } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await openSmallCase(page);
     await puckField(page, "whole.diameterMetres").locator("input").fill("81");
     await eventually(async () => (await figure(page, "diameterMetres", 0)) === "81\u00a0mm", "81 mm");
@@ -221,7 +221,7 @@ export function puckViewScenarios(stage: () => Stage): void {
   });
 
   test("puck view: axe-core finds nothing in the light and the dark theme, and nothing is wider than a phone of 360 px", async () => {
-    const { page } = await openPage(stage(), { plots: false });
+    const { page } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await openSmallCase(page);
     await page.locator("ww-puck-drag tr[data-orientation=upright]").first().waitFor({ timeout: 60_000 });
     await page.getByLabel("Kind of faces").selectOption("radialGrooves");
@@ -236,7 +236,7 @@ export function puckViewScenarios(stage: () => Stage): void {
   });
 
   test("puck view: by keyboard alone a dimension is changed and undone, a motion's plot is read as a table, and the report is asked for", async () => {
-    const { page } = await openPage(stage(), { plots: false });
+    const { page } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await openSmallCase(page);
     await page.evaluate(() => {
       window.print = () => document.body.setAttribute("data-printed", "");

@@ -6,7 +6,7 @@ import { readCase } from "../../../shared/case/readCase";
 import type { TrialResult } from "../../../shared/trial/trialResult";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";
-import { eventually, expectFitsAPhone, printedReport } from "./pageParts";
+import { eventually, expectFitsAPhone, printedReport, profileHash } from "./pageParts";
 
 /** The demo's trial as the command line works it out. */
 function commandLineTrial(): TrialResult {
@@ -17,7 +17,7 @@ function commandLineTrial(): TrialResult {
 
 /** Opens the view on the demo trial and waits for its ranking. */
 async function openTrialView(stage: Stage, choice: PageChoice = {}): Promise<WatchedPage> {
-  const watched = await openPage(stage, choice);
+  const watched = await openPage(stage, { hash: await profileHash(), ...choice });
   await showView(watched.page);
   return watched;
 }

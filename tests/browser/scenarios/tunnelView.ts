@@ -7,7 +7,7 @@ import type { TunnelResult } from "../../../shared/tunnel/tunnelResult";
 import { openCaseFile } from "../../../src/cli/openCaseFile";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";
-import { eventually, expectFitsAPhone, printedReport, waitForFigures } from "./pageParts";
+import { eventually, expectFitsAPhone, printedReport, profileHash, waitForFigures } from "./pageParts";
 
 /** A demo as the command line works it out. */
 function commandLineResult(name: string): TunnelResult {
@@ -20,7 +20,7 @@ function commandLineResult(name: string): TunnelResult {
 
 /** Opens the view on the demo of a puck and waits until its runs are reduced. */
 async function openTunnelView(stage: Stage, choice: PageChoice = {}): Promise<WatchedPage> {
-  const watched = await openPage(stage, choice);
+  const watched = await openPage(stage, { hash: await profileHash(), ...choice });
   await waitForFigures(watched.page);
   await showView(watched.page);
   await watched.page.locator("#points-table tbody tr").first().waitFor({ timeout: 60_000 });
