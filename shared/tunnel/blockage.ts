@@ -23,7 +23,12 @@ export interface BlockageRange {
   readonly reason: string;
 }
 
-/** Blockage factor eps of flows that separate for good. Source: Maskell (1963), ARC R&M 3400: 5/2 for blunt plates of aspect ratio 1 to 10, 0.96 in two dimensions (from memory). */
+/**
+ * Blockage factor eps of flows that separate for good. Source: Maskell (1963), ARC R&M 3400: 5/2 for blunt plates of
+ * aspect ratio 1 to 10, 0.96 in two dimensions (from memory). On circular cylinders 0.96 and Allen & Vincenti's formula
+ * were found to be the best of the known ones below the drag crisis, neither above it: Anthoine, Olivari & Portugaels
+ * (2009), Wind and Structures 12 (abstract read; authors and journal from memory).
+ */
 export const maskellFactor = { finite: 2.5, twoDimensional: 0.96 } as const;
 
 /**

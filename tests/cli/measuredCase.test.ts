@@ -76,11 +76,16 @@ describe("a set that takes its points from the case's tunnel test", () => {
     likelyCauses: false,
   };
 
-  it("has the reduced points with their uncertainties and directions, corrected as the block says", () => {
-    const demo = join(projectFolder, "cases/harbour-tunnel-section.json");
-    const opened = openCaseFile(demo, "demo");
+  it.each([
+    ["a section", "harbour-tunnel-section.json"],
+    ["a whole puck", "harbour-tunnel.json"],
+  ])("of %s has the reduced points with uncertainties and directions, corrected as its block says", (what, file) => {
+    const opened = openCaseFile(join(projectFolder, "cases", file), "demo");
     if (!opened.ok) throw new Error(opened.problem.message);
-    const document = { ...(opened.value.document as object), measurements: block };
+    const demo = opened.value.document as { tunnel: { model: { puck: object } } };
+    const [{ section, ...rest }] = block.sets;
+    const design = what === "a section" ? { section } : { puck: demo.tunnel.model.puck };
+    const document = { ...demo, measurements: { ...block, sets: [{ ...rest, ...design }] } };
     const reading = readCaseDocument(document, "demo");
     if (!reading.ok) throw new Error(reading.problem.message);
     const { tunnel, comparison } = runCase(reading.value);
@@ -102,17 +107,20 @@ describe("a set that takes its points from the case's tunnel test", () => {
 });
 
 describe("npm run case with measurements", () => {
-  it("finds in the invented demo what was put in: turbulence in one set, an offset of 0.91 in the other", async () => {
+  it("finds in the invented demo what was put in: turbulence in one set, an offset of 0.91 in another, a narrow tunnel in the third", async () => {
     const end = await runCaseCommand([join(projectFolder, "cases/harbour-measured.json"), "--json"]);
     expect(end.status).toBe(0);
     const { comparison } = JSON.parse(end.stdout) as CaseResults;
-    const [plan, profile] = comparison!.sets;
+    const [plan, profile, faceOn] = comparison!.sets;
     // Made at 1.8 %, stated as 0.3 %: src/demo/makeMeasuredData.ts.
     expect(plan.causes[0]).toMatchObject({ key: "turbulence", plausible: true, exceedingAfter: 0 });
     expect(Math.abs(plan.causes[0].value / 0.018 - 1)).toBeLessThan(0.15);
     expect(profile.exceedingCount).toBe(0);
     const [factor] = profile.factors;
     expect(Math.abs(factor.factor - 0.91)).toBeLessThan(factor.expandedUncertainty);
+    // Made in 8 % blockage, which the set does not state.
+    expect(faceOn.causes[0]).toMatchObject({ key: "blockage", plausible: true, exceedingAfter: 0 });
+    expect(Math.abs(faceOn.causes[0].value / 0.08 - 1)).toBeLessThan(0.05);
   });
 
   it("labels the demo data as invented in the case and in its sources", () => {
