@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
@@ -43,6 +44,45 @@ function pointTexts({ reduction }: TunnelResult): string[] {
   );
 }
 
+/**
+ * Gives the demo's traverse again as another logger writes it, 1.1 times as wide and with one wrong cell: columns, units
+ * and decimal mark are asked for, the cell is told and put right, and the drag is 1.1 times as high.
+ */
+async function takeMappedTraverse(page: Page, demoDrag: number): Promise<void> {
+  const demo = readCsvTable(readFileSync("cases/harbour-tunnel-section-wake.csv", "utf8"));
+  if (!demo.ok) throw new Error(demo.problem.message);
+  const rows = demo.value.rows.map(([y, total, fixed]) =>
+    [1100 * Number(y), total, fixed].join(";").replaceAll(".", ","),
+  );
+  const good = `Ort;Gesamt;Ruhe\r\n${rows.join("\r\n")}\r\n`;
+  const survey = page.locator('ww-tunnel-table[of="wakeSurvey"]');
+  await survey.locator("input[type=file]").setInputFiles({
+    name: "traverse.csv",
+    mimeType: "text/csv",
+    buffer: Buffer.from(good.replace(";140,44", ";140.44")),
+  });
+  const errors = survey.locator(".reading .error");
+  await errors.filter({ hasText: "no column holds positionMetres; the columns are Ort, Gesamt, Ruhe" }).waitFor();
+  await survey.getByLabel("Position across the stream").first().selectOption("Ort");
+  await survey.getByLabel("Unit of: Position across the stream").selectOption("mm");
+  await survey.getByLabel("Total pressure over the stream's static pressure").first().selectOption("Gesamt");
+  await survey.getByLabel("Static pressure over the stream's static pressure").first().selectOption("Ruhe");
+  await errors.filter({ hasText: 'row 2, column Gesamt: "140.44" has a point' }).waitFor();
+  expect(await survey.locator("td.is-wrong small").allTextContents()).toEqual([
+    '"140.44" has a point, but the table\'s decimal mark is the comma',
+  ]);
+  const typed = survey.locator("textarea");
+  expect(await typed.inputValue()).toContain("-605;140.44;0,43");
+  await typed.fill(good);
+  await typed.blur();
+  await survey.locator(".reading", { hasText: `${rows.length} of ${rows.length} rows are used` }).waitFor();
+  const drag = page.locator("#wake-table tbody td").first();
+  await eventually(
+    async () => Math.abs(Number(await drag.textContent()) / demoDrag - 1.1) < 0.001,
+    "the mapped traverse is integrated",
+  );
+}
+
 export function tunnelViewScenarios(stage: () => Stage): void {
   test("tunnel view: figures of both demos are the command line's; what is not allowed stays in its field; undo and a reload bring work back", async () => {
     const { page, complaints } = await openTunnelView(stage(), { plots: false });
@@ -79,6 +119,7 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     await waitForFigures(page);
     await showView(page);
     await page.locator("#wake-table").waitFor({ timeout: 60_000 });
+    await takeMappedTraverse(page, Number(wake[0]));
     expect(complaints).toEqual([]);
     await page.context().close();
   });
@@ -119,8 +160,8 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     await errors
       .filter({ hasText: "no column holds forceNewtons; the columns are Art, Kraft [N], v (km/h), T [K]" })
       .waitFor();
-    await page.locator("#run-map-forceNewtons").selectOption("Kraft [N]");
-    await page.locator("#run-map-kind").selectOption("Art");
+    await page.locator("#runs-map-forceNewtons").selectOption("Kraft [N]");
+    await page.locator("#runs-map-kind").selectOption("Art");
     await errors.filter({ hasText: 'row 4, column Kraft [N]: "0.99" has a point' }).waitFor();
     await errors.filter({ hasText: 'row 5, column T [K]: "x" is not a number' }).waitFor();
     expect(await page.locator("#runs-preview td.is-wrong").count()).toBe(2);
