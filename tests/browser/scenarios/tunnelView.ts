@@ -83,6 +83,46 @@ async function takeMappedTraverse(page: Page, demoDrag: number): Promise<void> {
   );
 }
 
+/** Adds correlations by hand: a wrong coefficient stays with its range, a right one counts, an impossible set is told and taken back. */
+async function correlateParts(page: Page): Promise<void> {
+  const editor = page.locator("ww-tunnel-correlations");
+  const coefficient = (index: number) => editor.locator(`#correlation-${index}`);
+  const enter = async (index: number, text: string) => {
+    await coefficient(index).fill(text);
+    await coefficient(index).press("Enter");
+  };
+  const choose = async (index: number, one: string, other: string) => {
+    await editor.getByRole("button", { name: "Add a correlation" }).click();
+    expect(await editor.locator(`#correlation-${index}-0`).evaluate((field) => field === document.activeElement)).toBe(
+      true,
+    );
+    await editor.locator(`#correlation-${index}-0`).selectOption(one);
+    await editor.locator(`#correlation-${index}-1`).selectOption(other);
+  };
+  await choose(0, "balanceCalibrationPercent", "supportInterferencePercent");
+  await enter(0, "2");
+  await editor.locator(".error", { hasText: "is 2; it must be a number from -1 to 1" }).waitFor();
+  expect(await coefficient(0).inputValue()).toBe("2");
+  await enter(0, "0,5");
+  const share = page.locator("#budget-table tbody tr", { hasText: "correlations" }).locator("td").first();
+  await eventually(async () => Number(await share.textContent()) > 1, "the correlation counts in the budget");
+  expect(await editor.locator(".error").count()).toBe(0);
+  await choose(1, "balanceCalibrationPercent", "temperatureCelsius");
+  await enter(1, "0,6");
+  await choose(2, "temperatureCelsius", "supportInterferencePercent");
+  await enter(2, "-0,9");
+  const impossible = editor.locator(".error", { hasText: "These correlations are impossible" });
+  await impossible.filter({ hasText: "correlation 3 must be from -0.392 to 0.992" }).waitFor();
+  await editor.getByRole("button", { name: "Remove correlation 3" }).click();
+  await impossible.waitFor({ state: "detached" });
+  expect(await editor.getByRole("button", { name: "Add" }).evaluate((one) => one === document.activeElement)).toBe(
+    true,
+  );
+  await page.getByRole("button", { name: "Undo" }).click();
+  await impossible.waitFor();
+  expect(await coefficient(2).inputValue()).toBe("-0.9");
+}
+
 export function tunnelViewScenarios(stage: () => Stage): void {
   test("tunnel view: figures of both demos are the command line's; what is not allowed stays in its field; undo and a reload bring work back", async () => {
     const { page, complaints } = await openTunnelView(stage(), { plots: false });
@@ -100,6 +140,7 @@ export function tunnelViewScenarios(stage: () => Stage): void {
       async () => !(await page.locator("ww-tunnel-similarity").textContent())?.includes("a grid ahead of the model"),
       "the tunnel's turbulence matches",
     );
+    await correlateParts(page);
 
     await page.getByRole("button", { name: "Demo: a section between walls" }).click();
     await page.locator("#wake-table").waitFor({ timeout: 60_000 });
@@ -189,6 +230,7 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     }
     await page.locator("#plot-tunnel-drag").getByRole("button", { name: "Table of" }).click();
     await page.locator("ww-tunnel-data summary").click();
+    await page.getByRole("button", { name: "Add a correlation" }).click();
     await expectAccessible(page);
     const [first] = await shownPoints(page);
     const { totalPages, text: words } = await printedReport(page);

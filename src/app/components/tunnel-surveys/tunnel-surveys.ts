@@ -17,7 +17,7 @@ import "../tunnel-table/tunnel-table";
 @customElement("ww-tunnel-surveys")
 export class TunnelSurveys extends LitElement {
   private readonly block = new StoreController(this, tunnelBench, (value) => value.history.present.block);
-  private readonly result = new StoreController(this, tunnelBench, (value) => value.solved?.result ?? null);
+  private readonly solved = new StoreController(this, tunnelBench, (value) => value.solved);
   private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
 
   protected override createRenderRoot(): HTMLElement {
@@ -26,19 +26,22 @@ export class TunnelSurveys extends LitElement {
 
   protected override render() {
     const { model, wakeSurvey, pressureTaps } = this.block.value;
+    const result = this.solved.value?.result ?? null;
+    const isStale = result !== null && this.solved.value?.inputs.block !== this.block.value;
     return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-surveys-heading">
       <h2 id="tunnel-surveys-heading">Wake and pressure surveys</h2>
       ${
         model.section === undefined
           ? html`<p class="hint">Surveys belong to a section that spans the tunnel; the model is a puck.</p>`
-          : html`<h3>Wake traverse</h3>
+          : html`${isStale ? html`<p class="hint">Drags are those of the inputs before the last change.</p>` : nothing}
+            <h3>Wake traverse</h3>
             <ww-tunnel-table of="wakeSurvey"></ww-tunnel-table>
             ${wakeSurvey === undefined ? nothing : html`<ww-tunnel-fields .fields=${wakeFields}></ww-tunnel-fields>`}
-            ${this.renderWake(this.result.value)}
+            ${this.renderWake(result)}
             <h3>Pressure taps</h3>
             <ww-tunnel-table of="pressureTaps"></ww-tunnel-table>
             ${pressureTaps === undefined ? nothing : html`<ww-tunnel-fields .fields=${tapFields}></ww-tunnel-fields>`}
-            ${this.renderTaps(this.result.value)}`
+            ${this.renderTaps(result)}`
       }
     </section>`;
   }

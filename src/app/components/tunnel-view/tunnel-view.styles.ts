@@ -43,6 +43,16 @@ export const tunnelViewStyles = css`
     display: grid;
     gap: 0.35rem;
   }
+  .tunnel-section ww-tunnel-correlations,
+  .tunnel-section .correlation {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.35rem;
+  }
+  .tunnel-section .correlation {
+    border-left: 3px solid var(--rule);
+    padding-left: 0.6rem;
+  }
   .tunnel-section .table-input {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
