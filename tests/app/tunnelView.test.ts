@@ -1,10 +1,12 @@
 import { resolve } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { runCase } from "../../shared/case/caseSteps";
+import { demoDesign } from "../../shared/design/design";
 import type { TunnelResult } from "../../shared/tunnel/tunnelResult";
 import { asScatter } from "../../src/app/plots/scatterTrace";
 import { darkPalette, lightPalette } from "../../src/app/style/palette";
 import { budgetFigure } from "../../src/app/tunnel/budgetFigure";
+import { leftOutOfTunnel } from "../../src/app/tunnel/leftOutOfTunnel";
 import { offeredSet } from "../../src/app/tunnel/offeredSet";
 import { tapFigure, wakeFigure } from "../../src/app/tunnel/surveyFigures";
 import { readTunnelCase, tunnelCaseText } from "../../src/app/tunnel/tunnelCaseText";
@@ -96,6 +98,16 @@ describe("enterField(block, field, text)", () => {
   ])("refuses %#", (field, text, message) => {
     const entry = enterField(block, field, text);
     expect(entry.ok ? "accepted" : entry.message).toContain(message);
+  });
+});
+
+describe("leftOutOfTunnel(design)", () => {
+  it("names floor, incidence and trips that a tunnel test has not, and nothing for a plain section", () => {
+    expect(leftOutOfTunnel(demoDesign)).toBeNull();
+    const trip = { side: "upper" as const, arc: 0.01, height: 1e-4 };
+    const sentence = leftOutOfTunnel({ floorGap: 0.0125, incidence: Math.PI / 36, trips: [trip, trip] });
+    expect(sentence).toContain("the floor 12.5 mm below it, its incidence of 5°, its 2 trips.");
+    expect(leftOutOfTunnel({ ...demoDesign, floorGap: 0 })).toContain("the floor it lies on.");
   });
 });
 

@@ -8,7 +8,7 @@ import type { TunnelResult } from "../../../shared/tunnel/tunnelResult";
 import { openCaseFile } from "../../../src/cli/openCaseFile";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";
-import { eventually, expectFitsAPhone, printedReport, waitForFigures } from "./pageParts";
+import { eventually, expectFitsAPhone, printedReport, profileHash, waitForFigures } from "./pageParts";
 
 /** A demo as the command line works it out. */
 function commandLineResult(name: string): TunnelResult {
@@ -165,8 +165,9 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     await page.context().close();
   });
 
-  test("tunnel view: the run sheet comes back without a mapping, a bad table is told by row and column beside its cells and is not lost, another logger's table is mapped", async () => {
-    const { page, complaints } = await openTunnelView(stage(), { plots: false });
+  test("tunnel view: the run sheet comes back without a mapping, a bad table is told by row and column beside its cells and is not lost, another logger's table is mapped; a section is taken without its floor, which is said", async () => {
+    const hash = await profileHash([], { floorGap: 0.005 });
+    const { page, complaints } = await openTunnelView(stage(), { plots: false, hash });
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save the run sheet as CSV" }).click(),
@@ -218,6 +219,13 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     await page.locator("#tunnel-runs").blur();
     await page.locator("ww-tunnel-data .error", { hasText: 'the column name "a" stands twice' }).waitFor();
     expect(await page.locator("#tunnel-runs").inputValue()).toBe("a,a\n1,2\n");
+
+    const leftOut = page.locator("#tunnel-left-out");
+    expect(await leftOut.textContent()).toBe("");
+    await page.getByRole("button", { name: "Take the section view's design" }).click();
+    await leftOut.filter({ hasText: "Left out of the section view's design: the floor 5 mm below it." }).waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await eventually(async () => (await leftOut.textContent()) === "", "undo takes the words away with the section");
     expect(complaints).toEqual([]);
     await page.context().close();
   });
