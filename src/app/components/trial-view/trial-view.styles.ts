@@ -116,6 +116,13 @@ export const trialViewStyles = css`
   .trial-section details.screen {
     display: block;
   }
+  .trial-section .beside,
+  .trial-section .part {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.65rem;
+    align-content: start;
+  }
   .trial-section .is-stale {
     opacity: 0.6;
   }
@@ -139,29 +146,72 @@ export const trialViewStyles = css`
       font-size: 9pt;
       gap: 1.2mm;
     }
-    .trial-section .paper {
-      display: grid;
-      gap: 2mm;
+    ww-trial-order,
+    ww-trial-drag {
+      display: block;
+      break-inside: avoid-page;
     }
     .trial-section h3 {
       break-after: avoid-page;
     }
-    .trial-section .paper img {
-      width: 100%;
-      max-height: 50mm;
-      object-fit: contain;
-      object-position: left;
+    .trial-section .paper {
+      display: grid;
+      gap: 2.5mm;
     }
     .trial-section .paper > div {
       display: grid;
-      gap: 1.2mm;
+      grid-template-columns: 84mm minmax(0, 1fr);
+      grid-template-areas: "title title" "verdict verdict" "test test" "hint hint" "picture pairs" "standings standings";
+      gap: 0.8mm 4mm;
       break-inside: avoid-page;
+    }
+    .trial-section .paper h3 {
+      grid-area: title;
+    }
+    .trial-section .paper .verdict {
+      grid-area: verdict;
+      gap: 0.3mm;
+      padding-block: 0;
+    }
+    .trial-section .paper .test {
+      grid-area: test;
+    }
+    .trial-section .paper .hint {
+      grid-area: hint;
+    }
+    .trial-section .paper img {
+      grid-area: picture;
+      width: 100%;
+    }
+    .trial-section .paper .is-pairs {
+      grid-area: pairs;
+    }
+    .trial-section .paper .is-standings {
+      grid-area: standings;
+    }
+    .trial-section .beside {
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      gap: 6mm;
+    }
+    .trial-section .part {
+      gap: 0.8mm;
+      break-inside: avoid-page;
+    }
+    .trial-section .caution,
+    .trial-section .verdict {
+      padding: 0.6mm 2.5mm;
+      font-size: 9pt;
     }
     .trial-section .scroll {
       overflow: visible;
     }
     .trial-section table {
-      font-size: 8pt;
+      font-size: 7.5pt;
+      line-height: 1.2;
+    }
+    .trial-section th,
+    .trial-section td {
+      padding: 0.4mm 2mm 0.4mm 0;
     }
   }
 `;
