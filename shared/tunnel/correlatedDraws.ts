@@ -1,4 +1,5 @@
 import { problem, type Result, success } from "../result";
+import { choleskyFactor, correlationMatrix } from "./correlationMatrix";
 import { type RandomDraws, standardDraw } from "./randomDraws";
 import type { InputCorrelation, UncertainInput } from "./uncertainInput";
 
@@ -21,14 +22,9 @@ export function correlatedDraws(
     );
   }
   const factor = choleskyFactor(
-    joined.map((i) =>
-      joined.map((j) => {
-        if (i === j) return 1;
-        const pair = correlations.find(
-          ({ between }) => between.includes(inputs[i].key) && between.includes(inputs[j].key),
-        );
-        return pair?.coefficient ?? 0;
-      }),
+    correlationMatrix(
+      joined.map((i) => inputs[i].key),
+      correlations,
     ),
   );
   if (factor === null) {
@@ -49,24 +45,4 @@ export function correlatedDraws(
       x[i] = value + standardUncertainty * draw;
     });
   });
-}
-
-/** Lower factor L of a matrix L L^T; null when it is not positive semidefinite. Entries of size 1. */
-function choleskyFactor(matrix: readonly (readonly number[])[]): number[][] | null {
-  const rounding = 1e-12;
-  const lower: number[][] = matrix.map(() => []);
-  for (let i = 0; i < matrix.length; i++) {
-    for (let j = 0; j <= i; j++) {
-      let rest = matrix[i][j];
-      for (let k = 0; k < j; k++) rest -= lower[i][k] * lower[j][k];
-      if (i !== j) {
-        if (lower[j][j] === 0 && Math.abs(rest) > rounding) return null;
-        lower[i][j] = lower[j][j] === 0 ? 0 : rest / lower[j][j];
-      } else {
-        if (rest < -rounding) return null;
-        lower[i][i] = rest > rounding ? Math.sqrt(rest) : 0;
-      }
-    }
-  }
-  return lower;
 }

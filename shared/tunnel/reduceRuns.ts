@@ -1,6 +1,8 @@
 import type { FluidSpec } from "../fluid/fluidSpec";
 import { type Result, success } from "../result";
 import { type BlockageMethod, type BlockageRange, blockageMethods, blockageRange } from "./blockage";
+import type { StatedCorrelation } from "./correlationFaults";
+import { undrawableParts } from "./correlationNotes";
 import { type FirstOrderUncertainty, propagateFirstOrder } from "./firstOrder";
 import { firstOrderIsValidated, type MonteCarloUncertainty, propagateDistributions } from "./monteCarlo";
 import { type PointSetting, pointModel } from "./pointBudget";
@@ -13,7 +15,6 @@ import type { StatedUncertainties } from "./statedUncertainties";
 import { supportTare } from "./supportTare";
 import type { TunnelBalance } from "./tunnelFacility";
 import type { TunnelReference, TunnelShape } from "./tunnelShape";
-import type { InputCorrelation } from "./uncertainInput";
 
 /** How a test is reduced. */
 export interface ReductionSetting {
@@ -26,7 +27,7 @@ export interface ReductionSetting {
   /** The correction that the results are reported with. */
   readonly correction: BlockageMethod;
   readonly stated: StatedUncertainties;
-  readonly correlations: readonly InputCorrelation[];
+  readonly correlations: readonly StatedCorrelation[];
   /** "perPoint": each point's own scatter; "pooled": one scatter of force for all points. */
   readonly repeatability: "perPoint" | "pooled";
   readonly coverage: number;
@@ -117,7 +118,7 @@ export function prepareReduction(
       driftAlong: sorted.value.driftAlong,
       tareReadings: tare.reduce((sum, each) => sum + each.readings.length, 0),
       points,
-      notes: reductionNotes(sorted.value, setting, pointSetting, ranges),
+      notes: reductionNotes(sorted.value, setting, pointSetting, ranges, points),
     }),
   });
 }
@@ -134,10 +135,11 @@ function reducePoint(
     readings.reduce((sum, each) => sum + of(each), 0) / readings.length;
   const dynamicPressure = mean((each) => each.dynamicPressure);
   const own = support === null ? null : support(dynamicPressure);
-  const under = (method: BlockageMethod, stated: readonly InputCorrelation[]) => {
+  const under = (method: BlockageMethod, stated: readonly StatedCorrelation[]) => {
     const model = pointModel(point, own, method, pointSetting);
-    const correlations = stated.filter(({ between }) =>
-      between.every((key) => model.inputs.some((input) => input.key === key)),
+    const correlations = stated.filter(
+      ({ between, coefficient }) =>
+        coefficient !== 0 && between.every((key) => model.inputs.some((input) => input.key === key)),
     );
     const drag = propagateFirstOrder(model.dragCoefficient, model.inputs, correlations, setting.coverage);
     return { ...model, correlations, drag };
@@ -148,7 +150,7 @@ function reducePoint(
   const reynolds = propagateFirstOrder(reported.reynolds, reported.inputs, correlations, setting.coverage);
   if (!reynolds.ok) return inPoint(point, reynolds);
   const monteCarlo =
-    setting.samples === 0
+    setting.samples === 0 || undrawableParts(correlations, setting.stated).length > 0
       ? null
       : propagateDistributions(
           reported.dragCoefficient,

@@ -1,6 +1,7 @@
 import type { BlockageMethod, BlockageRange } from "./blockage";
+import { correlationNotes } from "./correlationNotes";
 import type { PointSetting } from "./pointBudget";
-import type { ReductionSetting } from "./reduceRuns";
+import type { ReducedPoint, ReductionSetting } from "./reduceRuns";
 import type { SortedRuns } from "./runPoints";
 
 /** What was taken out and what is missing, in sentences. */
@@ -9,6 +10,7 @@ export function reductionNotes(
   setting: ReductionSetting,
   { pooled }: PointSetting,
   ranges: Readonly<Record<BlockageMethod, BlockageRange>>,
+  points: readonly ReducedPoint[],
 ): string[] {
   const { stated, balance, correction, fluidSpec } = setting;
   const notes: string[] = [];
@@ -49,6 +51,11 @@ export function reductionNotes(
     notes.push(
       "Without humidity dry air is taken: saturated air at 20 °C is 0.9 % lighter, and the drag coefficient then that much higher.",
     );
+  }
+  const inputs = points.flatMap(({ firstOrder }) => firstOrder.parts.map(({ key }) => key));
+  const known = points.length === 0 ? null : new Set(inputs);
+  for (const { index, message } of correlationNotes(setting.correlations, stated, setting.samples, known)) {
+    notes.push(index === null ? `Correlations: ${message}.` : `Correlation ${index + 1}: ${message}.`);
   }
   return notes;
 }

@@ -1,9 +1,10 @@
-import { reynoldsBounds, roughnessRatioBounds } from "../case/limits";
 import { resolveFluid } from "../fluid/resolveFluid";
 import type { Problem, Result } from "../result";
 import type { BlockageMethod } from "./blockage";
+import { correlationFaults } from "./correlationFaults";
 import { type TableProblem, tableProblemText } from "./dataTable";
 import { planWishes } from "./planWishes";
+import { rangeProblems } from "./rangeProblems";
 import { tunnelShape } from "./resolveShape";
 import { readRunTable } from "./runTable";
 import type { FullScaleFlow } from "./similarity";
@@ -12,16 +13,14 @@ import { readTapTable } from "./tapTable";
 import type { TunnelBlockDocument } from "./tunnelBlockDocument";
 import type { TapSetting, TunnelCase } from "./tunnelCase";
 import { blockageOf, type TunnelFacility } from "./tunnelFacility";
-import { modelReference, referenceOf, type TunnelModel, type TunnelShape } from "./tunnelShape";
+import { modelReference, type TunnelModel, type TunnelShape } from "./tunnelShape";
+import { uncertaintyDefaults } from "./uncertaintyDefaults";
 import { statedUncertainty, type UncertaintyStatement } from "./uncertaintyStatement";
 import { readWakeTable } from "./wakeTable";
 
 export type TunnelResolution =
   | { readonly ok: true; readonly value: TunnelCase }
   | { readonly ok: false; readonly problems: readonly Problem[] };
-
-/** Values of keys that a case leaves out. */
-export const uncertaintyDefaults = { coverage: 0.95, samples: 20_000, seed: 1 };
 
 /** The tunnel block ready to run, or everything that is wrong with it. Fields of problems begin with "tunnel". */
 export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
@@ -62,6 +61,10 @@ export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
     },
   };
   problems.push(...rangeProblems(model, fullScale, facility));
+  for (const { index, message } of correlationFaults(block.uncertainty?.correlations ?? [])) {
+    const field = `tunnel.uncertainty.correlations${index === null ? "" : `[${index}]`}`;
+    problems.push({ code: "correlation", message: `${field}: ${message}`, field });
+  }
   const unreadTables: string[] = [];
   const table = (data: Parameters<typeof inlineRows>[0]) => {
     const rows = inlineRows(data);
@@ -180,30 +183,3 @@ export function standardCorrection(shape: TunnelShape): BlockageMethod {
   if (shape.kind === "puck") return "maskell";
   return shape.isCircle ? "allenVincenti" : "none";
 }
-
-/** Reynolds numbers and roughness must stay in the engine's ranges. */
-function rangeProblems(model: TunnelModel, { fluid, speeds }: FullScaleFlow, facility: TunnelFacility): Problem[] {
-  const problems: Problem[] = [];
-  const { length } = referenceOf(model.shape);
-  const reynolds = speeds.map((speed) => (speed * length) / fluid.kinematicViscosity);
-  const { from = 0, to } = reynoldsBounds;
-  const beyond = reynolds.findIndex((each) => !(each >= from && each <= to));
-  if (beyond >= 0) {
-    const message = `tunnel.fullScale.speedsMetresPerSecond: ${speeds[beyond]} m/s is Reynolds number ${reynolds[beyond].toPrecision(3)}; it must be from ${from} to ${to}`;
-    problems.push({ code: "reynolds-range", message, field: "tunnel.fullScale.speedsMetresPerSecond" });
-  }
-  const smallest = model.shape.kind === "puck" ? model.shape.spec.thicknessMetres : model.shape.width;
-  if (!(model.sandGrainRoughness / smallest <= roughnessRatioBounds.to)) {
-    const message = `tunnel.model.sandGrainRoughnessMetres: ${model.sandGrainRoughness} m is ${(model.sandGrainRoughness / smallest).toPrecision(3)} of the model; it must be at most ${roughnessRatioBounds.to} of it`;
-    problems.push({ code: "roughness-range", message, field: "tunnel.model.sandGrainRoughnessMetres" });
-  }
-  const blockage = blockageOf(model, facility);
-  if (!(blockage < mostBlockage)) {
-    const message = `tunnel.facility: the model fills ${(100 * blockage).toPrecision(3)} % of the test section; it must be below ${100 * mostBlockage} %`;
-    problems.push({ code: "blockage", message, field: "tunnel.facility" });
-  }
-  return problems;
-}
-
-/** Above it no correction means anything. A choice, no source. */
-const mostBlockage = 0.4;

@@ -36,3 +36,8 @@ export const statedWords: Readonly<Record<StatedKey, string>> = {
   blockagePercent: "Blockage correction, % of the correction itself",
   otherPercent: "Anything else, % of the drag",
 };
+
+/** A part by name alone, without its unit. */
+export function statedName(key: StatedKey): string {
+  return statedWords[key].split(",")[0];
+}

@@ -14,7 +14,11 @@ export function readTapTable(
   mapping: ColumnMapping<TapColumnKey>,
   decimalMark: DecimalMark | null,
   dynamicPressure: number | null,
-): { readonly taps: readonly TapReading[]; readonly problems: readonly TableProblem[] } {
+): {
+  readonly taps: readonly TapReading[];
+  readonly problems: readonly TableProblem[];
+  readonly decimalMark: DecimalMark;
+} {
   const mapped = mapColumns(table, tapColumnQuantities, mapping, decimalMark);
   const hasPoint = mapped.has("xMetres") && mapped.has("yMetres");
   const columns = `the columns are ${table.columns.join(", ")}: say which one it is`;
@@ -28,7 +32,8 @@ export function readTapTable(
     mapped.report(null, "pressurePascals", "pressures need the dynamicPressurePascals of the stream");
   }
   const taps: TapReading[] = [];
-  if (mapped.problems.length > 0) return { taps, problems: mapped.problems };
+  const { problems, decimalMark: mark } = mapped;
+  if (problems.length > 0) return { taps, problems, decimalMark: mark };
   for (let row = 0; row < table.rows.length; row++) {
     const number = rowNumber(table, row);
     const before = mapped.problems.length;
@@ -56,5 +61,5 @@ export function readTapTable(
       mapped.report(row, key, "it is missing; a tap needs a place");
     }
   }
-  return { taps, problems: mapped.problems };
+  return { taps, problems, decimalMark: mark };
 }

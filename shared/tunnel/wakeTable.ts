@@ -9,7 +9,11 @@ export function readWakeTable(
   table: DataTable,
   mapping: ColumnMapping<WakeColumnKey>,
   decimalMark: DecimalMark | null,
-): { readonly traverse: Omit<WakeTraverse, "dynamicPressure">; readonly problems: readonly TableProblem[] } {
+): {
+  readonly traverse: Omit<WakeTraverse, "dynamicPressure">;
+  readonly problems: readonly TableProblem[];
+  readonly decimalMark: DecimalMark;
+} {
   const mapped = mapColumns(table, wakeColumnQuantities, mapping, decimalMark);
   for (const key of ["positionMetres", "totalPressurePascals"] as const) {
     if (mapped.has(key)) continue;
@@ -43,5 +47,6 @@ export function readWakeTable(
       staticPressure: mapped.has("staticPressurePascals") ? Float64Array.from(stations, ({ fixed }) => fixed) : null,
     },
     problems: mapped.problems,
+    decimalMark: mapped.decimalMark,
   };
 }

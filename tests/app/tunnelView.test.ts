@@ -1,15 +1,14 @@
 import { resolve } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { runCase } from "../../shared/case/caseSteps";
-import { csvOfTable, readCsvTable } from "../../shared/tunnel/csvTable";
+import { demoDesign } from "../../shared/design/design";
 import type { TunnelResult } from "../../shared/tunnel/tunnelResult";
 import { asScatter } from "../../src/app/plots/scatterTrace";
 import { darkPalette, lightPalette } from "../../src/app/style/palette";
 import { budgetFigure } from "../../src/app/tunnel/budgetFigure";
+import { leftOutOfTunnel } from "../../src/app/tunnel/leftOutOfTunnel";
 import { offeredSet } from "../../src/app/tunnel/offeredSet";
-import { guessedMapping, runsDraft, runsText, takeRuns } from "../../src/app/tunnel/runsDraft";
 import { tapFigure, wakeFigure } from "../../src/app/tunnel/surveyFigures";
-import { presentTunnel, redoTunnel, showTunnel, undoTunnel } from "../../src/app/tunnel/tunnelBench";
 import { readTunnelCase, tunnelCaseText } from "../../src/app/tunnel/tunnelCaseText";
 import { tunnelDragFigure } from "../../src/app/tunnel/tunnelDragFigure";
 import { enterField, facilityFields, fieldText, fullScaleFields, modelFields } from "../../src/app/tunnel/tunnelFields";
@@ -102,35 +101,13 @@ describe("enterField(block, field, text)", () => {
   });
 });
 
-describe("takeRuns(text)", () => {
-  it("keeps what is no table as it was typed, and the last table in the work", () => {
-    showTunnel(startTunnel);
-    takeRuns("speedMetresPerSecond;forceNewtons\n30;1,5\n");
-    expect(runsText()).toContain("30;1,5");
-    takeRuns("a,a\n1");
-    expect(runsDraft.value?.message).toContain("stands twice");
-    expect(runsText()).toBe("a,a\n1");
-    expect(presentTunnel().block.runs?.data).toMatchObject({ columns: ["speedMetresPerSecond", "forceNewtons"] });
-    takeRuns("");
-    expect(presentTunnel().block.runs).toBeUndefined();
-    undoTunnel();
-    expect(presentTunnel().block.runs).toBeDefined();
-    redoTunnel();
-  });
-
-  it("guesses columns by common words and their units, and none that stands under its own name", () => {
-    const table = { columns: ["Speed [km/h]", "Drag (N)", "Temp", "kind"], rows: [] };
-    expect(guessedMapping(table)).toEqual({
-      speedMetresPerSecond: { column: "Speed [km/h]", unit: "km/h" },
-      forceNewtons: { column: "Drag (N)", unit: "N" },
-      temperatureCelsius: { column: "Temp" },
-    });
-  });
-
-  it("the text of a table reads back as the table, semicolons and decimal commas kept", () => {
-    const table = { columns: ["a", "b"], rows: [["1,5", "x;y"]], separator: ";" as const };
-    const read = readCsvTable(csvOfTable(table));
-    expect(read.ok && read.value).toEqual(table);
+describe("leftOutOfTunnel(design)", () => {
+  it("names floor, incidence and trips that a tunnel test has not, and nothing for a plain section", () => {
+    expect(leftOutOfTunnel(demoDesign)).toBeNull();
+    const trip = { side: "upper" as const, arc: 0.01, height: 1e-4 };
+    const sentence = leftOutOfTunnel({ floorGap: 0.0125, incidence: Math.PI / 36, trips: [trip, trip] });
+    expect(sentence).toContain("the floor 12.5 mm below it, its incidence of 5°, its 2 trips.");
+    expect(leftOutOfTunnel({ ...demoDesign, floorGap: 0 })).toContain("the floor it lies on.");
   });
 });
 

@@ -86,9 +86,10 @@ export const tapFields: readonly TunnelField[] = [
   field("pressureTaps.reynoldsNumber", "Reynolds number of the readings", "–"),
 ];
 
-/** A copy of plain data with the value at a path; undefined takes the key away. */
+/** A copy of plain data with the value at a path, through records and lists; undefined takes the key of a record away. */
 export function withValue(data: unknown, [key, ...rest]: readonly string[], value: unknown): unknown {
   if (key === undefined) return value;
+  if (Array.isArray(data)) return data.map((each, i) => (String(i) === key ? withValue(each, rest, value) : each));
   const record = { ...(typeof data === "object" && data !== null ? data : {}) } as Record<string, unknown>;
   const inner = withValue(record[key], rest, value);
   if (inner === undefined) delete record[key];

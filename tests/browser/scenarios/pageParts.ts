@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { extractText, getDocumentProxy } from "unpdf";
 import { expect } from "vitest";
-import { demoDesign } from "../../../shared/design/design";
+import { type Design, demoDesign } from "../../../shared/design/design";
 import { caseText } from "../../../src/app/files/caseText";
 import { screenHash } from "../../../src/app/files/screenLink";
 
@@ -34,12 +34,14 @@ export function fieldValue(page: Page, label: string): Promise<string> {
 /**
  * The part of an address that opens the page on a profile section of 80 x 30 mm, edge radius 6 mm, without any case.
  * @param pinnedRadii edge radii of designs that are pinned beside it, m
+ * @param change what else its designs have
  */
-export async function profileHash(pinnedRadii: readonly number[] = []): Promise<string> {
+export async function profileHash(pinnedRadii: readonly number[] = [], change: Partial<Design> = {}): Promise<string> {
   const profile = (edgeRadius: number) =>
     caseText({
       ...demoDesign,
       section: { family: "roundedRectangle", length: 0.08, height: 0.03, edgeRadius },
+      ...change,
     });
   const screen = JSON.stringify({
     design: profile(0.006),

@@ -8,6 +8,7 @@ import { openCaseFile } from "../../../src/cli/openCaseFile";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";
 import { eventually, expectFitsAPhone, printedReport, profileHash, waitForFigures } from "./pageParts";
+import { correlateParts, takeMappedTraverse } from "./tunnelParts";
 
 /** A demo as the command line works it out. */
 function commandLineResult(name: string): TunnelResult {
@@ -60,6 +61,7 @@ export function tunnelViewScenarios(stage: () => Stage): void {
       async () => !(await page.locator("ww-tunnel-similarity").textContent())?.includes("a grid ahead of the model"),
       "the tunnel's turbulence matches",
     );
+    await correlateParts(page);
 
     await page.getByRole("button", { name: "Demo: a section between walls" }).click();
     await page.locator("#wake-table").waitFor({ timeout: 60_000 });
@@ -79,12 +81,14 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     await waitForFigures(page);
     await showView(page);
     await page.locator("#wake-table").waitFor({ timeout: 60_000 });
+    await takeMappedTraverse(page, Number(wake[0]));
     expect(complaints).toEqual([]);
     await page.context().close();
   });
 
-  test("tunnel view: the run sheet comes back without a mapping, a bad table is told by row and column beside its cells and is not lost, another logger's table is mapped", async () => {
-    const { page, complaints } = await openTunnelView(stage(), { plots: false });
+  test("tunnel view: the run sheet comes back without a mapping, a bad table is told by row and column beside its cells and is not lost, another logger's table is mapped; a section is taken without its floor, which is said", async () => {
+    const hash = await profileHash([], { floorGap: 0.005 });
+    const { page, complaints } = await openTunnelView(stage(), { plots: false, hash });
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save the run sheet as CSV" }).click(),
@@ -119,8 +123,8 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     await errors
       .filter({ hasText: "no column holds forceNewtons; the columns are Art, Kraft [N], v (km/h), T [K]" })
       .waitFor();
-    await page.locator("#run-map-forceNewtons").selectOption("Kraft [N]");
-    await page.locator("#run-map-kind").selectOption("Art");
+    await page.locator("#runs-map-forceNewtons").selectOption("Kraft [N]");
+    await page.locator("#runs-map-kind").selectOption("Art");
     await errors.filter({ hasText: 'row 4, column Kraft [N]: "0.99" has a point' }).waitFor();
     await errors.filter({ hasText: 'row 5, column T [K]: "x" is not a number' }).waitFor();
     expect(await page.locator("#runs-preview td.is-wrong").count()).toBe(2);
@@ -136,6 +140,13 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     await page.locator("#tunnel-runs").blur();
     await page.locator("ww-tunnel-data .error", { hasText: 'the column name "a" stands twice' }).waitFor();
     expect(await page.locator("#tunnel-runs").inputValue()).toBe("a,a\n1,2\n");
+
+    const leftOut = page.locator("#tunnel-left-out");
+    expect(await leftOut.textContent()).toBe("");
+    await page.getByRole("button", { name: "Take the section view's design" }).click();
+    await leftOut.filter({ hasText: "Left out of the section view's design: the floor 5 mm below it." }).waitFor();
+    await page.getByRole("button", { name: "Undo" }).click();
+    await eventually(async () => (await leftOut.textContent()) === "", "undo takes the words away with the section");
     expect(complaints).toEqual([]);
     await page.context().close();
   });
@@ -148,6 +159,7 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     }
     await page.locator("#plot-tunnel-drag").getByRole("button", { name: "Table of" }).click();
     await page.locator("ww-tunnel-data summary").click();
+    await page.getByRole("button", { name: "Add a correlation" }).click();
     await expectAccessible(page);
     const [first] = await shownPoints(page);
     const { totalPages, text: words } = await printedReport(page);

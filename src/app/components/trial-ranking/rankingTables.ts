@@ -15,7 +15,7 @@ export function rankingTables(result: TrialResult, ranking: RankingResult) {
 
 function standingTable(result: TrialResult, { standings, activity }: RankingResult) {
   const percent = (share: number | null) => (share === null ? "–" : `${(100 * share).toFixed(0)} %`);
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="Pucks in order"><table class="is-wide standings">
+  return html`<div class="scroll is-standings" tabindex="0" role="region" aria-label="Pucks in order"><table class="is-wide standings">
     <thead><tr><th scope="col">puck</th><th scope="col">mean rank</th>${activity === null ? nothing : html`<th scope="col">median score</th>`}<th scope="col">strength</th><th scope="col">band</th><th scope="col">first in</th><th scope="col">players</th></tr></thead>
     <tbody>${standings.map(
       (
@@ -26,7 +26,7 @@ function standingTable(result: TrialResult, { standings, activity }: RankingResu
 }
 
 function pairTable({ pairs }: RankingResult) {
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="Pairs"><table class="is-wide pairs">
+  return html`<div class="scroll is-pairs" tabindex="0" role="region" aria-label="Pairs"><table class="is-wide pairs">
     <thead><tr><th scope="col">pair</th><th scope="col">for</th><th scope="col">against</th><th scope="col">equal</th><th scope="col">p</th><th scope="col">p, all pairs</th><th scope="col">verdict</th></tr></thead>
     <tbody>${pairs.map(
       (

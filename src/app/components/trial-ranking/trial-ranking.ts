@@ -93,11 +93,17 @@ export class TrialRanking extends LitElement {
   }
 }
 
+const pictureMargin = { l: 14, r: 10, t: 6, b: 44 };
+
+/** Half as wide as a page, since the pairs stand beside it, and as high as its pucks need. */
 async function picture(figure: PlotFigure): Promise<string> {
   const plotly = await loadPlotly();
-  const [width, height] = [760, 260];
+  const [width, height] = [460, 60 + 36 * figure.table.rows.length];
   return plotly.toImage(
-    { data: [...figure.data], layout: { ...figure.layout, width, height, paper_bgcolor: "#ffffff" } },
+    {
+      data: [...figure.data],
+      layout: { ...figure.layout, width, height, margin: pictureMargin, paper_bgcolor: "#ffffff" },
+    },
     { format: "svg", width, height },
   );
 }

@@ -116,52 +116,17 @@ export const trialViewStyles = css`
   .trial-section details.screen {
     display: block;
   }
+  .trial-section .beside,
+  .trial-section .part {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.65rem;
+    align-content: start;
+  }
   .trial-section .is-stale {
     opacity: 0.6;
   }
   .trial-section .paper {
     display: none;
-  }
-  @media print {
-    ww-trial-view .is-inputs,
-    ww-trial-scores,
-    .trial-section .line,
-    .trial-section .line.screen,
-    .trial-section button,
-    .trial-section ww-plot,
-    .trial-section .screen,
-    .trial-section details.screen {
-      display: none;
-    }
-    .trial-section {
-      border: none;
-      padding: 1mm 0 2mm;
-      font-size: 9pt;
-      gap: 1.2mm;
-    }
-    .trial-section .paper {
-      display: grid;
-      gap: 2mm;
-    }
-    .trial-section h3 {
-      break-after: avoid-page;
-    }
-    .trial-section .paper img {
-      width: 100%;
-      max-height: 50mm;
-      object-fit: contain;
-      object-position: left;
-    }
-    .trial-section .paper > div {
-      display: grid;
-      gap: 1.2mm;
-      break-inside: avoid-page;
-    }
-    .trial-section .scroll {
-      overflow: visible;
-    }
-    .trial-section table {
-      font-size: 8pt;
-    }
   }
 `;

@@ -13,6 +13,7 @@ import "../trial-power/trial-power";
 import "../trial-ranking/trial-ranking";
 import "../trial-scores/trial-scores";
 import "../trial-setup/trial-setup";
+import { trialPrintStyles } from "./trial-print.styles";
 import { trialViewStyles } from "./trial-view.styles";
 
 /** Player trials: the plan, the scores, and what they say about pucks, order, players and drag. */
@@ -25,6 +26,7 @@ export class TrialView extends LitElement implements ReportingView {
     super();
     adoptDocumentStyles(viewStyles);
     adoptDocumentStyles(trialViewStyles);
+    adoptDocumentStyles(trialPrintStyles);
   }
 
   protected override createRenderRoot(): HTMLElement {

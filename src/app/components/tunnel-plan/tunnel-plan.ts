@@ -8,7 +8,7 @@ import { runSheetHtml } from "../../../../shared/tunnel/runSheetHtml";
 import { printPage } from "../../files/printPage";
 import { saveFile } from "../../files/saveFile";
 import { StoreController } from "../../store/storeController";
-import { takeRuns } from "../../tunnel/runsDraft";
+import { takeTable } from "../../tunnel/tableDraft";
 import { changeBlock, tunnelBench } from "../../tunnel/tunnelBench";
 import { planFields } from "../../tunnel/tunnelFields";
 import "../tunnel-fields/tunnel-fields";
@@ -30,7 +30,7 @@ export class TunnelPlanElement extends LitElement {
       return;
     }
     this.mayReplace = false;
-    takeRuns(runSheetCsv(plan));
+    takeTable("runs", runSheetCsv(plan));
   }
 
   protected override render() {

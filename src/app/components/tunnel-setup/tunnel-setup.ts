@@ -7,6 +7,7 @@ import { loadDemoCase } from "../../files/demoCases";
 import { presentPuck } from "../../puck/puckBench";
 import { StoreController } from "../../store/storeController";
 import { presentDesign } from "../../store/workbench";
+import { leftOutOfTunnel } from "../../tunnel/leftOutOfTunnel";
 import { openTunnelCase } from "../../tunnel/openTunnelCase";
 import { changeBlock, changeTunnel, tunnelBench } from "../../tunnel/tunnelBench";
 import { facilityFields, fullScaleFields, modelFields, spanField } from "../../tunnel/tunnelFields";
@@ -23,6 +24,8 @@ const demos = [
 export class TunnelSetup extends LitElement {
   private readonly inputs = new StoreController(this, tunnelBench, (value) => value.history.present);
   @state() private problem = "";
+  /** What the section that was taken last has lost; said for as long as it is the model. */
+  @state() private loss: { readonly of: string; readonly sentence: string } | null = null;
 
   protected override createRenderRoot(): HTMLElement {
     return this;
@@ -52,8 +55,11 @@ export class TunnelSetup extends LitElement {
   private takeSection(): void {
     const design = presentDesign();
     const { scale, spanMetres, sandGrainRoughnessMetres } = this.inputs.value.block.model;
+    const section = sectionToDocument(design.section, design.sectionName);
+    const sentence = leftOutOfTunnel(design);
+    this.loss = sentence === null ? null : { of: JSON.stringify(section), sentence };
     const model: TunnelBlockDocument["model"] = {
-      section: sectionToDocument(design.section, design.sectionName),
+      section,
       spanMetres: spanMetres ?? this.inputs.value.block.facility.testSectionHeightMetres,
       scale,
       sandGrainRoughnessMetres,
@@ -84,6 +90,7 @@ export class TunnelSetup extends LitElement {
         <button type="button" @click=${this.takePuck}>Take the puck view's candidate</button>
         <button type="button" @click=${this.takeSection}>Take the section view's design</button>
       </div>
+      <p class="hint" role="status" id="tunnel-left-out">${this.loss !== null && this.loss.of === JSON.stringify(model.section) ? this.loss.sentence : ""}</p>
       ${
         model.puck === undefined
           ? nothing

@@ -6,6 +6,7 @@ import { type StatementKind, statementKinds } from "../../../../shared/tunnel/un
 import { StoreController } from "../../store/storeController";
 import { changeBlock, changeTunnel, tunnelBench } from "../../tunnel/tunnelBench";
 import { enterValue, uncertaintyFields } from "../../tunnel/tunnelFields";
+import "../tunnel-correlations/tunnel-correlations";
 import "../tunnel-fields/tunnel-fields";
 
 const kindWords: Readonly<Record<StatementKind, string>> = {
@@ -72,6 +73,7 @@ export class TunnelUncertainty extends LitElement {
         ${statedKeys.map((key) => this.renderStatement(key))}
         <p class="hint">Empty is not stated: taken as exact, and said so. Degrees of freedom: empty is endless.</p>
       </details>
+      <ww-tunnel-correlations></ww-tunnel-correlations>
     </section>`;
   }
 

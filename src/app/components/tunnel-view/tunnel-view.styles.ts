@@ -43,6 +43,21 @@ export const tunnelViewStyles = css`
     display: grid;
     gap: 0.35rem;
   }
+  .tunnel-section ww-tunnel-correlations,
+  .tunnel-section .correlation {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.35rem;
+  }
+  .tunnel-section .correlation {
+    border-left: 3px solid var(--rule);
+    padding-left: 0.6rem;
+  }
+  .tunnel-section .table-input {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 0.7rem;
+  }
   .tunnel-section details > .row,
   .tunnel-section details > p {
     margin-top: 0.35rem;
@@ -96,9 +111,9 @@ export const tunnelViewStyles = css`
       margin: 0 0 2mm;
     }
     ww-tunnel-view ww-tunnel-data,
+    ww-tunnel-view ww-tunnel-table,
     .tunnel-section .fields,
     .tunnel-section ww-tunnel-fields,
-    .tunnel-section .file,
     ww-tunnel-view .is-inputs,
     .tunnel-section .line,
     .tunnel-section button,

@@ -1,0 +1,87 @@
+import { csvOfTable, readCsvTable } from "../../../shared/tunnel/csvTable";
+import type { DataTable } from "../../../shared/tunnel/dataTable";
+import type { TunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
+import { Notifier } from "../store/notifier";
+import { guessedColumns } from "./guessedColumns";
+import { tableInCase } from "./openTunnelCase";
+import { type TableKey, type TablePart, tableKinds } from "./tableKinds";
+import { changeBlock, presentTunnel } from "./tunnelBench";
+
+/** Text that cannot be taken as a table yet, as it was typed, with the reason. */
+interface TableDraft {
+  readonly text: string;
+  readonly message: string;
+}
+
+/** The drafts; where there is none the block's own table is shown. */
+export const tableDrafts = new Notifier<Readonly<Partial<Record<TableKey, TableDraft>>>>({});
+
+/** A table of the present block; undefined when it has none. */
+export function tablePart(block: TunnelBlockDocument, key: TableKey): TablePart | undefined {
+  return block[key];
+}
+
+/** The text of a table as it is edited. */
+export function tableText(key: TableKey): string {
+  const draft = tableDrafts.value[key];
+  if (draft !== undefined) return draft.text;
+  const data = tablePart(presentTunnel().block, key)?.data;
+  return data === undefined || typeof data === "string" ? "" : csvOfTable(data);
+}
+
+/** Takes a table's text: into the block where it is a table, else as a draft. An empty text takes the table away. */
+export function takeTable(key: TableKey, text: string): void {
+  if (text.trim() === "") {
+    takeAway(key);
+    return;
+  }
+  const table = readCsvTable(text);
+  if (!table.ok) {
+    tableDrafts.patch({ [key]: { text, message: table.problem.message } });
+    return;
+  }
+  tableDrafts.patch({ [key]: undefined });
+  const kind = tableKinds[key];
+  const before = tablePart(presentTunnel().block, key);
+  if (before !== undefined && typeof before.data !== "string" && sameColumns(before.data, table.value)) {
+    replace(key, { ...before, data: tableInCase(table.value) });
+    return;
+  }
+  // Columns, decimal mark and rows left out were those of the other table; what else the block has stays.
+  const { data: _data, columns: _columns, decimalMark: _mark, leftOutRows: _rows, ...others } = before ?? {};
+  replace(key, {
+    ...kind.start,
+    ...others,
+    data: tableInCase(table.value),
+    columns: guessedColumns(kind, table.value),
+  });
+}
+
+/** Takes a table out of the block, and what was typed for it. */
+export function takeAway(key: TableKey): void {
+  tableDrafts.patch({ [key]: undefined });
+  if (tablePart(presentTunnel().block, key) !== undefined) changeBlock({ [key]: undefined });
+}
+
+/** Changes what a table of the block has besides its rows; undefined takes a key away. */
+export function changeTable(key: TableKey, change: Partial<TablePart>): void {
+  const before = tablePart(presentTunnel().block, key);
+  if (before !== undefined) replace(key, { ...before, ...change });
+}
+
+/** Names the column that holds a key, and its unit; an empty name leaves the key to be found by its own name. */
+export function mapColumn(key: TableKey, columnKey: string, column: string, unit?: string): void {
+  const { [columnKey]: _old, ...others } = tablePart(presentTunnel().block, key)?.columns ?? {};
+  changeTable(key, {
+    columns: column === "" ? others : { ...others, [columnKey]: unit === undefined ? { column } : { column, unit } },
+  });
+}
+
+function replace(key: TableKey, part: TablePart): void {
+  const entries = Object.entries(part).filter(([, value]) => value !== undefined);
+  changeBlock({ [key]: Object.fromEntries(entries) } as Partial<TunnelBlockDocument>);
+}
+
+function sameColumns(a: DataTable, b: DataTable): boolean {
+  return JSON.stringify(a.columns) === JSON.stringify(b.columns);
+}
