@@ -78,7 +78,10 @@ export function comparedSettings(settings: FlowSettings): ComparedSettings {
 
 function designRemarks({ kind }: CaseMeasurement["design"]): string[] {
   if (kind === "section") return [];
-  return ["A whole puck, predicted for a rising speed. Its offset is shown and carried to no other design."];
+  return [
+    "A whole puck, predicted for a rising speed. Its offset is shown and carried to no other design.",
+    "Its band holds what the methods and sources behind it allow, no share of measured pucks; En takes it as if it held nine in ten.",
+  ];
 }
 
 function uncertaintyRemarks({ points, direction }: MeasurementSet): string[] {

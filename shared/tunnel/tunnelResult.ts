@@ -4,6 +4,7 @@ import type { TapSurvey } from "./pressureTaps";
 import type { ReducedPoint, TunnelReduction } from "./reduceRuns";
 import type { TunnelPlan } from "./runPlan";
 import type { Similarity } from "./similarity";
+import type { TunnelShape } from "./tunnelShape";
 import type { WakeSurveyResult } from "./wakeSurvey";
 
 /** A reduced point beside the prediction in the tunnel's turbulence, in the same direction of speed. */
@@ -15,6 +16,7 @@ export interface TunnelPoint extends ReducedPoint {
 /** Everything that a tunnel block yields. Plain data; null where the block asks for nothing or it failed. */
 export interface TunnelResult {
   readonly model: string;
+  readonly shape: TunnelShape["kind"];
   readonly facility: string;
   /** What Reynolds numbers and coefficients are on, at the model's size. */
   readonly referenceLength: string;

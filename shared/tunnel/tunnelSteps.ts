@@ -92,6 +92,7 @@ export function* tunnelSteps(theCase: TunnelCase, predict = predictDrag): Genera
   );
   return {
     model: model.shape.name,
+    shape: model.shape.kind,
     facility: theCase.facilityName ?? facility.fluid.name,
     referenceLength: reference.lengthName,
     referenceLengthMetres: reference.length,

@@ -150,7 +150,13 @@ describe("figures of measured and predicted drag", () => {
     row({ reynolds: 1e5, direction: "rising" }),
     row({ reynolds: 1e5, direction: "falling", predictedDragCoefficient: null, normalisedError: null }),
   ];
-  const result = { name: "A", rows, referenceText: "Cd on its area", shownOn: "Cd on the width, Re on the width" };
+  const result = {
+    name: "A",
+    rows,
+    referenceText: "Cd on its area",
+    design: "section" as const,
+    shownOn: "Cd on the width, Re on the width",
+  };
 
   it("draw band, prediction by direction, and measured points with bars of k = 2; the table has them all", () => {
     const figure = overlayFigure({ result, shown: null }, lightPalette);

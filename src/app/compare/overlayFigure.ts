@@ -1,6 +1,7 @@
 import type { Data } from "plotly.js-dist-min";
 import type { ComparisonRow, SetResult } from "../../../shared/evidence/comparisonResult";
 import type { SpeedDirection } from "../../../shared/evidence/measurement";
+import { bandWords } from "../plots/bandWords";
 import { figureLayout, type PlotFigure, withOpacity } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 
@@ -12,7 +13,7 @@ export interface ShownSetting {
 }
 
 export interface OverlayInput {
-  readonly result: Pick<SetResult, "name" | "rows" | "referenceText" | "shownOn">;
+  readonly result: Pick<SetResult, "name" | "rows" | "design" | "referenceText" | "shownOn">;
   readonly shown: ShownSetting | null;
 }
 
@@ -90,7 +91,7 @@ export function overlayFigure({ result, shown }: OverlayInput, palette: Palette)
   return {
     key: "measured-drag",
     title: `Measured and predicted drag, ${result.name}`,
-    caption: `${result.shownOn}. Bars of the measurement: expanded uncertainty, k = 2; band of the prediction: nine in ten published values. Stated by the source: ${result.referenceText}.`,
+    caption: `${result.shownOn}. Bars of the measurement: expanded uncertainty, k = 2; band of the prediction: ${bandWords[result.design]}. Stated by the source: ${result.referenceText}.`,
     data,
     layout: figureLayout(
       palette,

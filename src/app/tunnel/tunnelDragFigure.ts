@@ -2,6 +2,7 @@ import type { Data } from "plotly.js-dist-min";
 import { blockageMethodWords } from "../../../shared/tunnel/blockage";
 import type { PredictedDrag, SpeedDirection } from "../../../shared/tunnel/predictedDrag";
 import type { TunnelPoint, TunnelResult } from "../../../shared/tunnel/tunnelResult";
+import { bandWords } from "../plots/bandWords";
 import { figureLayout, type PlotFigure, withOpacity } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 
@@ -70,7 +71,7 @@ export function tunnelDragFigure(result: TunnelResult, palette: Palette): PlotFi
   return {
     key: "tunnel-drag",
     title: `Drag of ${result.model} in the tunnel`,
-    caption: `Cd on the ${result.referenceArea}, Re on the ${result.referenceLength}. Bars: expanded uncertainty (${coverageText(points)}); band of the prediction: nine in ten published values. Open marks: falling speed.`,
+    caption: `Cd on the ${result.referenceArea}, Re on the ${result.referenceLength}. Bars: expanded uncertainty (${coverageText(points)}); band of the prediction: ${bandWords[result.shape]}. Open marks: falling speed.`,
     data,
     layout: figureLayout(
       palette,
