@@ -26,7 +26,7 @@ export type MeasuredOutcome =
 /** What the evidence worker does with measurements. What was measured must stand in the set itself. */
 export interface MeasurementWork {
   compareSet(document: MeasurementSetDocument): Promise<MeasuredOutcome>;
-  /** Settings that would explain a disagreement, ranked. */
+  /** Settings that would explain a disagreement, or fit better where there is none, ranked. */
   findCauses(
     document: MeasurementSetDocument,
     onStep: (step: CauseStep) => Promise<void>,
@@ -79,7 +79,7 @@ export function measurementWork(): MeasurementWork {
       const opened = open(document);
       if (!opened.ok) return opened;
       const { measurement, body } = opened.value;
-      const search = causeSteps(body, measurement.set, compareSet(body, measurement.set));
+      const search = causeSteps(body, measurement.set, compareSet(body, measurement.set), true);
       for (let step = 0; ; step++) {
         const trial = search.next();
         if (trial.done === true) return success(trial.value);

@@ -48,14 +48,16 @@ export const causeCaution =
  * Looks for the settings that would explain a disagreement, varying one at a time and solving again, one trial per
  * `next()`. Ranked by the share of the squared residuals that each explains; of two that explain about the same (within
  * 5 %), one with a plausible value comes first.
- * @returns an empty list where no point has bands that do not touch: there is nothing to explain
+ * @param evenInside whether to look where no point has bands that do not touch too: for what would fit better
+ * @returns an empty list where there is nothing to explain
  */
 export function* causeSteps(
   measured: MeasuredBody,
   set: MeasurementSet,
   comparison: SetComparison,
+  evenInside = false,
 ): Generator<CauseStep, CauseSuggestion[]> {
-  if (comparison.exceedingCount === 0) return [];
+  if (comparison.comparedCount === 0 || (comparison.exceedingCount === 0 && !evenInside)) return [];
   const causes = measured.causes(set.conditions, comparison.settings);
   const total = causes.length * mostTrials;
   const suggestions: CauseSuggestion[] = [];

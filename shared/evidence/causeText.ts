@@ -11,11 +11,18 @@ export function causeVerdict({
   exceedingBefore,
   exceedingAfter,
 }: Pick<CauseSuggestion, "explainedShare" | "exceedingBefore" | "exceedingAfter">): string {
+  if (exceedingBefore === 0) return fitVerdict(explainedShare);
   if (explainedShare >= explains) return "would explain it";
   if (explainedShare >= explainsPart && exceedingAfter > exceedingBefore) {
     return "would explain part of it and set other points apart";
   }
   return explainedShare >= explainsPart ? "would explain part of it" : "does not explain it";
+}
+
+/** Where all points agree inside both bands there is nothing to explain, but a setting may fit better. */
+function fitVerdict(explainedShare: number): string {
+  if (explainedShare >= explains) return "would fit far better";
+  return explainedShare >= explainsPart ? "would fit better" : "would not fit better";
 }
 
 /** A setting's value as people write it: per cent of turbulence, ks/D, length/width, blockage in per cent. */
@@ -47,8 +54,12 @@ export function causeSentence(cause: CauseSuggestion): string {
   const Name = name[0].toUpperCase() + name.slice(1);
   if (explainedShare < explainsPart) return `${Name} ${verdict}, whatever its value.`;
   const range = `${bareValue(key, low)} to ${bareValue(key, high)}`;
+  const points =
+    exceedingBefore === 0 && exceedingAfter === 0
+      ? ""
+      : `; points beyond both bands ${exceedingBefore} before, ${exceedingAfter} after`;
   const plausible = cause.plausible ? "That is a plausible value" : "That is not a plausible value";
-  return `${Name} ${verdict}: ${causeValueText(key, value)} (${range}) in place of ${bareValue(key, stated)} takes away ${Math.round(100 * explainedShare)} % of the squared residuals; points beyond both bands ${exceedingBefore} before, ${exceedingAfter} after. ${plausible} (${cause.plausibleSource}).`;
+  return `${Name} ${verdict}: ${causeValueText(key, value)} (${range}) in place of ${bareValue(key, stated)} takes away ${Math.round(100 * explainedShare)} % of the squared residuals${points}. ${plausible} (${cause.plausibleSource}).`;
 }
 
 function digits(value: number, count: number): string {

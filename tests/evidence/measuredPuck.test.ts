@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { CaseResults } from "../../shared/case/caseResults";
 import { runCase } from "../../shared/case/caseSteps";
 import { readCaseDocument } from "../../shared/case/readCase";
+import { causeSentence } from "../../shared/evidence/causeText";
 import { compareSet } from "../../shared/evidence/compareSet";
 import { comparisonTable } from "../../shared/evidence/comparisonTable";
 import { confinedPuckDrag } from "../../shared/evidence/confinedPuckDrag";
@@ -111,6 +112,13 @@ describe("causeSteps on a puck: a measurement made by the engine under another s
     const comparison = compareSet(body, set);
     expect(comparison.exceedingCount).toBe(0);
     expect(causesOf(body, set, comparison)).toEqual([]);
+    // Asked for what fits better it names the turbulence that the set was made with.
+    const [first] = causesOf(body, set, comparison, true);
+    expect(first).toMatchObject({ key: "turbulence", exceedingBefore: 0, exceedingAfter: 0 });
+    expect(first.low).toBeLessThanOrEqual(0.05);
+    expect(first.high).toBeGreaterThanOrEqual(0.05);
+    expect(first.explainedShare).toBeGreaterThan(0.9);
+    expect(causeSentence(first)).toMatch(/^Turbulence would fit far better: Tu [\d.]+ % \(.*residuals\. That is/);
   });
 
   it("face-on points to the walls first and finds their share of the section", () => {

@@ -61,8 +61,9 @@ export function causesOf(
   body: MeasuredBody,
   set: MeasurementSet,
   comparison: SetComparison = compareSet(body, set),
+  evenInside = false,
 ): CauseSuggestion[] {
-  const steps = causeSteps(body, set, comparison);
+  const steps = causeSteps(body, set, comparison, evenInside);
   for (;;) {
     const step = steps.next();
     if (step.done === true) return step.value;

@@ -109,6 +109,9 @@ export function compareViewScenarios(stage: () => Stage): void {
     await plot.locator(".scatterlayer .trace").first().waitFor({ state: "attached", timeout: 60_000 });
 
     await page.locator("ww-compare-sets button[aria-pressed]", { hasText: "profile, water channel B" }).click();
+    await causes.getByText("there is nothing to explain").waitFor();
+    await causes.getByRole("button", { name: "Look for a better fit" }).click();
+    await causes.locator("[data-cause]", { hasText: "would fit" }).first().waitFor({ timeout: 90_000 });
     await page.getByLabel("Show it on designs of the same family").check();
     await page.getByRole("button", { name: "Section", exact: true }).click();
     const figures = page.locator("ww-key-figures");

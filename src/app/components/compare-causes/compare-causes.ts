@@ -23,23 +23,20 @@ export class CompareCauses extends LitElement {
     const isApart = known.answer.result.exceedingCount > 0;
     return html`<section class="view-section compare-section" aria-labelledby="compare-causes-heading">
       <h2 id="compare-causes-heading">Likely causes</h2>
-      ${
-        isApart
-          ? html`<p class="hint">Turbulence, roughness, end relief and blockage, as far as the prediction depends on them, are varied one at a time and the design is solved again.</p>
-            ${this.renderSearch(set, known)}`
-          : html`<p>No point lies beyond both bands: there is nothing to explain.</p>`
-      }
+      ${isApart ? nothing : html`<p>No point lies beyond both bands: there is nothing to explain. Settings that would fit better can still be looked for.</p>`}
+      <p class="hint">Turbulence, roughness, end relief and blockage, as far as the prediction depends on them, are varied one at a time and the design is solved again.</p>
+      ${this.renderSearch(set, known, isApart)}
     </section>`;
   }
 
-  private renderSearch(set: MeasuredSetInputs, { search, shown }: SetAnswer) {
+  private renderSearch(set: MeasuredSetInputs, { search, shown }: SetAnswer, isApart: boolean) {
     if (search?.status === "running") {
       return html`<div class="line"><progress max=${search.total} value=${search.done} aria-label="Search for causes"></progress>
           <button type="button" @click=${cancelSearch}>Cancel</button></div>
         <p class="hint" role="status">${search.label}</p>`;
     }
     const isDone = search?.status === "done";
-    return html`<div class="line"><button type="button" class=${isDone ? "" : "is-main"} @click=${() => searchCauses(set)}>${isDone ? "Look again" : "Look for causes"}</button></div>
+    return html`<div class="line"><button type="button" class=${isDone || !isApart ? "" : "is-main"} @click=${() => searchCauses(set)}>${isDone ? "Look again" : isApart ? "Look for causes" : "Look for a better fit"}</button></div>
       <p class="hint" role="status">${search === null || isDone ? nothing : search.message}</p>
       ${
         search?.status !== "done"
