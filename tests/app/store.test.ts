@@ -16,6 +16,22 @@ describe("Notifier", () => {
   });
 });
 
+describe("a listener that replaces the value while it is told of one", () => {
+  test("leaves every other listener with the newest value, never with the older one after it", () => {
+    const notifier = new Notifier({ design: 1, stale: false });
+    const heard: { before: unknown[]; after: unknown[] } = { before: [], after: [] };
+    notifier.subscribe((value) => heard.before.push(value));
+    notifier.subscribe(({ design, stale }) => {
+      if (design === 2 && !stale) notifier.patch({ stale: true });
+    });
+    notifier.subscribe((value) => heard.after.push(value));
+    notifier.patch({ design: 2 });
+    expect(heard.after).toEqual([{ design: 2, stale: true }]);
+    expect(heard.before.at(-1)).toBe(notifier.value);
+    expect(notifier.value).toEqual({ design: 2, stale: true });
+  });
+});
+
 describe("history", () => {
   test("undo and redo walk the versions; a drag's in-between states are one step", () => {
     let history = record(startHistory("a"), "b");

@@ -16,7 +16,11 @@ export class Notifier<T> {
   set value(next: T) {
     if (Object.is(next, this.#value)) return;
     this.#value = next;
-    for (const listener of [...this.#listeners]) listener(next);
+    for (const listener of [...this.#listeners]) {
+      // A listener that replaced the value has told everyone of the newer one; the rest must not get the older after it.
+      if (!Object.is(this.#value, next)) return;
+      listener(next);
+    }
   }
 
   /** Replaces the given keys of an object value. */
