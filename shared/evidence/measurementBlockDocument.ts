@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { exactlyOneInSchema, requireExactlyOne } from "../case/exactlyOne";
 import { fluidDocument } from "../case/fluidDocument";
 import { incidenceBounds, roughnessHeightBounds, roughnessRatioBounds, turbulenceBounds } from "../case/limits";
 import { evenPanelCount } from "../case/panelCountDocument";
@@ -110,12 +111,8 @@ const set = strictRecord("a measurement set", {
   .superRefine((value, context) => {
     const refuse = (key: string, message: string) =>
       context.addIssue({ code: "custom", path: [key], message, input: value });
-    const given = pointSources.filter((key) => value[key] !== undefined);
-    if (given.length !== 1) {
-      refuse(given[1] ?? "points", "exactly one of points, table and fromTunnel must be given");
-    }
-    const designs = measuredDesigns.filter((key) => value[key] !== undefined);
-    if (designs.length !== 1) refuse(designs[1] ?? "section", "exactly one of section and puck must be given");
+    requireExactlyOne(value, pointSources, context);
+    requireExactlyOne(value, measuredDesigns, context);
     if (value.section !== undefined && value.attitude !== undefined) {
       refuse("attitude", "it is that of a puck; a section has incidenceDegrees");
     }
@@ -133,7 +130,7 @@ const set = strictRecord("a measurement set", {
     }
   })
   .meta({
-    allOf: [pointSources, measuredDesigns].map((keys) => ({ oneOf: keys.map((key) => ({ required: [key] })) })),
+    allOf: [pointSources, measuredDesigns].map(exactlyOneInSchema),
   });
 
 /** Measurements to hold against the prediction. */

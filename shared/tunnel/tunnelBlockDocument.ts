@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { requireExactlyOne } from "../case/exactlyOne";
 import { fluidDocument } from "../case/fluidDocument";
 import { lengthBounds, roughnessHeightBounds, speedBounds, turbulenceBounds } from "../case/limits";
 import { quantity, strictRecord, text } from "../case/quantity";
@@ -29,17 +30,6 @@ function speeds(description: string) {
   return z.array(quantity("Speed", speedBounds), { error: rule }).min(1, rule).max(60, rule).describe(description);
 }
 
-function exactlyOne(
-  document: Readonly<Record<string, unknown>>,
-  keys: readonly string[],
-  context: z.RefinementCtx,
-): void {
-  const given = keys.filter((key) => document[key] !== undefined);
-  if (given.length === 1) return;
-  const message = `exactly one of ${keys.join(" and ")} must be given`;
-  context.addIssue({ code: "custom", path: [given.length === 0 ? keys[0] : given[1]], message, input: document });
-}
-
 const statement = (description: string) =>
   strictRecord("an uncertainty", {
     plusMinus: quantity("Plus and minus", { from: 0, to: 1e6, unit: "" }),
@@ -59,7 +49,7 @@ const model = strictRecord("a model", {
   sandGrainRoughnessMetres: quantity("Equivalent sand-grain roughness at full size", roughnessHeightBounds),
 })
   .superRefine((value, context) => {
-    exactlyOne(value, ["section", "puck"], context);
+    requireExactlyOne(value, ["section", "puck"], context);
     if (value.section !== undefined && value.spanMetres === undefined) {
       context.addIssue({
         code: "custom",
