@@ -1,7 +1,7 @@
 import type { FluidProperties } from "../fluid/fluidSpec";
-import { equivalentRoughness, patternSource } from "../pattern/equivalentRoughness";
-import type { SurfacePattern } from "../pattern/surfacePattern";
+import { patternSource } from "../pattern/equivalentRoughness";
 import { floorNotes } from "../solve/floorNotes";
+import type { PatternWall } from "./resolvedCase";
 import type { ResultRow } from "./resultRow";
 
 /** Holds for every result of the engine. */
@@ -34,13 +34,12 @@ export function cautionsFor(fluid: FluidProperties | null, rows: readonly Result
 }
 
 /** What a roughness rests on that was estimated from a pattern; none where it was given. */
-export function patternCautions(pattern: SurfacePattern | null): string[] {
-  const estimate = pattern === null ? null : equivalentRoughness(pattern);
-  if (pattern === null || estimate?.ok !== true) return [];
-  const { sandGrainRoughness, insideMeasured } = estimate.value;
+export function patternCautions(wall: PatternWall | null): string[] {
+  if (wall === null) return [];
+  const { sandGrainRoughness, insideMeasured } = wall.estimate;
   const reach = insideMeasured ? "" : " The pattern lies outside the surfaces that were measured: a rough guess.";
   return [
-    `Sand-grain roughness ${Number((1000 * sandGrainRoughness).toPrecision(3))} mm is estimated from the pattern of ${pattern.kind}. Source: ${patternSource}${reach}`,
+    `Sand-grain roughness ${Number((1000 * sandGrainRoughness).toPrecision(3))} mm is estimated from the pattern of ${wall.pattern.kind}. Source: ${patternSource}${reach}`,
   ];
 }
 

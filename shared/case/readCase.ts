@@ -10,10 +10,9 @@ import { caseShapes } from "./caseShapes";
 import { crossChecks } from "./crossChecks";
 import { documentProblems } from "./documentProblems";
 import { expandSweep } from "./expandSweep";
-import { largestCaseBytes } from "./limits";
-import { parseJson } from "./parseJson";
+import { parseDocument } from "./parseDocument";
 import { patternOf } from "./patternDocument";
-import type { Case, CaseRoughness, CaseStream } from "./resolvedCase";
+import type { Case, CaseRoughness, CaseStream, PatternWall } from "./resolvedCase";
 
 /**
  * A case, or everything that is wrong with its file. `problem` sums up in one line (file, first key, allowed range, how
@@ -29,19 +28,21 @@ export type CaseReading =
  * @param fileName its name, for messages
  */
 export function readCase(text: string, fileName: string): CaseReading {
-  if (text.length > largestCaseBytes) {
-    const message = `the file has ${text.length} characters; a case file must have at most ${largestCaseBytes}`;
-    return refused(fileName, [{ code: "size", message }]);
-  }
-  const json = parseJson(text);
-  return json.ok ? readCaseDocument(json.value, fileName) : refused(fileName, [json.problem]);
+  const parsed = parseDocument(text, caseDocument);
+  return parsed.ok ? checkCase(parsed.value, fileName) : refused(fileName, parsed.problems);
 }
 
 /** Reads a case that has been parsed already. */
 export function readCaseDocument(document: unknown, fileName: string): CaseReading {
   const parsed = caseDocument.safeParse(document);
-  if (!parsed.success) return refused(fileName, documentProblems(document, parsed.error));
-  const resolved = resolve(parsed.data);
+  return parsed.success
+    ? checkCase(parsed.data, fileName)
+    : refused(fileName, documentProblems(document, parsed.error));
+}
+
+/** The case of a document that fits the schema, or what contradicts itself in it. */
+export function checkCase(document: CaseDocument, fileName: string): CaseReading {
+  const resolved = resolve(document);
   return resolved.problems.length > 0 ? refused(fileName, resolved.problems) : { ok: true, value: resolved.value };
 }
 
@@ -51,6 +52,7 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
   problems.push(...shapeProblems);
   const fluid = document.fluid === undefined ? null : resolveFluid(document.fluid);
   if (fluid?.ok === false) problems.push({ ...fluid.problem, field: `fluid.${fluid.problem.field}` });
+  const pattern = patternWall(document);
   let value: Case = {
     title: document.title,
     note: document.note ?? null,
@@ -58,8 +60,8 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
     panelCount: document.panelCount ?? "auto",
     fluid: fluid?.ok === true ? fluid.value : null,
     stream: stream(document),
-    roughness: roughness(document),
-    pattern: document.surfacePattern === undefined ? null : patternOf(document.surfacePattern),
+    roughness: roughness(document, pattern),
+    pattern,
     turbulencePercents: expandSweep(document.turbulencePercents ?? []),
     trips: document.trips ?? [],
     branches: document.branches ?? "whereDifferent",
@@ -110,9 +112,15 @@ function stream(document: CaseDocument): CaseStream {
   };
 }
 
-function roughness(document: CaseDocument): CaseRoughness {
-  const estimate = document.surfacePattern && equivalentRoughness(patternOf(document.surfacePattern));
-  if (estimate?.ok) return { by: "height", values: [estimate.value.sandGrainRoughness] };
+function patternWall({ surfacePattern }: CaseDocument): PatternWall | null {
+  if (surfacePattern === undefined) return null;
+  const pattern = patternOf(surfacePattern);
+  const estimate = equivalentRoughness(pattern);
+  return estimate.ok ? { pattern, estimate: estimate.value } : null;
+}
+
+function roughness(document: CaseDocument, wall: PatternWall | null): CaseRoughness {
+  if (wall !== null) return { by: "height", values: [wall.estimate.sandGrainRoughness] };
   return document.sandGrainRoughnessMetres === undefined
     ? { by: "ratio", values: expandSweep(document.sandGrainRoughnessRatios ?? []) }
     : { by: "height", values: expandSweep(document.sandGrainRoughnessMetres) };

@@ -1,6 +1,7 @@
 import type { MeasurementCase } from "../evidence/measurementCase";
 import type { FluidProperties } from "../fluid/fluidSpec";
 import type { Contour } from "../geometry/contour";
+import type { PatternEstimate } from "../pattern/equivalentRoughness";
 import type { SurfacePattern } from "../pattern/surfacePattern";
 import type { PuckCase } from "../puckcase/puckCase";
 import type { TrialCase } from "../trial/trialCase";
@@ -18,7 +19,7 @@ export interface Case {
   readonly stream: CaseStream;
   readonly roughness: CaseRoughness;
   /** The pattern that the roughness was estimated from; null where it was given. */
-  readonly pattern: SurfacePattern | null;
+  readonly pattern: PatternWall | null;
   /** In the file's order and unit, so that results repeat them to the last digit. */
   readonly turbulencePercents: readonly number[];
   readonly trips: readonly CaseTrip[];
@@ -45,6 +46,12 @@ export interface CaseShape {
   readonly floorGapMetres: number | null;
   /** Equivalent sand-grain roughness of its own, m, in place of those of the case; null without one. */
   readonly finish: number | null;
+}
+
+/** A wall by its pattern. */
+export interface PatternWall {
+  readonly pattern: SurfacePattern;
+  readonly estimate: PatternEstimate;
 }
 
 /** The stream by speed, m/s, or by Reynolds number; values rise. */

@@ -1,10 +1,9 @@
 import { caseDocument } from "../case/caseDocument";
 import { caseSections } from "../case/caseSections";
 import { contourExtent } from "../case/contourExtent";
-import { documentProblems } from "../case/documentProblems";
 import { largestCaseBytes } from "../case/limits";
-import { parseJson } from "../case/parseJson";
-import { readCaseDocument } from "../case/readCase";
+import { parseDocument } from "../case/parseDocument";
+import { checkCase } from "../case/readCase";
 import { sectionSpecs } from "../case/sectionSpecs";
 import type { FluidSpec } from "../fluid/fluidSpec";
 import { resolveFluid } from "../fluid/resolveFluid";
@@ -36,14 +35,11 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
     const message = `${fileName} has ${text.length} characters; a case file must have at most ${largestCaseBytes}.`;
     return { ok: false, problems: [{ code: "size", message }] };
   }
-  const json = parseJson(text);
-  if (!json.ok) return { ok: false, problems: [json.problem] };
-  const content = json.value;
-  const parsed = caseDocument.safeParse(content);
-  if (!parsed.success) return { ok: false, problems: documentProblems(content, parsed.error) };
-  const reading = readCaseDocument(content, fileName);
+  const parsed = parseDocument(text, caseDocument);
+  if (!parsed.ok) return parsed;
+  const document = parsed.value;
+  const reading = checkCase(document, fileName);
   if (!reading.ok) return reading;
-  const document = parsed.data;
   const { shapes, stream, roughness, turbulencePercents } = reading.value;
   if (shapes.length === 0) {
     const message = `${fileName} has no sections and no pucks, so there is no section to work on.`;
@@ -65,7 +61,7 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
   };
   return {
     ok: true,
-    pattern: document.workingPoint === undefined ? reading.value.pattern : null,
+    pattern: document.workingPoint === undefined ? (reading.value.pattern?.pattern ?? null) : null,
     value: {
       title: document.title,
       section: sectionSpecs(section)[0].spec,
