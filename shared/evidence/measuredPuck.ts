@@ -1,26 +1,16 @@
-import type { DragBand, PuckDrag } from "../puck/dragBand";
-import { prepareFaceOn } from "../puck/faceOnFlow";
-import type { PuckSpec } from "../puck/puckSpec";
-import { dragFaceOn, dragUpright, type FiguredPuck } from "../puckcase/orientationDrag";
-import { edgeOnApplicability, faceOnApplicability } from "../puckcase/puckApplicability";
-import { preparePlan, prepareProfiles, solveSections } from "../puckcase/puckFlow";
+import type { DragBand } from "../puck/dragBand";
 import type { PuckApplicability } from "../puckcase/puckResult";
-import { surfaceNotes } from "../puckcase/puckSurface";
 import { type Result, success } from "../result";
 import type { Regime } from "../solve/solution";
-import type { PuckAttitude } from "../tunnel/tunnelShape";
+import { type HeldPuck, prepareHeldPuck } from "../tunnel/heldPuck";
 import { puckCauses } from "./causes";
+import { confinedBand } from "./confinedBand";
 import { type ConfinedDrag, largestBlockageRatio } from "./confinedDrag";
 import { confinedPuckDrag } from "./confinedPuckDrag";
 import { type CurveRequest, type CurveStream, curveKey, risingOnce } from "./curveSolver";
 import { keepNewest } from "./keepNewest";
 import type { MeasuredBody, Predictor } from "./measuredBody";
 import type { PredictedPoint } from "./predictAt";
-
-/** A puck as it was held. */
-export interface HeldPuck extends FiguredPuck {
-  readonly attitude: PuckAttitude;
-}
 
 /** The predicted drag of a puck in an unbounded stream, on the area of its attitude. */
 interface FreeDrag extends DragBand {
@@ -30,76 +20,27 @@ interface FreeDrag extends DragBand {
 /** Free drag at rising Reynolds numbers on the diameter; null where nothing was found. */
 type FreeCurve = (request: CurveRequest) => readonly (FreeDrag | null)[];
 
-/** m^2/s: any value serves, since only the Reynolds number matters. */
-const anyViscosity = 1e-6;
-const sectioning = { panelCount: 120, chordRatios: [0.7, 1] };
-
 /**
  * A puck as a measured design, held edge-on or face-on: drag on the frontal area of that attitude, Reynolds number on the
  * diameter. The rising branch alone is known of it, so that the direction of the speed makes no difference.
  */
 export function measuredPuck(puck: HeldPuck): Result<MeasuredBody> {
-  const { spec, attitude } = puck;
-  const solved = attitude === "edgeOn" ? edgeOnCurve(puck) : faceOnCurve(spec);
-  if (!solved.ok) return solved;
-  const { curve, applicability } = solved.value;
-  const kept = keepNewest(curve, curveKey);
-  return success({
-    predict: predictor(kept, applicability),
-    width: spec.diameterMetres,
-    description: null,
-    causes: (conditions, base) => puckCauses(conditions, base, spec.diameterMetres, attitude),
-  });
-}
-
-interface SolvablePuck {
-  readonly curve: FreeCurve;
-  readonly applicability: PuckApplicability;
-}
-
-function edgeOnCurve(puck: HeldPuck): Result<SolvablePuck> {
-  const { spec } = puck;
-  const plan = preparePlan(sectioning.panelCount);
-  if (!plan.ok) return plan;
-  const profiles = prepareProfiles(spec, sectioning, { kind: "open" });
-  if (!profiles.ok) return profiles;
-  const prepared = { plan: plan.value, profiles: profiles.value };
-  const notes = surfaceNotes(spec);
+  const prepared = prepareHeldPuck(puck);
+  if (!prepared.ok) return prepared;
+  const { solve, applicability } = prepared.value;
+  const width = puck.spec.diameterMetres;
   const curve: FreeCurve = ({ stream, rising, withBands }) => {
-    const speeds = rising.map((reynolds) => speedAt(reynolds, spec));
-    const finish = stream.sandGrainRoughnessRatio * spec.diameterMetres;
-    const sections = solveSections({ spec, finish }, prepared, {
-      speeds,
-      kinematicViscosity: anyViscosity,
-      turbulenceIntensity: stream.turbulenceIntensity,
-      relativeError: withBands ? null : 0,
-    });
-    if (!sections.ok) return speeds.map(() => null);
-    return speeds.map((speed, i) => {
-      const drag = dragUpright(puck, { open: sections.value, notes }, speed, anyViscosity);
-      return freeDrag(drag, sections.value.plan(rising[i]).regime);
-    });
+    const { turbulenceIntensity, sandGrainRoughnessRatio } = stream;
+    const solved = solve({ turbulenceIntensity, finish: sandGrainRoughnessRatio * width, withBands }, rising);
+    if (!solved.ok) return rising.map(() => null);
+    return solved.value.map(({ drag, regime }) => ({ ...drag.dragCoefficient, regime }));
   };
-  return success({ curve, applicability: edgeOnApplicability({ spec }, null) });
-}
-
-function faceOnCurve(spec: PuckSpec): Result<SolvablePuck> {
-  const solved = prepareFaceOn(spec);
-  const faceOn = solved.ok ? solved.value : null;
-  const curve: FreeCurve = ({ stream, rising }) =>
-    rising.map((reynolds) => {
-      const flow = { faceOn, turbulencePercent: 100 * stream.turbulenceIntensity };
-      return freeDrag(dragFaceOn(spec, flow, speedAt(reynolds, spec), anyViscosity), null);
-    });
-  return success({ curve, applicability: faceOnApplicability({ faceOn }) });
-}
-
-function speedAt(reynolds: number, { diameterMetres }: PuckSpec): number {
-  return (reynolds * anyViscosity) / diameterMetres;
-}
-
-function freeDrag(drag: Result<PuckDrag>, regime: Regime | null): FreeDrag | null {
-  return drag.ok ? { ...drag.value.dragCoefficient, regime } : null;
+  return success({
+    predict: predictor(keepNewest(curve, curveKey), applicability),
+    width,
+    description: null,
+    causes: (conditions, base) => puckCauses(conditions, base, width, puck.attitude),
+  });
 }
 
 /** Walls raise the speed that the puck meets: it is solved at the stated Reynolds numbers and once more at the raised ones. */
@@ -140,19 +81,18 @@ function walls(drag: number, blockageRatio: number): ConfinedDrag | null {
 }
 
 function asTested(
-  { low, best, high, regime }: FreeDrag,
+  { regime, low, best, high }: FreeDrag,
   blockageRatio: number,
   withBands: boolean,
   applicability: PuckApplicability,
 ): PredictedPoint | null {
-  const shown = walls(best, blockageRatio);
+  const band = withBands ? { low, best, high } : { low: best, best, high: best };
+  const shown = confinedBand(band, (drag) => walls(drag, blockageRatio));
   if (shown === null) return null;
-  // Above the largest drag that the method takes the band ends at the best value's own ratio.
-  const edge = (drag: number) => walls(drag, blockageRatio)?.dragCoefficient ?? (drag * shown.dragCoefficient) / best;
   return {
     dragCoefficient: shown.dragCoefficient,
-    low: withBands ? edge(low) : shown.dragCoefficient,
-    high: withBands ? edge(high) : shown.dragCoefficient,
+    low: shown.low,
+    high: shown.high,
     regime,
     strouhal: null,
     basePressureCoefficient: null,

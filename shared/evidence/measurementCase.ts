@@ -1,5 +1,5 @@
 import type { Contour } from "../geometry/contour";
-import type { HeldPuck } from "./measuredPuck";
+import type { HeldPuck } from "../tunnel/heldPuck";
 import type { MeasurementSet } from "./measurement";
 
 /** What was measured: a section across the stream, or a puck in one attitude. */

@@ -4,6 +4,7 @@ import type { Regime, SectionState } from "../solve/solution";
 import type { Applicability } from "../uncertainty/applicability";
 import type { JudgedDragBand } from "../uncertainty/dragBand";
 import type { SectionDescription } from "../uncertainty/sectionDescription";
+import { confinedBand } from "./confinedBand";
 import { confinedDrag } from "./confinedDrag";
 import type { CurveSolver, SolvedPoint } from "./curveSolver";
 import type { FlowSettings } from "./flowSettings";
@@ -100,18 +101,10 @@ function asTested(
   { lengthToHeight }: SectionDescription,
 ) {
   const relief = lengthToWidth === null ? noRelief : endRelief(lengthToWidth, state.regime);
-  const walls = (drag: number) => confinedDrag(drag, blockageRatio, lengthToHeight);
-  const best = walls(state.dragCoefficient * relief.best);
-  if (best === null) return null;
-  // Above the largest drag that the method takes the band ends at the best value's own ratio.
-  const wallRatio = state.dragCoefficient === 0 ? 1 : best.dragCoefficient / (state.dragCoefficient * relief.best);
-  const edge = (drag: number) => walls(drag)?.dragCoefficient ?? drag * wallRatio;
-  return {
-    dragCoefficient: best.dragCoefficient,
-    low: band === undefined ? best.dragCoefficient : edge(band.low * relief.low),
-    high: band === undefined ? best.dragCoefficient : edge(band.high * relief.high),
-    speedRatio: best.speedRatio,
-  };
+  const best = state.dragCoefficient * relief.best;
+  const free =
+    band === undefined ? { low: best, high: best } : { low: band.low * relief.low, high: band.high * relief.high };
+  return confinedBand({ best, ...free }, (drag) => confinedDrag(drag, blockageRatio, lengthToHeight));
 }
 
 const noRelief = { low: 1, best: 1, high: 1 };

@@ -1,13 +1,11 @@
 import { prepareSettledShape } from "../case/prepareShape";
 import type { DragBand } from "../puck/dragBand";
-import { prepareStrip, profileSection } from "../puck/solvedSections";
-import { dragByOrientation } from "../puckcase/orientationDrag";
-import { preparePlan, solvePuckFlows } from "../puckcase/puckFlow";
 import { problem, type Result, success } from "../result";
 import { traceDragCurve } from "../solve/dragCurve";
 import type { PreparedSection } from "../solve/prepareSection";
 import { curveBands } from "../uncertainty/curveBands";
 import { findDragCrisis, type SectionCrisis } from "./dragCrisis";
+import { prepareHeldPuck } from "./heldPuck";
 import type { TunnelModel, TunnelShape } from "./tunnelShape";
 
 export type SpeedDirection = "rising" | "falling";
@@ -102,72 +100,46 @@ function predictSection(
   );
 }
 
-/** m^2/s: any value serves, since only the Reynolds number matters. */
-const anyViscosity = 1e-6;
-const puckPanels = 120;
-const puckChords = [0.7, 1];
-
 function predictPuck(
   shape: Extract<TunnelShape, { kind: "puck" }>,
   roughness: number,
   reynolds: readonly number[],
   turbulencePercents: readonly number[],
 ): Result<PredictedDrag[]> {
-  const { spec, figures, attitude } = shape;
-  const { diameterMetres: d, thicknessMetres: t } = spec;
-  const plan = preparePlan(puckPanels);
-  if (!plan.ok) return plan;
-  const speeds = reynolds.map((each) => (each * anyViscosity) / d);
-  const fluid = {
-    name: "any fluid",
-    density: 1000,
-    kinematicViscosity: anyViscosity,
-    dynamicViscosity: 1000 * anyViscosity,
-    speedOfSound: null,
-    source: "",
-  };
-  const stream = {
-    fluid,
-    speeds,
-    solvedSpeeds: speeds,
-    turbulencePercents,
-    panelCount: puckPanels,
-    chordRatios: puckChords,
-    sectionError: null,
-  };
-  const flows = solvePuckFlows({ spec, finish: roughness }, stream, plan.value, { flatGap: null, sweptGaps: [] });
-  if (!flows.ok) return flows;
-  const profile = attitude === "edgeOn" ? prepareStrip(profileSection(spec, d), puckPanels) : null;
-  if (profile?.ok === false) return profile;
+  const { diameterMetres: d, thicknessMetres: t } = shape.spec;
+  const prepared = prepareHeldPuck(shape);
+  if (!prepared.ok) return prepared;
+  const { sections, solve } = prepared.value;
   const predicted: PredictedDrag[] = [];
-  for (const flow of flows.value) {
-    const notes = new Set<string>();
-    const points: PredictedPoint[] = [];
-    for (const [i, speed] of speeds.entries()) {
-      const drag = dragByOrientation({ spec, figures }, flow, speed, anyViscosity);
-      if (!drag.ok) return drag;
-      const own = attitude === "edgeOn" ? drag.value.upright : drag.value.faceOn;
-      points.push({ reynolds: reynolds[i], direction: "rising", dragCoefficient: own.dragCoefficient, regime: null });
-      for (const note of own.notes) notes.add(note);
-    }
+  for (const turbulencePercent of turbulencePercents) {
+    const turbulenceIntensity = turbulencePercent / 100;
+    const solved = solve({ turbulenceIntensity, finish: roughness, withBands: true }, reynolds);
+    if (!solved.ok) return solved;
+    const points = solved.value.map(({ drag: { dragCoefficient } }, i): PredictedPoint => {
+      return { reynolds: reynolds[i], direction: "rising", dragCoefficient, regime: null };
+    });
+    const notes = new Set(solved.value.flatMap(({ drag }) => drag.notes));
     const crisesOf = (section: PreparedSection, of: string, width: number): PredictedCrisis[] => {
       const toDiameter = d / width;
       const [lowest, highest] = searchRange(reynolds);
       const found = findDragCrisis(
         section,
-        { sandGrainRoughnessRatio: roughness / width, turbulenceIntensity: flow.turbulencePercent / 100 },
+        { sandGrainRoughnessRatio: roughness / width, turbulenceIntensity },
         Math.max(1e3, lowest / toDiameter),
         highest / toDiameter,
       );
       if (found === null) return [];
       return [{ of, rising: found.rising * toDiameter, falling: found.falling * toDiameter, factor: found.factor }];
     };
+    const profile = sections?.profiles.find(({ chordRatio }) => chordRatio === 1);
     predicted.push({
-      turbulencePercent: flow.turbulencePercent,
+      turbulencePercent,
       points,
       // Face-on the flow leaves at the edge whatever its layers do.
-      crises:
-        profile === null ? [] : [...crisesOf(plan.value, "plan (circle)", d), ...crisesOf(profile.value, "profile", t)],
+      crises: [
+        ...(sections === null ? [] : crisesOf(sections.plan, "plan (circle)", d)),
+        ...(profile === undefined ? [] : crisesOf(profile.section, "profile", t)),
+      ],
       notes: [...notes],
     });
   }
