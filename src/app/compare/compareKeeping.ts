@@ -1,7 +1,7 @@
 import type { Problem } from "../../../shared/result";
 import { loadDemoCase } from "../files/demoCases";
-import { calmMilliseconds, followInputs, keepChanges } from "../files/keepChanges";
-import { keepText, readKeptText } from "../files/storage";
+import { followInputs, keepChanges } from "../files/keepChanges";
+import { readKeptText } from "../files/storage";
 import { keptComparisonName } from "./carriedOffset";
 import { compareBench, presentComparison } from "./compareBench";
 import { compareCaseText, readCompareCase } from "./compareCaseText";
@@ -56,16 +56,17 @@ async function bringBackDraft(): Promise<void> {
   }
 }
 
-function keepDraft(): void {
+function draftText(): string {
   const { text, name, source } = importDraft.value;
-  void keepText(keptDraftName, JSON.stringify({ text, name, source }));
+  return JSON.stringify({ text, name, source });
 }
 
 function keepAll(): void {
-  let draftTimer: ReturnType<typeof setTimeout> | null = null;
-  importDraft.subscribe(() => {
-    if (draftTimer !== null) clearTimeout(draftTimer);
-    draftTimer = setTimeout(keepDraft, calmMilliseconds);
+  keepChanges({
+    name: keptDraftName,
+    text: draftText,
+    keptText: draftText(),
+    follow: (changed) => importDraft.subscribe(changed),
   });
   keepChanges({
     name: keptComparisonName,

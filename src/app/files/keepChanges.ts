@@ -2,7 +2,7 @@ import type { History } from "../store/history";
 import { keepText } from "./storage";
 
 /** How long a view must be left alone before it is kept, ms. */
-export const calmMilliseconds = 600;
+const calmMilliseconds = 600;
 
 /** What is kept of a view, and when. */
 export interface Keeping {
