@@ -1,12 +1,10 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import {
-  type MeasuredColumnKey,
   measuredColumnKeys,
   measuredColumnQuantities,
   measuredColumnWords,
 } from "../../../../shared/evidence/measuredColumns";
-import { unitsOf } from "../../../../shared/tunnel/columnUnits";
 import type { DataTable } from "../../../../shared/tunnel/dataTable";
 import { addSet, compareBench } from "../../compare/compareBench";
 import { designChoices } from "../../compare/designChoices";
@@ -15,9 +13,16 @@ import { chosenTable } from "../../files/chosenTable";
 import { puckBench } from "../../puck/puckBench";
 import { StoreController } from "../../store/storeController";
 import { presentDesign } from "../../store/workbench";
+import type { TableColumns } from "../../tunnel/tableKinds";
 import { kindOptions } from "../compare-setup/kindOptions";
+import { faultList } from "../fault-list/faultList";
+import { columnRows } from "../tunnel-table/columnRows";
 
-const mostMessages = 12;
+const measuredTable = {
+  columnKeys: measuredColumnKeys,
+  columnWords: measuredColumnWords,
+  quantities: measuredColumnQuantities,
+};
 
 /** Imports a table of measured points: columns and units are asked for, problems named by row and column. */
 @customElement("ww-compare-import")
@@ -40,8 +45,8 @@ export class CompareImport extends LitElement {
     if (chosen.ok) takeTable(chosen.value.text, chosen.value.fileName);
   }
 
-  private map(key: MeasuredColumnKey, column: string, unit?: string): void {
-    const { [key]: _old, ...rest } = this.draft.value.mapping;
+  private map(key: string, column: string, unit?: string): void {
+    const { [key]: _old, ...rest }: TableColumns = this.draft.value.mapping;
     importDraft.patch({
       mapping: column === "" ? rest : { ...rest, [key]: unit === undefined ? { column } : { column, unit } },
     });
@@ -83,7 +88,7 @@ export class CompareImport extends LitElement {
             <div role="status" class="reading">${
               reading.ok
                 ? html`<p>${reading.pointCount} ${reading.pointCount === 1 ? "point" : "points"} read.</p>${reading.skipped.map((one) => html`<p class="hint">${one}</p>`)}`
-                : html`<ul class="error">${reading.messages.slice(0, mostMessages).map((one) => html`<li>${one}</li>`)}${reading.messages.length > mostMessages ? html`<li>and ${reading.messages.length - mostMessages} more</li>` : nothing}</ul>`
+                : faultList(reading.messages)
             }</div>
             <div class="line">
               <button type="button" class="is-main" ?disabled=${!reading.ok} @click=${() => {
@@ -101,34 +106,15 @@ export class CompareImport extends LitElement {
   private renderMapping(table: DataTable) {
     const { mapping, decimalMark } = this.draft.value;
     return html`<h3>Which column holds what</h3>
-      ${measuredColumnKeys.map((key) => {
-        const mapped = mapping[key];
-        const quantity = measuredColumnQuantities[key];
-        const units = quantity === null ? [] : unitsOf(quantity);
-        return html`<div class="row"><label for="map-${key}">${measuredColumnWords[key]}</label>
-          <span class="pair">
-            <select id="map-${key}" @change=${(event: Event) => this.map(key, (event.target as HTMLSelectElement).value)}>
-              <option value="" ?selected=${mapped === undefined}>no column</option>
-              ${table.columns.map((column) => html`<option value=${column} ?selected=${mapped?.column === column}>${column}</option>`)}
-            </select>
-            ${
-              mapped !== undefined && units.length > 1
-                ? html`<select aria-label="Unit of ${measuredColumnWords[key]}" @change=${(event: Event) => this.map(key, mapped.column, (event.target as HTMLSelectElement).value)}>
-                  ${units.map((unit) => html`<option value=${unit} ?selected=${unit === (mapped.unit ?? units[0])}>${unit}</option>`)}
-                </select>`
-                : nothing
-            }
-          </span></div>`;
-      })}
-      <div class="row"><label for="import-mark">Decimal mark</label>
-        <select id="import-mark" @change=${(event: Event) => {
-          const { value } = event.target as HTMLSelectElement;
-          importDraft.patch({ decimalMark: value === "point" || value === "comma" ? value : null });
-        }}>
-          <option value="" ?selected=${decimalMark === null}>told from the cells</option>
-          <option value="point" ?selected=${decimalMark === "point"}>point</option>
-          <option value="comma" ?selected=${decimalMark === "comma"}>comma</option>
-        </select></div>`;
+      ${columnRows({
+        id: "import",
+        kind: measuredTable,
+        table,
+        columns: mapping,
+        decimalMark,
+        onColumn: (key, column, unit) => this.map(key, column, unit),
+        onMark: (mark) => importDraft.patch({ decimalMark: mark }),
+      })}`;
   }
 }
 

@@ -7,9 +7,8 @@ import { readImport, scoreImport } from "../../trial/scoreImport";
 import { changeTrial, trialBench, typeScore } from "../../trial/trialBench";
 import { planOf, sessionOrder } from "../../trial/trialBlock";
 import { type ActivityInputs, cellKey, type TrialInputs } from "../../trial/trialInputs";
+import { faultList } from "../fault-list/faultList";
 import { moveInGrid } from "./moveInGrid";
-
-const mostMessages = 12;
 
 /** The scores as a grid in the order of play, typed by keyboard or imported; what is wrong stands beside its cell. */
 @customElement("ww-trial-scores")
@@ -101,7 +100,7 @@ export class TrialScores extends LitElement {
         reading === null
           ? nothing
           : html`<div role="status" class="reading">
-            ${reading.problems.length === 0 ? nothing : html`<ul class="error">${reading.problems.slice(0, mostMessages).map((one) => html`<li>${one}</li>`)}${reading.problems.length > mostMessages ? html`<li>and ${reading.problems.length - mostMessages} more</li>` : nothing}</ul>`}
+            ${faultList(reading.problems)}
             ${reading.cells === null ? nothing : html`<p>${count} ${count === 1 ? "score has" : "scores have"} a place${reading.replaced === 0 ? "." : `; ${reading.replaced} would replace another.`}</p>`}
           </div>
           <div class="line">

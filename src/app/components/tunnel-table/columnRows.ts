@@ -9,7 +9,7 @@ import type { TableColumns, TableKind } from "../../tunnel/tableKinds";
 export interface ColumnQuestion {
   /** Begins the ids of the fields. */
   readonly id: string;
-  readonly kind: TableKind;
+  readonly kind: Pick<TableKind, "columnKeys" | "columnWords" | "quantities">;
   readonly table: DataTable;
   readonly columns: TableColumns;
   /** null: told from the cells. */

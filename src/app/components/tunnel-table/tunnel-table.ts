@@ -14,10 +14,9 @@ import {
 } from "../../tunnel/tableDraft";
 import { type TableKey, type TableLook, type TablePart, tableKinds } from "../../tunnel/tableKinds";
 import { tunnelBench } from "../../tunnel/tunnelBench";
+import { faultList } from "../fault-list/faultList";
 import { cellTable } from "./cellTable";
 import { columnRows } from "./columnRows";
-
-const mostMessages = 12;
 
 /** One table of the tunnel block: from a file or typed, its columns and units, and every fault beside its cell. */
 @customElement("ww-tunnel-table")
@@ -99,7 +98,7 @@ export class TunnelTable extends LitElement {
   private renderLook({ used, problems, notes, decimalMark }: TableLook, table: DataTable) {
     return html`<div class="reading" role="status">
       <p>${used} of ${table.rows.length} rows are used; decimal mark: ${decimalMark}.</p>
-      ${problems.length === 0 ? nothing : html`<ul class="error">${problems.slice(0, mostMessages).map((one) => html`<li>${tableProblemText(one)}</li>`)}${problems.length > mostMessages ? html`<li>and ${problems.length - mostMessages} more</li>` : nothing}</ul>`}
+      ${faultList(problems.map(tableProblemText))}
       ${notes.map((note) => html`<p class="hint">${note}</p>`)}
     </div>`;
   }
