@@ -1,7 +1,7 @@
 import type { CaseResults } from "../shared/case/caseResults";
 import { type CaseStep, caseSteps } from "../shared/case/caseSteps";
+import { caseToDesign, type DesignReading } from "../shared/case/caseToDesign";
 import { readCase } from "../shared/case/readCase";
-import { caseToDesign, type DesignReading } from "../shared/design/caseToDesign";
 import type { Problem } from "../shared/result";
 import { holdLifeline, type Lifeline } from "./lifeline";
 import { runSteps } from "./runSteps";

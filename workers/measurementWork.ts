@@ -1,15 +1,15 @@
-import type { MeasuredCorrection } from "../shared/evidence/carriedCorrection";
-import { type CauseStep, type CauseSuggestion, causeSteps } from "../shared/evidence/causeSteps";
-import { compareSet } from "../shared/evidence/compareSet";
-import type { ComparisonRow, SetResult } from "../shared/evidence/comparisonResult";
-import { prepareMeasured } from "../shared/evidence/comparisonSteps";
-import type { FlowSettings } from "../shared/evidence/flowSettings";
-import type { MeasuredBody } from "../shared/evidence/measuredBody";
-import { measuredCorrection } from "../shared/evidence/measuredCorrection";
-import type { MeasurementSetDocument } from "../shared/evidence/measurementBlockDocument";
-import type { CaseMeasurement } from "../shared/evidence/measurementCase";
-import { resolveMeasurements } from "../shared/evidence/resolveMeasurements";
-import { comparedSetResult, comparisonRow, failedSetResult } from "../shared/evidence/setResult";
+import type { MeasuredCorrection } from "../shared/jobs/evidence/carriedCorrection";
+import { type CauseStep, type CauseSuggestion, causeSteps } from "../shared/jobs/evidence/causeSteps";
+import { compareSet } from "../shared/jobs/evidence/compareSet";
+import type { ComparisonRow, SetResult } from "../shared/jobs/evidence/comparisonResult";
+import { prepareMeasured } from "../shared/jobs/evidence/comparisonSteps";
+import type { FlowSettings } from "../shared/jobs/evidence/flowSettings";
+import type { MeasuredBody } from "../shared/jobs/evidence/measuredBody";
+import { measuredCorrection } from "../shared/jobs/evidence/measuredCorrection";
+import type { MeasurementSetDocument } from "../shared/jobs/evidence/measurementBlockDocument";
+import type { CaseMeasurement } from "../shared/jobs/evidence/measurementCase";
+import { resolveMeasurements } from "../shared/jobs/evidence/resolveMeasurements";
+import { comparedSetResult, comparisonRow, failedSetResult } from "../shared/jobs/evidence/setResult";
 import { type Problem, type Result, success } from "../shared/result";
 
 /** A set against the prediction, without its causes, and what it could be carried with. */

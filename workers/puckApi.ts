@@ -1,15 +1,20 @@
-import { type FreeCoreDimension, type SizedPuck, sizeCoreForMass } from "../shared/puck/coreSizing";
-import type { PuckDesign } from "../shared/puck/puckDimension";
-import { type HandoffFile, type HandoffRequest, handoffFiles } from "../shared/puckcase/handoffFiles";
-import type { PuckCase } from "../shared/puckcase/puckCase";
-import type { PuckResult } from "../shared/puckcase/puckResult";
-import { puckSteps } from "../shared/puckcase/puckSteps";
-import { type TradeoffMember, tradeoffMember } from "../shared/puckcase/tradeoffMember";
-import { type TradeoffSearch, tradeoffSearch } from "../shared/puckcase/tradeoffSearch";
+import { type HandoffFile, type HandoffRequest, handoffFiles } from "../shared/jobs/handoff/handoffFiles";
+import { type FreeCoreDimension, type SizedPuck, sizeCoreForMass } from "../shared/jobs/puck/coreSizing";
+import type { Evaluation } from "../shared/jobs/puck/designSpace";
+import type { PuckCase } from "../shared/jobs/puck/puckcase/puckCase";
+import type { PuckResult } from "../shared/jobs/puck/puckcase/puckResult";
+import { puckSteps } from "../shared/jobs/puck/puckcase/puckSteps";
+import type { PuckDesign } from "../shared/jobs/puck/puckDimension";
+import {
+  judgePuck,
+  type MadeSampling,
+  type MakingTolerances,
+  type PuckJudgement,
+} from "../shared/jobs/puck/rules/judgePuck";
+import type { RuleSet } from "../shared/jobs/puck/rules/ruleSet";
+import { type TradeoffMember, tradeoffMember } from "../shared/jobs/tradeoff/tradeoffMember";
+import { type TradeoffSearch, tradeoffSearch } from "../shared/jobs/tradeoff/tradeoffSearch";
 import { type Result, success } from "../shared/result";
-import { judgePuck, type MadeSampling, type MakingTolerances, type PuckJudgement } from "../shared/rules/judgePuck";
-import type { RuleSet } from "../shared/rules/ruleSet";
-import type { Evaluation } from "../shared/tradeoff/designSpace";
 import { holdLifeline, type Lifeline } from "./lifeline";
 
 /** m, where the case does not say how far dimensions are made wrong. */

@@ -1,9 +1,9 @@
 import { transfer } from "comlink";
-import type { ResultRow } from "../shared/case/resultRow";
-import { liveDragCurve, liveRoughnessCurve, liveRow } from "../shared/live/liveCurves";
-import type { LiveRequest } from "../shared/live/liveRequest";
-import { type LiveShape, prepareLive } from "../shared/live/liveShape";
-import { type LiveDetail, type LiveSolution, solveLive } from "../shared/live/solveLive";
+import { liveDragCurve, liveRoughnessCurve, liveRow } from "../shared/engine/section/liveCurves";
+import type { LiveRequest } from "../shared/engine/section/liveRequest";
+import { type LiveShape, prepareLive } from "../shared/engine/section/liveShape";
+import type { ResultRow } from "../shared/engine/section/resultRow";
+import { type LiveDetail, type LiveSolution, solveLive } from "../shared/engine/section/solveLive";
 import type { Result } from "../shared/result";
 import { holdLifeline, type Lifeline } from "./lifeline";
 import { transferables } from "./transferables";

@@ -1,10 +1,10 @@
+import { powerSteps } from "../shared/jobs/trial/powerSteps";
+import { resolveTrial } from "../shared/jobs/trial/resolveTrial";
+import type { TrialBlockDocument } from "../shared/jobs/trial/trialBlockDocument";
+import type { PowerStudy } from "../shared/jobs/trial/trialCase";
+import type { PowerResult, TrialResult } from "../shared/jobs/trial/trialResult";
+import { type TrialStep, trialSteps } from "../shared/jobs/trial/trialSteps";
 import type { Problem, Result } from "../shared/result";
-import { powerSteps } from "../shared/trial/powerSteps";
-import { resolveTrial } from "../shared/trial/resolveTrial";
-import type { TrialBlockDocument } from "../shared/trial/trialBlockDocument";
-import type { PowerStudy } from "../shared/trial/trialCase";
-import type { PowerResult, TrialResult } from "../shared/trial/trialResult";
-import { type TrialStep, trialSteps } from "../shared/trial/trialSteps";
 import { runSteps } from "./runSteps";
 
 export type TrialOutcome =

@@ -1,9 +1,9 @@
+import { predictDrag } from "../shared/jobs/tunnel/predictedDrag";
+import { resolveTunnel } from "../shared/jobs/tunnel/resolveTunnel";
+import type { TunnelBlockDocument } from "../shared/jobs/tunnel/tunnelBlockDocument";
+import type { TunnelResult } from "../shared/jobs/tunnel/tunnelResult";
+import { type TunnelStep, tunnelSteps } from "../shared/jobs/tunnel/tunnelSteps";
 import type { Problem } from "../shared/result";
-import { predictDrag } from "../shared/tunnel/predictedDrag";
-import { resolveTunnel } from "../shared/tunnel/resolveTunnel";
-import type { TunnelBlockDocument } from "../shared/tunnel/tunnelBlockDocument";
-import type { TunnelResult } from "../shared/tunnel/tunnelResult";
-import { type TunnelStep, tunnelSteps } from "../shared/tunnel/tunnelSteps";
 import { runSteps } from "./runSteps";
 
 export type TunnelOutcome =

@@ -1,15 +1,15 @@
 import * as z from "zod";
-import { puckBlockDocument } from "../puckcase/puckBlockDocument";
-import { caseVersion } from "./caseVersion";
+import { caseVersion } from "../document/caseVersion";
+import { exactlyOneInSchema, requireExactlyOne } from "../document/exactlyOne";
+import { fluidDocument } from "../document/fluidDocument";
+import { incidenceBounds, mostSections, turbulenceBounds } from "../document/limits";
+import { evenPanelCount } from "../document/panelCountDocument";
+import { listOrRangeRule, strictRecord, sweepable, text } from "../document/quantity";
+import { sectionDocument } from "../document/sectionDocument";
+import { workingPointDocument } from "../document/workingPointDocument";
+import { puckBlockDocument } from "../jobs/puck/puckcase/puckBlockDocument";
 import { evidenceBlocks, evidenceKeys } from "./evidenceBlocks";
-import { exactlyOneInSchema, requireExactlyOne } from "./exactlyOne";
 import { flowKeys } from "./flowDocument";
-import { fluidDocument } from "./fluidDocument";
-import { incidenceBounds, mostSections, turbulenceBounds } from "./limits";
-import { evenPanelCount } from "./panelCountDocument";
-import { listOrRangeRule, strictRecord, sweepable, text } from "./quantity";
-import { sectionDocument } from "./sectionDocument";
-import { workingPointDocument } from "./workingPointDocument";
 
 export const branchChoices = ["rising", "falling", "both", "whereDifferent"] as const;
 

@@ -1,9 +1,9 @@
-import type { ComparisonResult } from "../evidence/comparisonResult";
-import type { FluidProperties } from "../fluid/fluidSpec";
-import type { PuckResult } from "../puckcase/puckResult";
-import type { TrialResult } from "../trial/trialResult";
-import type { TunnelResult } from "../tunnel/tunnelResult";
-import type { ResultRow } from "./resultRow";
+import type { FluidProperties } from "../engine/fluid/fluidSpec";
+import type { ResultRow } from "../engine/section/resultRow";
+import type { ComparisonResult } from "../jobs/evidence/comparisonResult";
+import type { PuckResult } from "../jobs/puck/puckcase/puckResult";
+import type { TrialResult } from "../jobs/trial/trialResult";
+import type { TunnelResult } from "../jobs/tunnel/tunnelResult";
 
 /** The version of the results document, the value of its key "wakewrightResults". */
 export const resultsVersion = 1;

@@ -1,6 +1,6 @@
-import { profileSection } from "../puck/solvedSections";
+import type { SectionDocument } from "../document/sectionDocument";
+import { profileSection } from "../jobs/puck/solvedSections";
 import type { CaseDocument } from "./caseDocument";
-import type { SectionDocument } from "./sectionDocument";
 
 /** A section of a case and where it stands in the file. */
 export interface CaseSection {

@@ -1,13 +1,13 @@
-import { buildContour } from "../geometry/sectionFamilies";
+import { expandSweep } from "../document/expandSweep";
+import { mostShapes } from "../document/limits";
+import type { SectionDocument } from "../document/sectionDocument";
+import { type SweptSpec, sectionSpecs, sweptKeys } from "../document/sectionSpecs";
+import { sweepText } from "../document/sweepText";
+import { buildContour } from "../engine/geometry/sectionFamilies";
 import type { Problem } from "../result";
 import type { CaseDocument } from "./caseDocument";
 import { type CaseSection, caseSections } from "./caseSections";
-import { expandSweep } from "./expandSweep";
-import { mostShapes } from "./limits";
 import type { CaseShape } from "./resolvedCase";
-import type { SectionDocument } from "./sectionDocument";
-import { type SweptSpec, sectionSpecs, sweptKeys } from "./sectionSpecs";
-import { sweepText } from "./sweepText";
 
 /** The sections of a case with their contours, for every swept value and incidence; and what cannot be built. */
 export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; problems: Problem[] } {

@@ -1,17 +1,17 @@
-import type { PuckResult } from "../puckcase/puckResult";
-import { puckSteps } from "../puckcase/puckSteps";
+import type { FlowCondition } from "../engine/condition";
+import { contourExtent } from "../engine/section/contourExtent";
+import { type PreparedShape, prepareSettledShape, prepareShape } from "../engine/section/prepareShape";
+import { type Branch, branchRow, type ResultRow, type RowCondition } from "../engine/section/resultRow";
+import type { ConditionOutcome } from "../engine/solution";
+import { traceDragCurve } from "../engine/solve/dragCurve";
+import { curveBands } from "../engine/trust/curveBands";
+import type { PuckResult } from "../jobs/puck/puckcase/puckResult";
+import { puckSteps } from "../jobs/puck/puckcase/puckSteps";
 import type { Problem, Result } from "../result";
-import type { FlowCondition } from "../solve/condition";
-import { traceDragCurve } from "../solve/dragCurve";
-import type { ConditionOutcome } from "../solve/solution";
-import { curveBands } from "../uncertainty/curveBands";
 import { type CaseResults, generatedBy, resultsVersion } from "./caseResults";
 import { cautionsFor, patternCautions } from "./cautions";
-import { contourExtent } from "./contourExtent";
 import { evidenceProblems, evidenceStepCount, evidenceSteps } from "./evidenceSteps";
-import { type PreparedShape, prepareSettledShape, prepareShape } from "./prepareShape";
 import type { Case, CaseShape } from "./resolvedCase";
-import { type Branch, branchRow, type ResultRow, type RowCondition } from "./resultRow";
 import { streamConditions } from "./streamConditions";
 
 /** One step of a case done: a shape prepared, or one section swept over the stream at one roughness and turbulence. */

@@ -1,8 +1,8 @@
-import type { FluidProperties } from "../fluid/fluidSpec";
-import { patternSource } from "../pattern/equivalentRoughness";
-import { floorNotes } from "../solve/floorNotes";
+import type { FluidProperties } from "../engine/fluid/fluidSpec";
+import { patternSource } from "../engine/pattern/equivalentRoughness";
+import type { ResultRow } from "../engine/section/resultRow";
+import { floorNotes } from "../engine/solve/floorNotes";
 import type { PatternWall } from "./resolvedCase";
-import type { ResultRow } from "./resultRow";
 
 /** Holds for every result of the engine. */
 export const screeningCaution =

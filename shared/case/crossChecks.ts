@@ -1,7 +1,7 @@
-import { checkGapRatio, SMALLEST_GAP_RATIO } from "../flow/floorPlane";
+import { mostResults, reynoldsBounds, roughnessRatioBounds } from "../document/limits";
+import { checkGapRatio, SMALLEST_GAP_RATIO } from "../engine/flow/floorPlane";
+import { contourExtent } from "../engine/section/contourExtent";
 import type { Problem } from "../result";
-import { contourExtent } from "./contourExtent";
-import { mostResults, reynoldsBounds, roughnessRatioBounds } from "./limits";
 import type { Case, CaseShape, CaseTrip } from "./resolvedCase";
 
 /** Relative slack of the checks, for an extent found by sampling. */

@@ -1,7 +1,7 @@
 import type * as z from "zod";
-import { measurementBlockDocument } from "../evidence/measurementBlockDocument";
-import { trialBlockDocument } from "../trial/trialBlockDocument";
-import { tunnelBlockDocument } from "../tunnel/tunnelBlockDocument";
+import { measurementBlockDocument } from "../jobs/evidence/measurementBlockDocument";
+import { trialBlockDocument } from "../jobs/trial/trialBlockDocument";
+import { tunnelBlockDocument } from "../jobs/tunnel/tunnelBlockDocument";
 
 /**
  * The blocks of a case file that stand by themselves, without sections, stream and walls: tests, trials and

@@ -1,12 +1,12 @@
-import type { ComparisonResult } from "../evidence/comparisonResult";
-import { comparisonStepCount, comparisonSteps } from "../evidence/comparisonSteps";
-import type { PuckResult } from "../puckcase/puckResult";
-import type { TrialResult } from "../trial/trialResult";
-import { trialStepCount, trialSteps } from "../trial/trialSteps";
-import type { TunnelResult } from "../tunnel/tunnelResult";
-import { tunnelStepCount, tunnelSteps } from "../tunnel/tunnelSteps";
+import type { ResultRow } from "../engine/section/resultRow";
+import type { ComparisonResult } from "../jobs/evidence/comparisonResult";
+import { comparisonStepCount, comparisonSteps } from "../jobs/evidence/comparisonSteps";
+import type { PuckResult } from "../jobs/puck/puckcase/puckResult";
+import type { TrialResult } from "../jobs/trial/trialResult";
+import { trialStepCount, trialSteps } from "../jobs/trial/trialSteps";
+import type { TunnelResult } from "../jobs/tunnel/tunnelResult";
+import { tunnelStepCount, tunnelSteps } from "../jobs/tunnel/tunnelSteps";
 import type { Case } from "./resolvedCase";
-import type { ResultRow } from "./resultRow";
 
 /** What the tests and measurements of a case yield; left out where the case has none. */
 export interface EvidenceResults {

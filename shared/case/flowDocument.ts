@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { exactlyOneInSchema, requireExactlyOne } from "./exactlyOne";
+import { exactlyOneInSchema, requireExactlyOne } from "../document/exactlyOne";
 import {
   lengthBounds,
   reynoldsBounds,
@@ -7,9 +7,9 @@ import {
   roughnessRatioBounds,
   speedBounds,
   turbulenceBounds,
-} from "./limits";
-import { patternDocument } from "./patternDocument";
-import { listOrRange, quantity, strictRecord } from "./quantity";
+} from "../document/limits";
+import { patternDocument } from "../document/patternDocument";
+import { listOrRange, quantity, strictRecord } from "../document/quantity";
 
 const sideRule = 'it must be "upper" or "lower"';
 

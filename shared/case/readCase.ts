@@ -1,17 +1,17 @@
-import { resolveMeasurements } from "../evidence/resolveMeasurements";
-import { resolveFluid } from "../fluid/resolveFluid";
-import { equivalentRoughness } from "../pattern/equivalentRoughness";
-import { resolvePuckCase } from "../puckcase/resolvePuckCase";
+import { documentProblems } from "../document/documentProblems";
+import { expandSweep } from "../document/expandSweep";
+import { parseDocument } from "../document/parseDocument";
+import { patternOf } from "../document/patternDocument";
+import { resolveFluid } from "../engine/fluid/resolveFluid";
+import { equivalentRoughness } from "../engine/pattern/equivalentRoughness";
+import { resolveMeasurements } from "../jobs/evidence/resolveMeasurements";
+import { resolvePuckCase } from "../jobs/puck/puckcase/resolvePuckCase";
+import { resolveTrial } from "../jobs/trial/resolveTrial";
+import { resolveTunnel } from "../jobs/tunnel/resolveTunnel";
 import type { Problem } from "../result";
-import { resolveTrial } from "../trial/resolveTrial";
-import { resolveTunnel } from "../tunnel/resolveTunnel";
 import { type CaseDocument, caseDocument } from "./caseDocument";
 import { caseShapes } from "./caseShapes";
 import { crossChecks } from "./crossChecks";
-import { documentProblems } from "./documentProblems";
-import { expandSweep } from "./expandSweep";
-import { parseDocument } from "./parseDocument";
-import { patternOf } from "./patternDocument";
 import type { Case, CaseRoughness, CaseStream, PatternWall } from "./resolvedCase";
 
 /**

@@ -1,11 +1,11 @@
-import type { MeasurementCase } from "../evidence/measurementCase";
-import type { FluidProperties } from "../fluid/fluidSpec";
-import type { Contour } from "../geometry/contour";
-import type { PatternEstimate } from "../pattern/equivalentRoughness";
-import type { SurfacePattern } from "../pattern/surfacePattern";
-import type { PuckCase } from "../puckcase/puckCase";
-import type { TrialCase } from "../trial/trialCase";
-import type { TunnelCase } from "../tunnel/tunnelCase";
+import type { FluidProperties } from "../engine/fluid/fluidSpec";
+import type { Contour } from "../engine/geometry/contour";
+import type { PatternEstimate } from "../engine/pattern/equivalentRoughness";
+import type { SurfacePattern } from "../engine/pattern/surfacePattern";
+import type { MeasurementCase } from "../jobs/evidence/measurementCase";
+import type { PuckCase } from "../jobs/puck/puckcase/puckCase";
+import type { TrialCase } from "../jobs/trial/trialCase";
+import type { TunnelCase } from "../jobs/tunnel/tunnelCase";
 import type { CaseDocument } from "./caseDocument";
 
 /** A case that has been read and checked: sweeps written out, contours built. */

@@ -1,6 +1,6 @@
 import Papa from "papaparse";
+import type { ResultRow } from "../engine/section/resultRow";
 import type { CaseResults } from "./caseResults";
-import type { ResultRow } from "./resultRow";
 
 /** Columns of the CSV output in order: the keys of a result row. */
 export const csvColumns = [

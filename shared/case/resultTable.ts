@@ -1,6 +1,6 @@
+import { sweepNumber, sweepText, sweepUnit, sweepWords } from "../document/sweepText";
+import { type ResultRow, referenceAreaText } from "../engine/section/resultRow";
 import type { CaseResults } from "./caseResults";
-import { type ResultRow, referenceAreaText } from "./resultRow";
-import { sweepNumber, sweepText, sweepUnit, sweepWords } from "./sweepText";
 
 interface Column {
   readonly title: string | ((row: ResultRow) => string);

@@ -1,4 +1,4 @@
-import type { FlowCondition, Trip } from "../solve/condition";
+import type { FlowCondition, Trip } from "../engine/condition";
 import type { Case } from "./resolvedCase";
 
 /** One condition of a sweep over the stream. */

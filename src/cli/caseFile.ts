@@ -1,5 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import { largestCaseBytes } from "../../shared/case/limits";
+import { largestCaseBytes } from "../../shared/document/limits";
 import { problem, type Result, success } from "../../shared/result";
 import { systemReason } from "./systemReason";
 

@@ -1,8 +1,8 @@
 import { resolve } from "node:path";
-import { handoffFiles } from "../../shared/puckcase/handoffFiles";
-import type { PuckCase } from "../../shared/puckcase/puckCase";
-import { ownTolerances } from "../../shared/puckcase/puckSteps";
-import { judgePuck } from "../../shared/rules/judgePuck";
+import { handoffFiles } from "../../shared/jobs/handoff/handoffFiles";
+import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
+import { ownTolerances } from "../../shared/jobs/puck/puckcase/puckSteps";
+import { judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
 import { exitDone, exitInterrupted, folderOf, refuse, runCommand } from "./command";
 import { type HandoffArguments, handoffArguments, handoffHelp } from "./handoffArguments";
 import { openCaseFile } from "./openCaseFile";

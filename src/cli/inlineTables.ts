@@ -1,6 +1,6 @@
 import { dirname, resolve } from "node:path";
 import { problem, type Result, success } from "../../shared/result";
-import { mostTableBytes, readCsvTable } from "../../shared/tunnel/csvTable";
+import { mostTableBytes, readCsvTable } from "../../shared/tables/csvTable";
 import { caseFileText } from "./caseFile";
 
 /** Where a case may name a CSV file beside it in place of a table's rows; "*" is every item of a list. */

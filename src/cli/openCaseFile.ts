@@ -1,9 +1,9 @@
 import { dirname, resolve } from "node:path";
-import { parseJson } from "../../shared/case/parseJson";
 import { readCase, readCaseDocument } from "../../shared/case/readCase";
 import type { Case } from "../../shared/case/resolvedCase";
+import { parseJson } from "../../shared/document/parseJson";
+import { readRuleSet } from "../../shared/jobs/puck/rules/ruleSet";
 import { problem, type Result, success } from "../../shared/result";
-import { readRuleSet } from "../../shared/rules/ruleSet";
 import { caseFileText } from "./caseFile";
 import { inlineTables } from "./inlineTables";
 

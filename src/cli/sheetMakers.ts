@@ -1,7 +1,7 @@
 import type { Case } from "../../shared/case/resolvedCase";
+import { trialSheetFiles } from "../../shared/jobs/trial/trialSheetFiles";
+import { runSheetFiles } from "../../shared/jobs/tunnel/runSheetFiles";
 import { type Result, success } from "../../shared/result";
-import { trialSheetFiles } from "../../shared/trial/trialSheetFiles";
-import { runSheetFiles } from "../../shared/tunnel/runSheetFiles";
 import type { NamedContent } from "./outputFolder";
 
 /** Makes the sheets of one block of a case; none where the case does not have the block. */

@@ -1,10 +1,10 @@
 import { resolve } from "node:path";
 import type { Case } from "../../shared/case/resolvedCase";
-import type { PuckCase } from "../../shared/puckcase/puckCase";
-import { tradeoffResults } from "../../shared/puckcase/tradeoffResults";
-import { startTradeoff, type TradeoffRun } from "../../shared/puckcase/tradeoffRun";
-import { plannedSearch } from "../../shared/puckcase/tradeoffSearch";
-import { tradeoffTable } from "../../shared/puckcase/tradeoffTable";
+import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
+import { tradeoffResults } from "../../shared/jobs/tradeoff/tradeoffResults";
+import { startTradeoff, type TradeoffRun } from "../../shared/jobs/tradeoff/tradeoffRun";
+import { plannedSearch } from "../../shared/jobs/tradeoff/tradeoffSearch";
+import { tradeoffTable } from "../../shared/jobs/tradeoff/tradeoffTable";
 import { exitDone, exitIncomplete, exitInterrupted, folderOf, refuse, runCommand } from "./command";
 import { openCaseFile } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";

@@ -1,6 +1,6 @@
-import type { TradeoffMember } from "../../shared/puckcase/tradeoffMember";
+import type { Evaluation } from "../../shared/jobs/puck/designSpace";
+import type { TradeoffMember } from "../../shared/jobs/tradeoff/tradeoffMember";
 import type { Result } from "../../shared/result";
-import type { Evaluation } from "../../shared/tradeoff/designSpace";
 
 /** What a thread is asked. */
 export type TradeoffTask =

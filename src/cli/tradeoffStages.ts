@@ -1,5 +1,5 @@
-import type { PuckCase } from "../../shared/puckcase/puckCase";
-import type { TradeoffMember } from "../../shared/puckcase/tradeoffMember";
+import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
+import type { TradeoffMember } from "../../shared/jobs/tradeoff/tradeoffMember";
 import {
   frontOf,
   isFinished,
@@ -8,7 +8,7 @@ import {
   runCounts,
   spreadMembers,
   type TradeoffRun,
-} from "../../shared/puckcase/tradeoffRun";
+} from "../../shared/jobs/tradeoff/tradeoffRun";
 import type { ProgressLine } from "./progressLine";
 import type { TradeoffPool } from "./tradeoffPool";
 

@@ -2,10 +2,10 @@ import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
 import * as z from "zod";
 import { generatedBy } from "../../shared/case/caseResults";
-import { parseJson } from "../../shared/case/parseJson";
-import type { TradeoffRun } from "../../shared/puckcase/tradeoffRun";
+import { parseJson } from "../../shared/document/parseJson";
+import type { DesignSpace } from "../../shared/jobs/puck/designSpace";
+import type { TradeoffRun } from "../../shared/jobs/tradeoff/tradeoffRun";
 import { problem, type Result, success } from "../../shared/result";
-import type { DesignSpace } from "../../shared/tradeoff/designSpace";
 import { caseFileText } from "./caseFile";
 import { beginOutputFile } from "./outputFile";
 

@@ -1,7 +1,7 @@
 import { parentPort, workerData } from "node:worker_threads";
 import { readCaseDocument } from "../../shared/case/readCase";
-import { tradeoffMember } from "../../shared/puckcase/tradeoffMember";
-import { tradeoffSearch } from "../../shared/puckcase/tradeoffSearch";
+import { tradeoffMember } from "../../shared/jobs/tradeoff/tradeoffMember";
+import { tradeoffSearch } from "../../shared/jobs/tradeoff/tradeoffSearch";
 import type { TradeoffAnswer, TradeoffTask } from "./tradeoffMessages";
 
 /** The work of one thread of a trade-off: its own search from the case's document, then one answer per task. */

@@ -1,13 +1,13 @@
-import { allenVincenti, type BlockageMethod, maskell, maskellFactor } from "../../shared/tunnel/blockage";
-import type { DataCell, DataTable } from "../../shared/tunnel/dataTable";
-import type { SpeedDirection } from "../../shared/tunnel/predictedDrag";
-import { type RandomDraws, standardDraw } from "../../shared/tunnel/randomDraws";
-import { runColumnKeys } from "../../shared/tunnel/runColumns";
-import type { TunnelPlan } from "../../shared/tunnel/runPlan";
-import type { StatedKey, StatedUncertainties } from "../../shared/tunnel/statedUncertainties";
-import type { TunnelCase } from "../../shared/tunnel/tunnelCase";
-import { fluidAtReading } from "../../shared/tunnel/tunnelFluid";
-import { statedUncertainty } from "../../shared/tunnel/uncertaintyStatement";
+import { allenVincenti, type BlockageMethod, maskell, maskellFactor } from "../../shared/jobs/tunnel/blockage";
+import type { SpeedDirection } from "../../shared/jobs/tunnel/predictedDrag";
+import { runColumnKeys } from "../../shared/jobs/tunnel/runColumns";
+import type { TunnelPlan } from "../../shared/jobs/tunnel/runPlan";
+import type { StatedKey, StatedUncertainties } from "../../shared/jobs/tunnel/statedUncertainties";
+import type { TunnelCase } from "../../shared/jobs/tunnel/tunnelCase";
+import { fluidAtReading } from "../../shared/jobs/tunnel/tunnelFluid";
+import { type RandomDraws, standardDraw } from "../../shared/statistics/randomDraws";
+import { statedUncertainty } from "../../shared/statistics/uncertaintyStatement";
+import type { DataCell, DataTable } from "../../shared/tables/dataTable";
 
 /** A drag curve that is known because it is invented: two levels and a smooth step between them. */
 export interface InventedDrag {

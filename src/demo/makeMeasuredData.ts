@@ -1,16 +1,16 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { prepareShape } from "../../shared/case/prepareShape";
-import type { FlowSettings } from "../../shared/evidence/flowSettings";
-import { type MeasuredBody, measuredSection } from "../../shared/evidence/measuredBody";
-import { measuredPuck } from "../../shared/evidence/measuredPuck";
-import type { SpeedDirection } from "../../shared/evidence/measurement";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import { puckFigures } from "../../shared/puck/puckFigures";
-import type { PuckSpec } from "../../shared/puck/puckSpec";
-import { randomDraws } from "../../shared/tunnel/randomDraws";
-import type { PuckAttitude } from "../../shared/tunnel/tunnelShape";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { prepareShape } from "../../shared/engine/section/prepareShape";
+import type { FlowSettings } from "../../shared/jobs/evidence/flowSettings";
+import { type MeasuredBody, measuredSection } from "../../shared/jobs/evidence/measuredBody";
+import { measuredPuck } from "../../shared/jobs/evidence/measuredPuck";
+import type { SpeedDirection } from "../../shared/jobs/evidence/measurement";
+import { puckFigures } from "../../shared/jobs/puck/puckFigures";
+import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import type { PuckAttitude } from "../../shared/jobs/tunnel/tunnelShape";
+import { randomDraws } from "../../shared/statistics/randomDraws";
 
 /**
  * Renews the invented tables of cases/harbour-measured.json: what the engine says under conditions that the case does not

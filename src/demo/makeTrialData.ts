@@ -1,10 +1,10 @@
 import { writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { readScores } from "../../shared/trial/readScores";
-import { trialSetup } from "../../shared/trial/resolveTrial";
-import type { TrialBlockDocument } from "../../shared/trial/trialBlockDocument";
-import { trialPlan } from "../../shared/trial/trialPlan";
-import { randomDraws } from "../../shared/tunnel/randomDraws";
+import { readScores } from "../../shared/jobs/trial/readScores";
+import { trialSetup } from "../../shared/jobs/trial/resolveTrial";
+import type { TrialBlockDocument } from "../../shared/jobs/trial/trialBlockDocument";
+import { trialPlan } from "../../shared/jobs/trial/trialPlan";
+import { randomDraws } from "../../shared/statistics/randomDraws";
 
 /**
  * Renews cases/harbour-trial.json: an invented trial of the Harbour League, its scores drawn by a seed from likings that

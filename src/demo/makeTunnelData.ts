@@ -1,14 +1,14 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { readCaseDocument } from "../../shared/case/readCase";
-import { csvOfTable } from "../../shared/tunnel/csvTable";
-import type { DataTable } from "../../shared/tunnel/dataTable";
-import { predictPressure } from "../../shared/tunnel/predictedPressure";
-import { type RandomDraws, randomDraws } from "../../shared/tunnel/randomDraws";
-import type { TunnelBlockDocument } from "../../shared/tunnel/tunnelBlockDocument";
-import type { TunnelCase } from "../../shared/tunnel/tunnelCase";
-import { blockageOf } from "../../shared/tunnel/tunnelFacility";
-import { runTunnel } from "../../shared/tunnel/tunnelSteps";
+import { predictPressure } from "../../shared/jobs/tunnel/predictedPressure";
+import type { TunnelBlockDocument } from "../../shared/jobs/tunnel/tunnelBlockDocument";
+import type { TunnelCase } from "../../shared/jobs/tunnel/tunnelCase";
+import { blockageOf } from "../../shared/jobs/tunnel/tunnelFacility";
+import { runTunnel } from "../../shared/jobs/tunnel/tunnelSteps";
+import { type RandomDraws, randomDraws } from "../../shared/statistics/randomDraws";
+import { csvOfTable } from "../../shared/tables/csvTable";
+import type { DataTable } from "../../shared/tables/dataTable";
 import { type InventedTest, inventRunTable } from "./inventedTest";
 import {
   inventedPuckTest,

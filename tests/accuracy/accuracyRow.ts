@@ -1,4 +1,4 @@
-import type { Regime } from "../../shared/solve/solution";
+import type { Regime } from "../../shared/engine/solution";
 import {
   type Grade,
   type Group,

@@ -1,4 +1,4 @@
-import type { BandTable } from "../../shared/uncertainty/bandTable";
+import type { BandTable } from "../../shared/engine/trust/bandTable";
 import type { PublishedSource } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
 import { type AccuracyRow, accuracyRow } from "./accuracyRow";
@@ -20,7 +20,7 @@ export interface AccuracyTable {
   readonly summaries: readonly ErrorSummary[];
   readonly disagreements: readonly Disagreement[];
   readonly leftOutBands: readonly LeftOutBand[];
-  /** The stated bands, fitted here; shared/uncertainty/checkedBands.ts holds the ones in use. */
+  /** The stated bands, fitted here; shared/engine/trust/checkedBands.ts holds the ones in use. */
   readonly bands: BandTable;
   readonly coverage: readonly Coverage[];
   readonly rows: readonly AccuracyRow[];

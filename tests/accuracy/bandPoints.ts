@@ -1,8 +1,8 @@
-import type { BandTable, CheckedFamily, CrisisKind } from "../../shared/uncertainty/bandTable";
-import { crisisFactor, crisisKind } from "../../shared/uncertainty/dragBand";
-import { type DragState, statesNearby } from "../../shared/uncertainty/nearbyStates";
-import { describeSection, type SectionDescription } from "../../shared/uncertainty/sectionDescription";
-import { shapeFamily } from "../../shared/uncertainty/shapeFamily";
+import type { BandTable, CheckedFamily, CrisisKind } from "../../shared/engine/trust/bandTable";
+import { crisisFactor, crisisKind } from "../../shared/engine/trust/dragBand";
+import { type DragState, statesNearby } from "../../shared/engine/trust/nearbyStates";
+import { describeSection, type SectionDescription } from "../../shared/engine/trust/sectionDescription";
+import { shapeFamily } from "../../shared/engine/trust/shapeFamily";
 import type { PublishedSource, PublishedValue } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
 import { type Half, splitForBands } from "./halves";

@@ -4,9 +4,9 @@ import {
   checkedFamilies,
   crisisKinds,
   regimes,
-} from "../../shared/uncertainty/bandTable";
+} from "../../shared/engine/trust/bandTable";
 
-/** The text of shared/uncertainty/checkedBands.ts, formatted as the linter wants it. */
+/** The text of shared/engine/trust/checkedBands.ts, formatted as the linter wants it. */
 export function bandsFile({ crisisReynoldsFactor, halfWidths, checked }: BandTable): string {
   return [
     'import type { BandTable } from "./bandTable";',

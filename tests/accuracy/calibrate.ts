@@ -1,4 +1,4 @@
-import { CALIBRATED, type CalibratedConstants } from "../../shared/constants/calibrated";
+import { CALIBRATED, type CalibratedConstants } from "../../shared/engine/constants/calibrated";
 import { allSources } from "../published/allSources";
 import { type Grade, type PublishedValue, scatterHalfWidth } from "../published/publishedValue";
 import { splitIntoHalves } from "./halves";

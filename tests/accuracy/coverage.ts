@@ -1,5 +1,5 @@
-import type { BandTable } from "../../shared/uncertainty/bandTable";
-import { dragBand } from "../../shared/uncertainty/dragBand";
+import type { BandTable } from "../../shared/engine/trust/bandTable";
+import { dragBand } from "../../shared/engine/trust/dragBand";
 import type { Group } from "../published/publishedValue";
 import type { AccuracyRow, StatedBand } from "./accuracyRow";
 import { type BandPoint, pointNearby } from "./bandPoints";

@@ -1,4 +1,4 @@
-import type { Regime } from "../../shared/solve/solution";
+import type { Regime } from "../../shared/engine/solution";
 import {
   type BandTable,
   type CheckedFamily,
@@ -8,7 +8,7 @@ import {
   crisisKinds,
   regimes,
   smallDragCoefficient,
-} from "../../shared/uncertainty/bandTable";
+} from "../../shared/engine/trust/bandTable";
 import { type BandPoint, type CrisisError, pointNearby } from "./bandPoints";
 import { groupBy } from "./groupBy";
 

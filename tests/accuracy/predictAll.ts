@@ -1,4 +1,4 @@
-import { CALIBRATED, type CalibratedConstants } from "../../shared/constants/calibrated";
+import { CALIBRATED, type CalibratedConstants } from "../../shared/engine/constants/calibrated";
 import type { Quantity, SectionQuantity } from "../published/quantity";
 import { smoothStream } from "../published/streams";
 import { groupBy } from "./groupBy";

@@ -1,5 +1,5 @@
-import { dryAir } from "../../shared/fluid/dryAir";
-import { freshWater, waterDensity, waterViscosity } from "../../shared/fluid/freshWater";
+import { dryAir } from "../../shared/engine/fluid/dryAir";
+import { freshWater, waterDensity, waterViscosity } from "../../shared/engine/fluid/freshWater";
 import type { FluidQuantity } from "../published/quantity";
 import { notPredicted, type Prediction, predicted } from "./prediction";
 

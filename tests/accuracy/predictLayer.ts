@@ -1,7 +1,7 @@
-import type { CalibratedConstants } from "../../shared/constants/calibrated";
-import { marchTurbulent } from "../../shared/layer/lagEntrainmentMarch";
-import { type LaminarLayer, laminarLayer, marchLaminar } from "../../shared/layer/laminarLayer";
-import type { SideStations } from "../../shared/layer/sideStations";
+import type { CalibratedConstants } from "../../shared/engine/constants/calibrated";
+import { marchTurbulent } from "../../shared/engine/layer/lagEntrainmentMarch";
+import { type LaminarLayer, laminarLayer, marchLaminar } from "../../shared/engine/layer/laminarLayer";
+import type { SideStations } from "../../shared/engine/layer/sideStations";
 import { hiemenzSpeedRatio } from "../published/hiemenz-1911";
 import type { GivenEdgeSpeed, LayerQuantity } from "../published/quantity";
 import { notPredicted, type Prediction, predicted } from "./prediction";

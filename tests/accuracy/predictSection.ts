@@ -1,5 +1,5 @@
-import { interpolateAtPosition, positionAtArc } from "../../shared/geometry/arcPosition";
-import type { Regime, SectionState } from "../../shared/solve/solution";
+import { interpolateAtPosition, positionAtArc } from "../../shared/engine/geometry/arcPosition";
+import type { Regime, SectionState } from "../../shared/engine/solution";
 import type { SectionQuantity } from "../published/quantity";
 import { notPredicted, type Prediction, predicted } from "./prediction";
 import type { CurvePoint, StreamCurve } from "./streamCurve";

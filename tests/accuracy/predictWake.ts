@@ -1,5 +1,5 @@
-import { sectionFlow } from "../../shared/flow/sectionFlow";
-import { quadraticAt, surfaceVelocity, wakeFlow } from "../../shared/wake/wakeFlow";
+import { sectionFlow } from "../../shared/engine/flow/sectionFlow";
+import { quadraticAt, surfaceVelocity, wakeFlow } from "../../shared/engine/wake/wakeFlow";
 import type { WakeQuantity } from "../published/quantity";
 import { notPredicted, type Prediction, predicted } from "./prediction";
 import { sectionNodesOf } from "./preparedSections";

@@ -1,6 +1,6 @@
-import type { FlowCondition } from "../../shared/solve/condition";
-import type { Regime } from "../../shared/solve/solution";
-import type { DragState } from "../../shared/uncertainty/nearbyStates";
+import type { FlowCondition } from "../../shared/engine/condition";
+import type { Regime } from "../../shared/engine/solution";
+import type { DragState } from "../../shared/engine/trust/nearbyStates";
 import type { StreamCurve } from "./streamCurve";
 
 /** The engine's answer to a published quantity, in its unit; null with the reason when there is none. */

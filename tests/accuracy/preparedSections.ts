@@ -1,7 +1,7 @@
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import type { Result } from "../../shared/result";
 import type { PublishedSection } from "../published/quantity";
 

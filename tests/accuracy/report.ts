@@ -3,7 +3,7 @@ import {
   checkedFamilies,
   crisisKinds,
   smallDragCoefficient,
-} from "../../shared/uncertainty/bandTable";
+} from "../../shared/engine/trust/bandTable";
 import type { Group } from "../published/publishedValue";
 import type { AccuracyRow } from "./accuracyRow";
 import type { AccuracyTable } from "./accuracyTable";

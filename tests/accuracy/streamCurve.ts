@@ -1,8 +1,8 @@
-import type { CalibratedConstants } from "../../shared/constants/calibrated";
-import type { FlowCondition } from "../../shared/solve/condition";
-import { traceDragCurve } from "../../shared/solve/dragCurve";
-import { type PreparedSection, prepareSection } from "../../shared/solve/prepareSection";
-import type { ConditionOutcome, SectionState } from "../../shared/solve/solution";
+import type { FlowCondition } from "../../shared/engine/condition";
+import type { CalibratedConstants } from "../../shared/engine/constants/calibrated";
+import type { ConditionOutcome, SectionState } from "../../shared/engine/solution";
+import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
+import { type PreparedSection, prepareSection } from "../../shared/engine/solve/prepareSection";
 import type { PublishedStream, SectionQuantity } from "../published/quantity";
 import { sectionLabel, sectionNodesOf } from "./preparedSections";
 

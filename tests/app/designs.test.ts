@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { runCase } from "../../shared/case/caseSteps";
+import { caseToDesign } from "../../shared/case/caseToDesign";
+import { type Design, demoDesign, designRequest } from "../../shared/case/design";
 import { readCase } from "../../shared/case/readCase";
-import { caseToDesign } from "../../shared/design/caseToDesign";
-import { type Design, demoDesign, designRequest } from "../../shared/design/design";
-import type { SectionFamily } from "../../shared/geometry/sectionSpec";
-import { prepareLive } from "../../shared/live/liveShape";
-import { solveLive } from "../../shared/live/solveLive";
+import type { SectionFamily } from "../../shared/engine/geometry/sectionSpec";
+import { prepareLive } from "../../shared/engine/section/liveShape";
+import { solveLive } from "../../shared/engine/section/solveLive";
 import { handles, heldValue } from "../../src/app/drawing/handles";
 import { caseFileName, caseText } from "../../src/app/files/caseText";
 import { ofFamily } from "../../src/app/store/sectionFields";

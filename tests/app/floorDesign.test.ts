@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { runCase } from "../../shared/case/caseSteps";
+import { caseToDesign } from "../../shared/case/caseToDesign";
+import { type Design, demoDesign, designRequest } from "../../shared/case/design";
 import { readCase } from "../../shared/case/readCase";
-import { caseToDesign } from "../../shared/design/caseToDesign";
-import { type Design, demoDesign, designRequest } from "../../shared/design/design";
-import { liveRow } from "../../shared/live/liveCurves";
-import { prepareLive } from "../../shared/live/liveShape";
-import { solveLive } from "../../shared/live/solveLive";
+import { liveRow } from "../../shared/engine/section/liveCurves";
+import { prepareLive } from "../../shared/engine/section/liveShape";
+import { solveLive } from "../../shared/engine/section/solveLive";
 import { keyFigures } from "../../src/app/components/key-figures/keyFigures";
 import { differenceTable } from "../../src/app/components/pin-panel/differences";
 import { reportInputs } from "../../src/app/components/report/reportInputs";

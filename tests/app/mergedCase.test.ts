@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { caseToDesign } from "../../shared/case/caseToDesign";
+import { demoDesign } from "../../shared/case/design";
+import { designToCase } from "../../shared/case/designToCase";
 import { readCase } from "../../shared/case/readCase";
-import { caseToDesign } from "../../shared/design/caseToDesign";
-import { demoDesign } from "../../shared/design/design";
-import { designToCase } from "../../shared/design/designToCase";
 import { type CaseObject, type MergeRequest, mergedCase } from "../../src/app/files/mergedCase";
 
 const puckFile = JSON.parse(readFileSync("cases/harbour-league-candidates.json", "utf8")) as CaseObject;

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { demoDesign, designRequest } from "../../shared/design/design";
-import { liveDragCurve, liveRoughnessCurve } from "../../shared/live/liveCurves";
-import { prepareLive } from "../../shared/live/liveShape";
-import { solveLive } from "../../shared/live/solveLive";
-import { publishedSmoothCylinderCurves } from "../../shared/reference/smoothCylinderCurve";
+import { demoDesign, designRequest } from "../../shared/case/design";
+import { publishedSmoothCylinderCurves } from "../../shared/engine/reference/smoothCylinderCurve";
+import { liveDragCurve, liveRoughnessCurve } from "../../shared/engine/section/liveCurves";
+import { prepareLive } from "../../shared/engine/section/liveShape";
+import { solveLive } from "../../shared/engine/section/solveLive";
 import { type CurveRow, curvesOverReynolds, curvesOverRoughness, roughnessLabel } from "../../src/app/plots/curveRow";
 import { dragCurveFigure } from "../../src/app/plots/dragCurveFigure";
 import { layerFigure } from "../../src/app/plots/layerFigure";

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readCase } from "../../shared/case/readCase";
-import { puckFigures } from "../../shared/puck/puckFigures";
-import type { PuckCase } from "../../shared/puckcase/puckCase";
-import { puckSteps } from "../../shared/puckcase/puckSteps";
+import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
+import { puckSteps } from "../../shared/jobs/puck/puckcase/puckSteps";
+import { puckFigures } from "../../shared/jobs/puck/puckFigures";
 import type { Result } from "../../shared/result";
 import { readList } from "../../src/app/components/puck-list-field/readList";
 import { demoPuck } from "../../src/app/puck/demoPuck";

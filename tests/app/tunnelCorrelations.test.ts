@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { TunnelBlockDocument } from "../../shared/tunnel/tunnelBlockDocument";
+import type { TunnelBlockDocument } from "../../shared/jobs/tunnel/tunnelBlockDocument";
 import {
   addCorrelation,
   correlationsOf,

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from "vitest";
-import { csvOfTable, readCsvTable } from "../../shared/tunnel/csvTable";
-import { tableProblemText } from "../../shared/tunnel/dataTable";
+import { csvOfTable, readCsvTable } from "../../shared/tables/csvTable";
+import { tableProblemText } from "../../shared/tables/dataTable";
 import { guessedColumns } from "../../src/app/tunnel/guessedColumns";
 import { changeTable, mapColumn, tableDrafts, tableText, takeAway, takeTable } from "../../src/app/tunnel/tableDraft";
 import { type TableKey, tableKinds } from "../../src/app/tunnel/tableKinds";

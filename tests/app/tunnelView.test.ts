@@ -1,8 +1,8 @@
 import { resolve } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { runCase } from "../../shared/case/caseSteps";
-import { demoDesign } from "../../shared/design/design";
-import type { TunnelResult } from "../../shared/tunnel/tunnelResult";
+import { demoDesign } from "../../shared/case/design";
+import type { TunnelResult } from "../../shared/jobs/tunnel/tunnelResult";
 import { asScatter } from "../../src/app/plots/scatterTrace";
 import { darkPalette, lightPalette } from "../../src/app/style/palette";
 import { budgetFigure } from "../../src/app/tunnel/budgetFigure";

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { axialAddedMassRatio, axialFlow } from "../../shared/axial/axialFlow";
-import { axialNodes } from "../../shared/axial/axialNodes";
-import { ringSourceVelocity, ringVortexVelocity } from "../../shared/axial/ringKernels";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import { spheroidAddedMass } from "../../shared/motion/addedMass";
+import { axialAddedMassRatio, axialFlow } from "../../shared/engine/axial/axialFlow";
+import { axialNodes } from "../../shared/engine/axial/axialNodes";
+import { ringSourceVelocity, ringVortexVelocity } from "../../shared/engine/axial/ringKernels";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { spheroidAddedMass } from "../../shared/jobs/puck/motion/addedMass";
 import { unwrap } from "../flow/sections";
 
 function flowOf(spec: SectionSpec, count: number) {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { axialFlow } from "../../shared/axial/axialFlow";
-import { axialNodes } from "../../shared/axial/axialNodes";
-import { laminarAxialWake, laminarSeparationArc } from "../../shared/axial/axialSeparation";
-import { axialWake, speedAt } from "../../shared/axial/axialWake";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import { axialFlow } from "../../shared/engine/axial/axialFlow";
+import { axialNodes } from "../../shared/engine/axial/axialNodes";
+import { laminarAxialWake, laminarSeparationArc } from "../../shared/engine/axial/axialSeparation";
+import { axialWake, speedAt } from "../../shared/engine/axial/axialWake";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { unwrap } from "../flow/sections";
 
 function flowOf(spec: SectionSpec, count = 120) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { completeElliptic } from "../../shared/axial/ellipticIntegrals";
+import { completeElliptic } from "../../shared/numerics/ellipticIntegrals";
 
 describe("completeElliptic(m)", () => {
   // Abramowitz & Stegun (1964), table 17.1 (from memory), modular angles 0, 30, 45, 60 degrees: m = sin^2.

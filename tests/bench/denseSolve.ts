@@ -1,9 +1,9 @@
 import { LuDecomposition, Matrix } from "ml-matrix";
-import { vorticityMatrix } from "../../shared/flow/surfaceKernels";
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import { solveByGmres } from "../../shared/linalg/gmres";
-import { factorInPlace, solveFactored } from "../../shared/linalg/lu";
+import { vorticityMatrix } from "../../shared/engine/flow/surfaceKernels";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import { solveByGmres } from "../../shared/numerics/gmres";
+import { factorInPlace, solveFactored } from "../../shared/numerics/lu";
 import { requireValue } from "./requireValue";
 import { type Timing, timeOf } from "./timing";
 

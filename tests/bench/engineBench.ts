@@ -1,9 +1,9 @@
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { FlowCondition } from "../../shared/solve/condition";
-import { traceDragCurve } from "../../shared/solve/dragCurve";
-import { type PreparedSection, prepareSection } from "../../shared/solve/prepareSection";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import type { FlowCondition } from "../../shared/engine/condition";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
+import { type PreparedSection, prepareSection } from "../../shared/engine/solve/prepareSection";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { requireValue } from "./requireValue";
 import { type Timing, timeOf } from "./timing";
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import packageInfo from "../../package.json" with { type: "json" };
 import { generatedBy } from "../../shared/case/caseResults";
 import { cautionsFor, screeningCaution } from "../../shared/case/cautions";
-import type { FluidSpec } from "../../shared/fluid/fluidSpec";
-import { resolveFluid } from "../../shared/fluid/resolveFluid";
+import type { FluidSpec } from "../../shared/engine/fluid/fluidSpec";
+import { resolveFluid } from "../../shared/engine/fluid/resolveFluid";
 import { sampleRow } from "./sampleResults";
 
 function fluid(spec: FluidSpec) {

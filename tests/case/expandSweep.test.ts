@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { expandSweep } from "../../shared/case/expandSweep";
+import { expandSweep } from "../../shared/document/expandSweep";
 
 describe("expandSweep(sweep)", () => {
   it("of a list is the list", () => {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { runCase } from "../../shared/case/caseSteps";
+import { caseToDesign } from "../../shared/case/caseToDesign";
 import { readCase } from "../../shared/case/readCase";
 import type { Case } from "../../shared/case/resolvedCase";
 import { resultCsv } from "../../shared/case/resultCsv";
 import { resultTable } from "../../shared/case/resultTable";
-import { caseToDesign } from "../../shared/design/caseToDesign";
 import { caseWith } from "./caseDocuments";
 
 const profile = {

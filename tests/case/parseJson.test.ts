@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { parseJson } from "../../shared/case/parseJson";
+import { parseJson } from "../../shared/document/parseJson";
 
 describe("parseJson(text)", () => {
   it("reads JSON, with or without a byte-order mark", () => {

@@ -1,8 +1,8 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import { csvColumns, resultCsv } from "../../shared/case/resultCsv";
-import { branchRow } from "../../shared/case/resultRow";
 import { resultTable } from "../../shared/case/resultTable";
+import { branchRow } from "../../shared/engine/section/resultRow";
 import { nothingFound, sampleCondition, sampleResults, sampleRow } from "./sampleResults";
 
 describe("resultCsv(results)", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { branchRow } from "../../shared/case/resultRow";
+import { branchRow } from "../../shared/engine/section/resultRow";
 import { nothingFound, sampleCondition, sampleRow, sampleState } from "./sampleResults";
 
 /** The keys that every result must have. */

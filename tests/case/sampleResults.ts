@@ -1,6 +1,6 @@
 import type { CaseResults } from "../../shared/case/caseResults";
-import { branchRow, type ResultRow, type RowCondition } from "../../shared/case/resultRow";
-import type { ConditionOutcome, SectionState, SideSolution } from "../../shared/solve/solution";
+import { branchRow, type ResultRow, type RowCondition } from "../../shared/engine/section/resultRow";
+import type { ConditionOutcome, SectionState, SideSolution } from "../../shared/engine/solution";
 
 /** A made-up state: round numbers that are easy to find again in a table. */
 export function sampleState(changes: Partial<SectionState> = {}): SectionState {

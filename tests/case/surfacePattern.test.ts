@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { runCase } from "../../shared/case/caseSteps";
+import { caseToDesign } from "../../shared/case/caseToDesign";
+import { demoDesign } from "../../shared/case/design";
+import { designToCase } from "../../shared/case/designToCase";
 import { readCaseDocument } from "../../shared/case/readCase";
-import { caseToDesign } from "../../shared/design/caseToDesign";
-import { demoDesign } from "../../shared/design/design";
-import { designToCase } from "../../shared/design/designToCase";
-import { equivalentRoughness } from "../../shared/pattern/equivalentRoughness";
-import type { SurfacePattern } from "../../shared/pattern/surfacePattern";
+import { equivalentRoughness } from "../../shared/engine/pattern/equivalentRoughness";
+import type { SurfacePattern } from "../../shared/engine/pattern/surfacePattern";
 import { unwrap } from "../puck/examplePuck";
 import { caseWith } from "./caseDocuments";
 

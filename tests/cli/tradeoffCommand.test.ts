@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { TradeoffResults } from "../../shared/puckcase/tradeoffResults";
+import type { TradeoffResults } from "../../shared/jobs/tradeoff/tradeoffResults";
 import { tradeoffArguments, tradeoffHelp } from "../../src/cli/tradeoffArguments";
 import { readState, writeState } from "../../src/cli/tradeoffState";
 import { caseWith } from "../case/caseDocuments";

@@ -4,7 +4,7 @@ import { join } from "node:path";
 import Papa from "papaparse";
 import { afterAll, describe, expect, it, vi } from "vitest";
 import type { CaseResults } from "../../shared/case/caseResults";
-import { readCsvTable } from "../../shared/tunnel/csvTable";
+import { readCsvTable } from "../../shared/tables/csvTable";
 import { projectFolder, runCaseCommand, startCommand } from "./caseCommand";
 
 vi.setConfig({ testTimeout: 120_000 });

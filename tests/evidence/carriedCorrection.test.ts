@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { carryCorrection } from "../../shared/evidence/carriedCorrection";
-import { compareSet } from "../../shared/evidence/compareSet";
-import { measuredCorrection } from "../../shared/evidence/measuredCorrection";
-import { notSameFamily } from "../../shared/evidence/sameFamily";
+import { carryCorrection } from "../../shared/jobs/evidence/carriedCorrection";
+import { compareSet } from "../../shared/jobs/evidence/compareSet";
+import { measuredCorrection } from "../../shared/jobs/evidence/measuredCorrection";
+import { notSameFamily } from "../../shared/jobs/evidence/sameFamily";
 import { prepared, quietSettings, setOf, syntheticSet } from "./measuredSets";
 
 const spec = (edgeRadius: number, length = 0.08) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { compareSet } from "../../shared/evidence/compareSet";
-import { fitCause } from "../../shared/evidence/fitCause";
-import { bareMeasuredPoint } from "../../shared/evidence/measurement";
+import { compareSet } from "../../shared/jobs/evidence/compareSet";
+import { fitCause } from "../../shared/jobs/evidence/fitCause";
+import { bareMeasuredPoint } from "../../shared/jobs/evidence/measurement";
 import { achenbach1971 } from "../published/achenbach-1971";
 import { codeCylinderDrag } from "../published/en-1991-1-4";
 import { causesOf, prepared, quietConditions, quietSettings, setOf, syntheticSet } from "./measuredSets";

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { compareSet } from "../../shared/evidence/compareSet";
-import { bareMeasuredPoint } from "../../shared/evidence/measurement";
-import { exceedsBothBands, normalisedError } from "../../shared/evidence/normalisedError";
-import { regimeBiases } from "../../shared/evidence/regimeBias";
-import { endRelief } from "../../shared/puck/endRelief";
+import { compareSet } from "../../shared/jobs/evidence/compareSet";
+import { bareMeasuredPoint } from "../../shared/jobs/evidence/measurement";
+import { exceedsBothBands, normalisedError } from "../../shared/jobs/evidence/normalisedError";
+import { regimeBiases } from "../../shared/jobs/evidence/regimeBias";
+import { endRelief } from "../../shared/jobs/puck/endRelief";
 import { causesOf, prepared, quietConditions, quietSettings, setOf, syntheticSet } from "./measuredSets";
 
 const circle = prepared({ family: "circle", diameter: 0.08 }, 80);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { confinedDrag } from "../../shared/evidence/confinedDrag";
-import { allenVincenti } from "../../shared/tunnel/blockage";
+import { confinedDrag } from "../../shared/jobs/evidence/confinedDrag";
+import { allenVincenti } from "../../shared/jobs/tunnel/blockage";
 
 describe("confinedDrag(freeDrag, blockageRatio, lengthToWidth), Allen & Vincenti 1944, NACA TR 782", () => {
   it("is undone by the published correction of a circle, to 1e-12", () => {

@@ -1,16 +1,16 @@
-import { prepareShape } from "../../shared/case/prepareShape";
-import { type CauseSuggestion, causeSteps } from "../../shared/evidence/causeSteps";
-import { compareSet, type SetComparison } from "../../shared/evidence/compareSet";
-import { type FlowSettings, statedSettings } from "../../shared/evidence/flowSettings";
-import { type MeasuredBody, type MeasuredSection, measuredSection } from "../../shared/evidence/measuredBody";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { prepareShape } from "../../shared/engine/section/prepareShape";
+import { type CauseSuggestion, causeSteps } from "../../shared/jobs/evidence/causeSteps";
+import { compareSet, type SetComparison } from "../../shared/jobs/evidence/compareSet";
+import { type FlowSettings, statedSettings } from "../../shared/jobs/evidence/flowSettings";
+import { type MeasuredBody, type MeasuredSection, measuredSection } from "../../shared/jobs/evidence/measuredBody";
 import {
   bareMeasuredPoint,
   type MeasuredConditions,
   type MeasurementSet,
   type SpeedDirection,
-} from "../../shared/evidence/measurement";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+} from "../../shared/jobs/evidence/measurement";
 
 /** An endless polished body in a quiet, wide stream. */
 export const quietConditions: MeasuredConditions = {

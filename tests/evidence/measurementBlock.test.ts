@@ -4,10 +4,10 @@ import type { CaseResults } from "../../shared/case/caseResults";
 import { runCase } from "../../shared/case/caseSteps";
 import { readCaseDocument } from "../../shared/case/readCase";
 import { resultTable } from "../../shared/case/resultTable";
-import { comparisonColumns, comparisonCsv } from "../../shared/evidence/comparisonCsv";
-import { comparisonTable } from "../../shared/evidence/comparisonTable";
-import { measuredFromTunnel } from "../../shared/evidence/fromTunnel";
-import type { TunnelReduction } from "../../shared/tunnel/reduceRuns";
+import { comparisonColumns, comparisonCsv } from "../../shared/jobs/evidence/comparisonCsv";
+import { comparisonTable } from "../../shared/jobs/evidence/comparisonTable";
+import { measuredFromTunnel } from "../../shared/jobs/evidence/fromTunnel";
+import type { TunnelReduction } from "../../shared/jobs/tunnel/reduceRuns";
 
 const circle = { family: "circle", diameterMetres: 0.08 };
 const points = [

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { guessMeasuredMapping } from "../../shared/evidence/measuredColumns";
-import { type MeasuredTableChoices, readMeasuredTable } from "../../shared/evidence/readMeasuredTable";
-import { referenceScale } from "../../shared/evidence/reference";
-import { readCsvTable } from "../../shared/tunnel/csvTable";
-import { tableProblemText } from "../../shared/tunnel/dataTable";
+import { guessMeasuredMapping } from "../../shared/jobs/evidence/measuredColumns";
+import { type MeasuredTableChoices, readMeasuredTable } from "../../shared/jobs/evidence/readMeasuredTable";
+import { referenceScale } from "../../shared/jobs/evidence/reference";
+import { readCsvTable } from "../../shared/tables/csvTable";
+import { tableProblemText } from "../../shared/tables/dataTable";
 
 const plain = { decimalMark: null, reynoldsPerSpeed: null, scale: { reynolds: 1, drag: 1 } };
 

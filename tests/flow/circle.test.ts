@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { sectionFlow, sourceVelocity } from "../../shared/flow/sectionFlow";
-import { surfaceOperator } from "../../shared/flow/surfaceOperator";
+import { sectionFlow, sourceVelocity } from "../../shared/engine/flow/sectionFlow";
+import { surfaceOperator } from "../../shared/engine/flow/surfaceOperator";
 import { largestDifference, nodesOf, polarAngles, unfolded, unwrap } from "./sections";
 
 describe("surface-vorticity flow past a circle (closed form: q = 2 sin of the angle from the front)", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sectionFlow } from "../../shared/flow/sectionFlow";
+import { sectionFlow } from "../../shared/engine/flow/sectionFlow";
 import { nodesOf, unfolded, unwrap } from "./sections";
 
 /**

@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { fieldVelocity, type SurfaceFlow, streamFunction, traceStreamline } from "../../shared/flow/fieldVelocity";
-import { sectionFlow } from "../../shared/flow/sectionFlow";
+import {
+  fieldVelocity,
+  type SurfaceFlow,
+  streamFunction,
+  traceStreamline,
+} from "../../shared/engine/flow/fieldVelocity";
+import { sectionFlow } from "../../shared/engine/flow/sectionFlow";
 import { largestDifference, nodesOf, polarAngles, unfolded, unwrap } from "./sections";
 
 const panels = 120;

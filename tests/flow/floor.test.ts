@@ -1,12 +1,12 @@
 import { Matrix, solve } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { fieldVelocity, type SurfaceFlow, streamFunction } from "../../shared/flow/fieldVelocity";
-import { mirrored } from "../../shared/flow/floorImage";
-import { SMALLEST_GAP_RATIO } from "../../shared/flow/floorPlane";
-import { type SectionFlow, sectionFlow, sourceVelocity } from "../../shared/flow/sectionFlow";
-import { rotateNodes } from "../../shared/geometry/nodeTransforms";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import { fieldVelocity, type SurfaceFlow, streamFunction } from "../../shared/engine/flow/fieldVelocity";
+import { mirrored } from "../../shared/engine/flow/floorImage";
+import { SMALLEST_GAP_RATIO } from "../../shared/engine/flow/floorPlane";
+import { type SectionFlow, sectionFlow, sourceVelocity } from "../../shared/engine/flow/sectionFlow";
+import { rotateNodes } from "../../shared/engine/geometry/nodeTransforms";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { largestDifference, nodesOf, unfolded, unwrap } from "./sections";
 
 const circleOf = (panels: number) => unfolded(nodesOf({ family: "circle", diameter: 2 }, panels));

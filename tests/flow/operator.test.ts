@@ -1,11 +1,11 @@
 import { EVD, Matrix, SVD } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { sectionFlow, sourceVelocity } from "../../shared/flow/sectionFlow";
-import { vorticityMatrix } from "../../shared/flow/surfaceKernels";
-import { surfaceOperator } from "../../shared/flow/surfaceOperator";
-import { mirrorNodes, rotateNodes } from "../../shared/geometry/nodeTransforms";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import { sectionFlow, sourceVelocity } from "../../shared/engine/flow/sectionFlow";
+import { vorticityMatrix } from "../../shared/engine/flow/surfaceKernels";
+import { surfaceOperator } from "../../shared/engine/flow/surfaceOperator";
+import { mirrorNodes, rotateNodes } from "../../shared/engine/geometry/nodeTransforms";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { largestDifference, nodesOf, unfolded, unwrap } from "./sections";
 
 function libraryMatrix(nodes: SectionNodes): Matrix {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { airViscosity, dryAir } from "../../shared/fluid/dryAir";
+import { airViscosity, dryAir } from "../../shared/engine/fluid/dryAir";
 
 // US Standard Atmosphere (1976), table of the lower atmosphere: altitude, K, Pa, kg/m³, µPa s, mm²/s, m/s.
 describe("dryAir(temperature, pressure) against the US Standard Atmosphere (1976), within 0.02 %", () => {

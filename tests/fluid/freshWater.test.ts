@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { freshWater, waterDensity, waterViscosity } from "../../shared/fluid/freshWater";
+import { freshWater, waterDensity, waterViscosity } from "../../shared/engine/fluid/freshWater";
 
 describe("waterViscosity(temperature, density) against IAPWS R12-08 (2008), table 4, to the last printed digit", () => {
   it.each([

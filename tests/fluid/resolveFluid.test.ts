@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { FluidSpec } from "../../shared/fluid/fluidSpec";
-import { resolveFluid } from "../../shared/fluid/resolveFluid";
+import type { FluidSpec } from "../../shared/engine/fluid/fluidSpec";
+import { resolveFluid } from "../../shared/engine/fluid/resolveFluid";
 
 const specs: FluidSpec[] = [
   { kind: "freshWater", temperatureCelsius: 27 },

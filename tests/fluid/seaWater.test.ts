@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { freshWater } from "../../shared/fluid/freshWater";
-import { seaWater, seaWaterDensity } from "../../shared/fluid/seaWater";
+import { freshWater } from "../../shared/engine/fluid/freshWater";
+import { seaWater, seaWaterDensity } from "../../shared/engine/fluid/seaWater";
 
 function seaWaterAt(temperature: number, salinity: number) {
   const water = seaWater(temperature, salinity);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { contourOf, nodeArea, nodeSum, nodesOf, relativeError } from "./exampleSections";
 
 /**

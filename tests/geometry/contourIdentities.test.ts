@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bendsFromNose } from "../../shared/geometry/bendsFromNose";
-import type { Contour } from "../../shared/geometry/contour";
-import { gaussAbscissae, gaussWeights } from "../../shared/geometry/gaussLegendre";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import { bendsFromNose } from "../../shared/engine/geometry/bendsFromNose";
+import type { Contour } from "../../shared/engine/geometry/contour";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { gaussAbscissae, gaussWeights } from "../../shared/numerics/gaussLegendre";
 import { contourOf, exampleSections, goodValue, relativeError, titleOf } from "./exampleSections";
 
 const titled = exampleSections.map((spec) => [titleOf(spec), spec] as const);

@@ -1,9 +1,9 @@
-import type { Contour } from "../../shared/geometry/contour";
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import type { Point } from "../../shared/geometry/lineArcContour";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import type { Contour } from "../../shared/engine/geometry/contour";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import type { Point } from "../../shared/engine/geometry/lineArcContour";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import type { Result } from "../../shared/result";
 
 /** Points on a lobed closed curve about the origin, counter-clockwise, m. */

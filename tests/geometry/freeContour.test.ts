@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Point } from "../../shared/geometry/lineArcContour";
-import { parametricPiece } from "../../shared/geometry/parametricContour";
-import { periodicSpline } from "../../shared/geometry/periodicSpline";
-import { selfCrossing } from "../../shared/geometry/selfCrossing";
+import type { Point } from "../../shared/engine/geometry/lineArcContour";
+import { parametricPiece } from "../../shared/engine/geometry/parametricContour";
+import { periodicSpline } from "../../shared/engine/geometry/periodicSpline";
+import { selfCrossing } from "../../shared/engine/geometry/selfCrossing";
 import { contourOf, lobedPoints, relativeError } from "./exampleSections";
 
 function ellipsePoints(count: number, a: number, b: number): Point[] {

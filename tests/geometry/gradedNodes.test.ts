@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { nodeDensity } from "../../shared/geometry/gradingMap";
-import { mirrorNodes, rotateNodes, scaleNodes } from "../../shared/geometry/nodeTransforms";
-import { panelCountForSection } from "../../shared/geometry/panelCountForSection";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { nodeDensity } from "../../shared/engine/geometry/gradingMap";
+import { mirrorNodes, rotateNodes, scaleNodes } from "../../shared/engine/geometry/nodeTransforms";
+import { panelCountForSection } from "../../shared/engine/geometry/panelCountForSection";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import {
   contourOf,
   exampleSections,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { referenceWidth } from "../../shared/geometry/referenceWidth";
+import { referenceWidth } from "../../shared/engine/geometry/referenceWidth";
 import { contourOf, exampleSections, nodesOf, relativeError, titleOf } from "./exampleSections";
 
 const titled = exampleSections.map((spec) => [titleOf(spec), spec] as const);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { Point } from "../../shared/geometry/lineArcContour";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
+import type { Point } from "../../shared/engine/geometry/lineArcContour";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { lobedPoints } from "./exampleSections";
 
 const puck = { length: 0.08, height: 0.03 };

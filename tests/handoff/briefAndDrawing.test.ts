@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { freshWater } from "../../shared/fluid/freshWater";
-import { type CfdBriefInput, cfdBrief, largestFrictionSpeedRatio } from "../../shared/handoff/cfdBrief";
-import { cfdBriefText } from "../../shared/handoff/cfdBriefText";
-import { puckDrawing } from "../../shared/handoff/drawing";
-import { letterAdvance, withTolerance } from "../../shared/handoff/drawingText";
-import { leadCautions } from "../../shared/puck/materials";
-import { puckFigures } from "../../shared/puck/puckFigures";
+import { freshWater } from "../../shared/engine/fluid/freshWater";
+import { type CfdBriefInput, cfdBrief, largestFrictionSpeedRatio } from "../../shared/jobs/handoff/cfdBrief";
+import { cfdBriefText } from "../../shared/jobs/handoff/cfdBriefText";
+import { puckDrawing } from "../../shared/jobs/handoff/drawing";
+import { letterAdvance, withTolerance } from "../../shared/jobs/handoff/drawingText";
+import { leadCautions } from "../../shared/jobs/puck/materials";
+import { puckFigures } from "../../shared/jobs/puck/puckFigures";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
 const input: CfdBriefInput = {

@@ -2,13 +2,19 @@ import DxfParser from "dxf-parser";
 import Papa from "papaparse";
 import { svgPathProperties } from "svg-path-properties";
 import { describe, expect, it } from "vitest";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import { contourOutline, type Outline, outlineArea, planOutline, profileOutline } from "../../shared/handoff/outline";
-import { outlinesDxf } from "../../shared/handoff/outlineDxf";
-import { outlineSvg } from "../../shared/handoff/outlineSvg";
-import { pointsCsv } from "../../shared/handoff/pointsCsv";
-import type { PuckSpec } from "../../shared/puck/puckSpec";
-import { revolve } from "../../shared/puck/solidFigures";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import {
+  contourOutline,
+  type Outline,
+  outlineArea,
+  planOutline,
+  profileOutline,
+} from "../../shared/jobs/handoff/outline";
+import { outlinesDxf } from "../../shared/jobs/handoff/outlineDxf";
+import { outlineSvg } from "../../shared/jobs/handoff/outlineSvg";
+import { pointsCsv } from "../../shared/jobs/handoff/pointsCsv";
+import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import { revolve } from "../../shared/jobs/puck/solidFigures";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
 const recessed: PuckSpec = {

@@ -1,12 +1,12 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import { contourOutline } from "../../shared/handoff/outline";
-import { pointsCsv } from "../../shared/handoff/pointsCsv";
-import { prepareSection } from "../../shared/solve/prepareSection";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
+import { contourOutline } from "../../shared/jobs/handoff/outline";
+import { pointsCsv } from "../../shared/jobs/handoff/pointsCsv";
 import { unwrap } from "../puck/examplePuck";
 
 const condition = { reynolds: 1e5, sandGrainRoughnessRatio: 0, turbulenceIntensity: 0.001 };

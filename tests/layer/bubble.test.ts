@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { reattachmentDistance, shearLayerTransitionReynolds } from "../../shared/layer/bubble";
+import { reattachmentDistance, shearLayerTransitionReynolds } from "../../shared/engine/layer/bubble";
 
 describe("shearLayerTransitionReynolds", () => {
   // 2.5e4 log10 coth(17.32 Tu), Roberts (1980), AIAA J. 18, 25-31; constants from memory, values computed from them.

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { laminarLayer } from "../../shared/layer/laminarLayer";
+import { laminarLayer } from "../../shared/engine/layer/laminarLayer";
 
 const count = 401;
 const arc = Float64Array.from({ length: count }, (_, i) => (i * 2) / (count - 1));

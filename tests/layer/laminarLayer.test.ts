@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { laminarLayer, marchLaminar } from "../../shared/layer/laminarLayer";
-import { similarClosure } from "../../shared/layer/similarLayers";
+import { laminarLayer, marchLaminar } from "../../shared/engine/layer/laminarLayer";
+import { similarClosure } from "../../shared/engine/layer/similarLayers";
 import { blasiusPlate, similarLayers } from "../published/falkner-skan-1931";
 import { hiemenzSeparationDegrees, hiemenzSpeedRatio, hiemenzStations } from "../published/hiemenz-1911";
 import { howarthSeparation, howarthStations } from "../published/howarth-1938";

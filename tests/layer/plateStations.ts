@@ -1,5 +1,5 @@
-import { marchLaminar } from "../../shared/layer/laminarLayer";
-import type { SideStations } from "../../shared/layer/sideStations";
+import { marchLaminar } from "../../shared/engine/layer/laminarLayer";
+import type { SideStations } from "../../shared/engine/layer/sideStations";
 
 /** theta^2 U / (nu x) and H32 of the Blasius (1908) layer. */
 const BLASIUS_THICKNESS = 0.66411 ** 2;

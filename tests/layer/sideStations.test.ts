@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { mirrorNodes } from "../../shared/geometry/nodeTransforms";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
-import { sideStations, stagnationPosition, stationOfArc, stationValue } from "../../shared/layer/sideStations";
+import { mirrorNodes } from "../../shared/engine/geometry/nodeTransforms";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
+import { sideStations, stagnationPosition, stationOfArc, stationValue } from "../../shared/engine/layer/sideStations";
 import { largestDifference, nodesOf } from "../flow/sections";
 import { sineSeparationDegrees } from "../published/terrill-1960";
 

@@ -5,7 +5,7 @@ import {
   laminarShear,
   STAGNATION_LAMBDA,
   thwaitesThickness,
-} from "../../shared/layer/thwaites";
+} from "../../shared/engine/layer/textbook/thwaites";
 import { blasiusPlate, similarLayers } from "../published/falkner-skan-1931";
 import { hiemenzSeparationDegrees, hiemenzSpeedRatio, hiemenzStations } from "../published/hiemenz-1911";
 import { howarthSeparation, howarthStations } from "../published/howarth-1938";

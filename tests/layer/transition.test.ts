@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { CALIBRATED } from "../../shared/constants/calibrated";
-import { abuGhannamShawTransition } from "../../shared/layer/abuGhannamShaw";
-import { michelTransition } from "../../shared/layer/michel";
-import { stationValue } from "../../shared/layer/sideStations";
-import { attachedTransition, type StationTrip } from "../../shared/layer/transition";
-import { roughTransition } from "../../shared/roughness/roughTransition";
+import { CALIBRATED } from "../../shared/engine/constants/calibrated";
+import { abuGhannamShawTransition } from "../../shared/engine/layer/abuGhannamShaw";
+import { stationValue } from "../../shared/engine/layer/sideStations";
+import { michelTransition } from "../../shared/engine/layer/textbook/michel";
+import { attachedTransition, type StationTrip } from "../../shared/engine/layer/transition";
+import { roughTransition } from "../../shared/engine/roughness/roughTransition";
 import { abuGhannamShawCheckValues, michelCheckValues } from "../published/transition-criteria";
 import { plateStations } from "./plateStations";
 

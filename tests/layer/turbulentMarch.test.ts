@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { headMarch } from "../../shared/layer/headMarch";
-import { plateShapeFactor } from "../../shared/layer/lagEntrainment";
-import { marchTurbulent } from "../../shared/layer/lagEntrainmentMarch";
-import type { SideStations } from "../../shared/layer/sideStations";
-import { plateFriction } from "../../shared/roughness/plateFriction";
+import { plateShapeFactor } from "../../shared/engine/layer/lagEntrainment";
+import { marchTurbulent } from "../../shared/engine/layer/lagEntrainmentMarch";
+import type { SideStations } from "../../shared/engine/layer/sideStations";
+import { headMarch } from "../../shared/engine/layer/textbook/headMarch";
+import { plateFriction } from "../../shared/engine/roughness/plateFriction";
 import { roughPlate } from "../published/prandtl-schlichting-1934";
 import { schultzGrunowFriction, schultzGrunowPlate } from "../published/schultz-grunow-1940";
 import { plateStations, valueAt } from "./plateStations";

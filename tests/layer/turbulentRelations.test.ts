@@ -1,6 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { headEntrainment, headShapeFactor, shapeFactorOfHead } from "../../shared/layer/head";
 import {
   entrainmentFriction,
   entrainmentOfStress,
@@ -10,9 +9,10 @@ import {
   equilibriumGradient,
   maximumStress,
   plateShapeFactor,
-} from "../../shared/layer/lagEntrainment";
-import { ludwiegTillmannFriction } from "../../shared/layer/ludwiegTillmann";
-import { plateFriction } from "../../shared/roughness/plateFriction";
+} from "../../shared/engine/layer/lagEntrainment";
+import { headEntrainment, headShapeFactor, shapeFactorOfHead } from "../../shared/engine/layer/textbook/head";
+import { ludwiegTillmannFriction } from "../../shared/engine/layer/textbook/ludwiegTillmann";
+import { plateFriction } from "../../shared/engine/roughness/plateFriction";
 import { headCheckValues } from "../published/head-1958";
 import { ludwiegTillmannCheckValues } from "../published/ludwieg-tillmann-1949";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { Matrix, solve } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { solveByGmres } from "../../shared/linalg/gmres";
-import { factorInPlace, solveFactored } from "../../shared/linalg/lu";
+import { solveByGmres } from "../../shared/numerics/gmres";
+import { factorInPlace, solveFactored } from "../../shared/numerics/lu";
 import { relativeDifference, rowsOf, wellConditionedSystem } from "./randomSystem";
 
 /** Identity plus a smooth kernel: a second-kind equation, whose iteration count does not grow with the number of nodes. */

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { LuDecomposition, Matrix, solve } from "ml-matrix";
 import { describe, expect, it } from "vitest";
-import { factorInPlace, solveFactored } from "../../shared/linalg/lu";
+import { factorInPlace, solveFactored } from "../../shared/numerics/lu";
 import { relativeDifference, rowsOf, wellConditionedSystem } from "./randomSystem";
 
 describe("factorInPlace and solveFactored", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { puckAddedMass, spheroidAddedMass } from "../../shared/motion/addedMass";
+import { puckAddedMass, spheroidAddedMass } from "../../shared/jobs/puck/motion/addedMass";
 import { unwrap } from "../puck/examplePuck";
 
 describe("spheroidAddedMass(axisRatio)", () => {

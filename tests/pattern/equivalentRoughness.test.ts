@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { equivalentRoughness } from "../../shared/pattern/equivalentRoughness";
-import { patternHeights } from "../../shared/pattern/surfacePattern";
+import { equivalentRoughness } from "../../shared/engine/pattern/equivalentRoughness";
+import { patternHeights } from "../../shared/engine/pattern/surfacePattern";
 
 /** Heights of a pattern sampled over one pitch (grooves, ridges) or one cell (dimples), in units of its depth. */
 function sampled(kind: "grooves" | "ridges" | "dimples", width: number, count: number): number[] {

@@ -38,8 +38,8 @@ describe("README.md of the published values", () => {
 });
 
 describe("the stated 90 % bands", () => {
-  it("are in shared/uncertainty/checkedBands.ts as `npm run accuracy` writes them now", () => {
-    const file = new URL("../../shared/uncertainty/checkedBands.ts", import.meta.url);
+  it("are in shared/engine/trust/checkedBands.ts as `npm run accuracy` writes them now", () => {
+    const file = new URL("../../shared/engine/trust/checkedBands.ts", import.meta.url);
     expect(readFileSync(file, "utf8")).toBe(bandsFile(table.bands));
   });
 

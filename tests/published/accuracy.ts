@@ -8,7 +8,7 @@ import { allSources } from "./allSources";
 /**
  * `npm run accuracy [-- --json]`: runs the engine over every published value, prints the comparison (a table, or one
  * JSON document), writes it to README.md beside this file and the bands that it gives to
- * shared/uncertainty/checkedBands.ts. Progress goes to stderr.
+ * shared/engine/trust/checkedBands.ts. Progress goes to stderr.
  */
 const { values } = parseArgs({ options: { json: { type: "boolean", default: false } } });
 
@@ -18,5 +18,5 @@ const table = accuracyTable(allSources, (text) => {
 if (process.stderr.isTTY) process.stderr.write("\r\x1b[K");
 const report = accuracyReport(table);
 writeFileSync(new URL("README.md", import.meta.url), report);
-writeFileSync(new URL("../../shared/uncertainty/checkedBands.ts", import.meta.url), bandsFile(table.bands));
+writeFileSync(new URL("../../shared/engine/trust/checkedBands.ts", import.meta.url), bandsFile(table.bands));
 process.stdout.write(values.json ? `${JSON.stringify(table, null, 2)}\n` : report);

@@ -1,4 +1,4 @@
-import { offshoreDesignCurve } from "../../shared/reference/smoothCylinderCurve";
+import { offshoreDesignCurve } from "../../shared/engine/reference/smoothCylinderCurve";
 import { type PublishedSource, published } from "./publishedValue";
 import { roughStream, smoothStream } from "./streams";
 

@@ -1,4 +1,4 @@
-import { wieselsberger1922 as curve } from "../../shared/reference/smoothCylinderCurve";
+import { wieselsberger1922 as curve } from "../../shared/engine/reference/smoothCylinderCurve";
 import { type CommonPart, type PublishedSource, published } from "./publishedValue";
 import { smoothStream } from "./streams";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { sharpCylinderDrag } from "../../shared/puck/faceOnDrag";
-import { closingReynolds, prepareFaceOn, solvedFaceOnDrag } from "../../shared/puck/faceOnFlow";
-import type { PuckSpec } from "../../shared/puck/puckSpec";
+import { sharpCylinderDrag } from "../../shared/jobs/puck/faceOnDrag";
+import { closingReynolds, prepareFaceOn, solvedFaceOnDrag } from "../../shared/jobs/puck/faceOnFlow";
+import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const rounded = (radiusMetres: number): PuckSpec => ({ ...examplePuck, edge: { kind: "radius", radiusMetres } });

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import { documentProblems } from "../../shared/case/documentProblems";
-import { standardMaterials } from "../../shared/puck/materials";
-import { materialDocument, puckDocument } from "../../shared/puck/puckDocument";
+import { documentProblems } from "../../shared/document/documentProblems";
+import { standardMaterials } from "../../shared/jobs/puck/materials";
+import { materialDocument, puckDocument } from "../../shared/jobs/puck/puckDocument";
 import { examplePuck } from "./examplePuck";
 
 function faults(document: unknown): string {

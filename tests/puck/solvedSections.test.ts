@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { freshWater } from "../../shared/fluid/freshWater";
-import type { EdgeOnPlace } from "../../shared/puck/edgeOnDrag";
-import { puckCautions } from "../../shared/puck/playCautions";
-import { prepareProfile } from "../../shared/puck/profileStrip";
-import { prepareStrip, profileSection, type StripStream, stripDrag } from "../../shared/puck/solvedSections";
+import { freshWater } from "../../shared/engine/fluid/freshWater";
+import type { EdgeOnPlace } from "../../shared/jobs/puck/edgeOnDrag";
+import { puckCautions } from "../../shared/jobs/puck/playCautions";
+import { prepareProfile } from "../../shared/jobs/puck/profileStrip";
+import { prepareStrip, profileSection, type StripStream, stripDrag } from "../../shared/jobs/puck/solvedSections";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const water = unwrap(freshWater(27));

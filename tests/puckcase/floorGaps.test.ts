@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { readCaseDocument } from "../../shared/case/readCase";
-import { puckCsv, puckCsvColumns } from "../../shared/puckcase/puckCsv";
-import { puckSteps } from "../../shared/puckcase/puckSteps";
-import { puckTable } from "../../shared/puckcase/puckTable";
+import { puckCsv, puckCsvColumns } from "../../shared/jobs/puck/puckcase/puckCsv";
+import { puckSteps } from "../../shared/jobs/puck/puckcase/puckSteps";
+import { puckTable } from "../../shared/jobs/puck/puckcase/puckTable";
 import { type PlainObject, puckCaseDocument, readGood } from "./puckDocuments";
 
 const orientationShares = { upright: 1, flat: 1, faceOn: 1 };

@@ -2,9 +2,9 @@ import DxfParser from "dxf-parser";
 import { unzipSync } from "fflate";
 import Papa from "papaparse";
 import { beforeAll, describe, expect, it } from "vitest";
-import { fileNameOf, type HandoffFile, handoffFiles } from "../../shared/puckcase/handoffFiles";
-import { ownTolerances } from "../../shared/puckcase/puckSteps";
-import { judgePuck } from "../../shared/rules/judgePuck";
+import { fileNameOf, type HandoffFile, handoffFiles } from "../../shared/jobs/handoff/handoffFiles";
+import { ownTolerances } from "../../shared/jobs/puck/puckcase/puckSteps";
+import { judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
 import { unwrap } from "../puck/examplePuck";
 import { entryWith, puckCaseDocument, readGood, rules } from "./puckDocuments";
 

@@ -1,6 +1,6 @@
 import { readCaseDocument } from "../../shared/case/readCase";
 import type { Case } from "../../shared/case/resolvedCase";
-import type { PuckCase } from "../../shared/puckcase/puckCase";
+import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
 import { examplePuck } from "../puck/examplePuck";
 
 /** A small good case with pucks, and changes to it. */

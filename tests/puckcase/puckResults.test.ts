@@ -2,11 +2,11 @@ import Papa from "papaparse";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { CaseResults } from "../../shared/case/caseResults";
 import { runCase } from "../../shared/case/caseSteps";
-import type { DragBand } from "../../shared/puck/dragBand";
-import { prepareStrip, profileSection, stripDrag } from "../../shared/puck/solvedSections";
-import { puckCsv } from "../../shared/puckcase/puckCsv";
-import type { PuckResult } from "../../shared/puckcase/puckResult";
-import { puckTable } from "../../shared/puckcase/puckTable";
+import type { DragBand } from "../../shared/engine/trust/dragInterval";
+import { puckCsv } from "../../shared/jobs/puck/puckcase/puckCsv";
+import type { PuckResult } from "../../shared/jobs/puck/puckcase/puckResult";
+import { puckTable } from "../../shared/jobs/puck/puckcase/puckTable";
+import { prepareStrip, profileSection, stripDrag } from "../../shared/jobs/puck/solvedSections";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 import { entryWith, puckCaseDocument, readGood, rules, wantedMass } from "./puckDocuments";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { puckSteps } from "../../shared/puckcase/puckSteps";
+import { puckSteps } from "../../shared/jobs/puck/puckcase/puckSteps";
 import { entryWith, puckCaseDocument, readGood } from "./puckDocuments";
 
 describe("a recess in the faces, edge-on", () => {

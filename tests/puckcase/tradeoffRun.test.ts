@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { DesignSpace, Evaluation } from "../../shared/jobs/puck/designSpace";
 import {
   frontOf,
   isFinished,
@@ -9,9 +10,8 @@ import {
   spreadMembers,
   startTradeoff,
   type TradeoffRun,
-} from "../../shared/puckcase/tradeoffRun";
-import { plannedSearch } from "../../shared/puckcase/tradeoffSearch";
-import type { DesignSpace, Evaluation } from "../../shared/tradeoff/designSpace";
+} from "../../shared/jobs/tradeoff/tradeoffRun";
+import { plannedSearch } from "../../shared/jobs/tradeoff/tradeoffSearch";
 import { unwrap } from "../puck/examplePuck";
 import { puckCaseDocument, readGood, rules, wantedMass } from "./puckDocuments";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { plateFriction, roughFriction } from "../../shared/roughness/plateFriction";
-import { roughnessFunction } from "../../shared/roughness/roughnessFunction";
-import { tripFires } from "../../shared/roughness/tripTransition";
+import { plateFriction, roughFriction } from "../../shared/engine/roughness/plateFriction";
+import { roughnessFunction } from "../../shared/engine/roughness/roughnessFunction";
+import { tripFires } from "../../shared/engine/roughness/tripTransition";
 
 describe("roughnessFunction: shift of the logarithmic profile by sand grains", () => {
   it("fully rough: between the lines of (1/0.41) ln ks+ - 3.5 and of Nikuradse (1933), 2.5 ln ks+ - 3, from memory, within 0.1", () => {

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { sizeCoreForMass } from "../../shared/puck/coreSizing";
-import type { PuckDesign } from "../../shared/puck/puckDimension";
-import type { PuckSpec } from "../../shared/puck/puckSpec";
-import { judgementNotice, judgePuck } from "../../shared/rules/judgePuck";
-import { readRuleSet } from "../../shared/rules/ruleSet";
+import { sizeCoreForMass } from "../../shared/jobs/puck/coreSizing";
+import type { PuckDesign } from "../../shared/jobs/puck/puckDimension";
+import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import { judgementNotice, judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
+import { readRuleSet } from "../../shared/jobs/puck/rules/ruleSet";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
 const reading = readRuleSet(

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import Ajv from "ajv/dist/2020";
 import { describe, expect, it } from "vitest";
-import { readRuleSet, ruleSetJsonSchema } from "../../shared/rules/ruleSet";
+import { readRuleSet, ruleSetJsonSchema } from "../../shared/jobs/puck/rules/ruleSet";
 
 const file = readFileSync(new URL("../../cases/harbour-league.rules.json", import.meta.url), "utf8");
 const document = JSON.parse(file);

@@ -1,8 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { toleranceFactor } from "../../shared/jobs/puck/rules/toleranceFactor";
+import { type FigureOfInputs, stackTolerances } from "../../shared/jobs/puck/rules/toleranceStack";
 import { type Result, success } from "../../shared/result";
-import { toleranceFactor } from "../../shared/rules/toleranceFactor";
-import { type FigureOfInputs, stackTolerances } from "../../shared/rules/toleranceStack";
 import { unwrap } from "../puck/examplePuck";
 
 function factorOf(

@@ -1,8 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { madeShare } from "../../shared/jobs/puck/rules/monteCarlo";
+import { stackTolerances } from "../../shared/jobs/puck/rules/toleranceStack";
 import { success } from "../../shared/result";
-import { madeShare } from "../../shared/rules/monteCarlo";
-import { stackTolerances } from "../../shared/rules/toleranceStack";
 import { unwrap } from "../puck/examplePuck";
 
 describe("stackTolerances(nominal, plusMinus, figure)", () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { closureNearFloor, floorNotes } from "../../shared/solve/floorNotes";
-import { prepareSection } from "../../shared/solve/prepareSection";
-import type { ConditionOutcome, SectionState } from "../../shared/solve/solution";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import type { ConditionOutcome, SectionState } from "../../shared/engine/solution";
+import { closureNearFloor, floorNotes } from "../../shared/engine/solve/floorNotes";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { nodesOf, unwrap } from "../flow/sections";
 import { halfCircle } from "../wake/halfCircle";
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { CONDITION_LIMITS } from "../../shared/solve/checkCondition";
-import type { FlowCondition } from "../../shared/solve/condition";
-import { traceDragCurve } from "../../shared/solve/dragCurve";
-import { prepareSection } from "../../shared/solve/prepareSection";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import type { FlowCondition } from "../../shared/engine/condition";
+import { CONDITION_LIMITS } from "../../shared/engine/solve/checkCondition";
+import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { nodesOf } from "../flow/sections";
 import { prepared, quietCondition } from "./sections";
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import { prepareSection } from "../../shared/solve/prepareSection";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 
 function solve(spec: SectionSpec, reynolds: number) {
   const contour = buildContour(spec);

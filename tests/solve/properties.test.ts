@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { mirrorNodes, rotateNodes, scaleNodes } from "../../shared/geometry/nodeTransforms";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import { prepareSection } from "../../shared/solve/prepareSection";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import { mirrorNodes, rotateNodes, scaleNodes } from "../../shared/engine/geometry/nodeTransforms";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { nodesOf, unfolded, unwrap } from "../flow/sections";
 import { prepared, quietCondition, unmatchedStates } from "./sections";
 

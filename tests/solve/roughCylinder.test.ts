@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { traceDragCurve } from "../../shared/solve/dragCurve";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { prepared, quietCondition } from "./sections";
 
 const circle = prepared({ family: "circle", diameter: 1 }, 200);

@@ -1,7 +1,7 @@
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import type { FlowCondition, Trip } from "../../shared/solve/condition";
-import { type PreparedSection, prepareSection } from "../../shared/solve/prepareSection";
-import type { SectionState } from "../../shared/solve/solution";
+import type { FlowCondition, Trip } from "../../shared/engine/condition";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import type { SectionState } from "../../shared/engine/solution";
+import { type PreparedSection, prepareSection } from "../../shared/engine/solve/prepareSection";
 import { nodesOf, unwrap } from "../flow/sections";
 
 /** ks / D of the polished cylinders that the published "smooth" curves were measured on. */

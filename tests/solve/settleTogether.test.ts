@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { FlowCondition } from "../../shared/solve/condition";
-import { settleTogether } from "../../shared/solve/settleTogether";
-import { twoSidedFixedPoint, twoSidedFixedPoints } from "../../shared/solve/twoSidedFixedPoints";
+import type { FlowCondition } from "../../shared/engine/condition";
+import { settleTogether } from "../../shared/engine/solve/settleTogether";
+import { twoSidedFixedPoint, twoSidedFixedPoints } from "../../shared/engine/solve/twoSidedFixedPoints";
 import { prepared, quietCondition } from "./sections";
 
 const condition: FlowCondition = { reynolds: 7e4, sandGrainRoughnessRatio: 3e-4, turbulenceIntensity: 0.01 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { traceDragCurve } from "../../shared/solve/dragCurve";
-import type { SectionState } from "../../shared/solve/solution";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import type { SectionState } from "../../shared/engine/solution";
+import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { degrees, prepared, quietCondition } from "./sections";
 
 const circle = prepared({ family: "circle", diameter: 0.08 }, 200);

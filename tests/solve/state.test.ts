@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import type { SectionState } from "../../shared/solve/solution";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import type { SectionState } from "../../shared/engine/solution";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { prepared, quietCondition } from "./sections";
 
 const sections: readonly [SectionSpec, number][] = [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Trip } from "../../shared/solve/condition";
-import { solveCondition } from "../../shared/solve/solveCondition";
+import type { Trip } from "../../shared/engine/condition";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { prepared, quietCondition, unmatchedStates } from "./sections";
 
 const circle = prepared({ family: "circle", diameter: 0.08 }, 160);

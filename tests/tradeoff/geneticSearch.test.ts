@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { DesignSpace, Evaluation } from "../../shared/tradeoff/designSpace";
+import type { DesignSpace, Evaluation } from "../../shared/jobs/puck/designSpace";
 import {
   advanceGeneration,
   type GeneticSearch,
   recordOffspring,
   startGeneticSearch,
-} from "../../shared/tradeoff/geneticSearch";
-import { openPoints } from "../../shared/tradeoff/pointRun";
+} from "../../shared/jobs/tradeoff/geneticSearch";
+import { openPoints } from "../../shared/jobs/tradeoff/pointRun";
 import { unwrap } from "../puck/examplePuck";
 
 type Problem = (x: readonly number[]) => { goals: number[]; violation: number };

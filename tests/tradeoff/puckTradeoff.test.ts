@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { orientationIndex } from "../../shared/puck/orientationIndex";
+import { dragVerdict } from "../../shared/jobs/puck/dragVerdict";
+import { orientationIndex } from "../../shared/jobs/puck/orientationIndex";
+import { evaluatePuck, type PuckSearch, puckCandidate, puckSpace } from "../../shared/jobs/puck/puckEvaluation";
+import { readRuleSet } from "../../shared/jobs/puck/rules/ruleSet";
+import { advanceGeneration, recordOffspring, startGeneticSearch } from "../../shared/jobs/tradeoff/geneticSearch";
+import { openPoints } from "../../shared/jobs/tradeoff/pointRun";
+import { puckSensitivity } from "../../shared/jobs/tradeoff/sensitivity";
 import { success } from "../../shared/result";
-import { readRuleSet } from "../../shared/rules/ruleSet";
-import { dragVerdict } from "../../shared/tradeoff/dragVerdict";
-import { advanceGeneration, recordOffspring, startGeneticSearch } from "../../shared/tradeoff/geneticSearch";
-import { openPoints } from "../../shared/tradeoff/pointRun";
-import { evaluatePuck, type PuckSearch, puckCandidate, puckSpace } from "../../shared/tradeoff/puckEvaluation";
-import { puckSensitivity } from "../../shared/tradeoff/sensitivity";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
 const reading = readRuleSet(

@@ -1,9 +1,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { DesignSpace, Evaluation } from "../../shared/tradeoff/designSpace";
-import { crowdingDistances, dominates, nondominatedLayers, paretoFront } from "../../shared/tradeoff/paretoFront";
-import { openPoints, recordPoint, runProgress, startRun } from "../../shared/tradeoff/pointRun";
-import { gridPoints, latinHypercube } from "../../shared/tradeoff/samplePlans";
+import type { DesignSpace, Evaluation } from "../../shared/jobs/puck/designSpace";
+import { crowdingDistances, dominates, nondominatedLayers, paretoFront } from "../../shared/jobs/tradeoff/paretoFront";
+import { openPoints, recordPoint, runProgress, startRun } from "../../shared/jobs/tradeoff/pointRun";
+import { gridPoints, latinHypercube } from "../../shared/jobs/tradeoff/samplePlans";
 import { unwrap } from "../puck/examplePuck";
 
 const space: DesignSpace = {

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { blockScores } from "../../shared/trial/blockScores";
-import { exactFriedmanP } from "../../shared/trial/exactFriedman";
-import { friedmanTest } from "../../shared/trial/friedman";
-import { permutedBlocksP } from "../../shared/trial/permutedBlocks";
-import { skillingsMackDesign, skillingsMackTest } from "../../shared/trial/skillingsMack";
-import { randomDraws } from "../../shared/tunnel/randomDraws";
+import { blockScores } from "../../shared/jobs/trial/blockScores";
+import { exactFriedmanP } from "../../shared/jobs/trial/exactFriedman";
+import { friedmanTest } from "../../shared/jobs/trial/friedman";
+import { permutedBlocksP } from "../../shared/jobs/trial/permutedBlocks";
+import { skillingsMackDesign, skillingsMackTest } from "../../shared/jobs/trial/skillingsMack";
+import { randomDraws } from "../../shared/statistics/randomDraws";
 import { metronome, roundingTimes, tiedScores } from "./publishedData";
 
 function value<T>(result: { ok: true; value: T } | { ok: false; problem: { message: string } }): T {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { orderEffects, type SessionScore } from "../../shared/trial/orderEffects";
-import { randomDraws } from "../../shared/tunnel/randomDraws";
+import { orderEffects, type SessionScore } from "../../shared/jobs/trial/orderEffects";
+import { randomDraws } from "../../shared/statistics/randomDraws";
 import { milkYields } from "./publishedData";
 
 function sessions(rows: typeof milkYields): SessionScore[] {

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { blindCodes } from "../../shared/trial/blindCodes";
-import { planBalance } from "../../shared/trial/planBalance";
-import { fewestPlayers, simulatedPower } from "../../shared/trial/powerSimulation";
-import { trialPlan } from "../../shared/trial/trialPlan";
-import type { TrialSetup } from "../../shared/trial/trialSetup";
-import { williamsDesign } from "../../shared/trial/williamsDesign";
-import { randomDraws } from "../../shared/tunnel/randomDraws";
+import { blindCodes } from "../../shared/jobs/trial/blindCodes";
+import { planBalance } from "../../shared/jobs/trial/planBalance";
+import { fewestPlayers, simulatedPower } from "../../shared/jobs/trial/powerSimulation";
+import { trialPlan } from "../../shared/jobs/trial/trialPlan";
+import type { TrialSetup } from "../../shared/jobs/trial/trialSetup";
+import { williamsDesign } from "../../shared/jobs/trial/williamsDesign";
+import { randomDraws } from "../../shared/statistics/randomDraws";
 
 describe("williamsDesign", () => {
   it("Williams 1949, four treatments: 1423, 2134, 3241, 4312", () => {

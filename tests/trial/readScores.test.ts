@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { readScores } from "../../shared/trial/readScores";
-import { tableProblemText } from "../../shared/tunnel/dataTable";
+import { readScores } from "../../shared/jobs/trial/readScores";
+import { tableProblemText } from "../../shared/tables/dataTable";
 import { resolved, smallBlock, tableOf } from "./trialCases";
 
 const { setup, plan } = resolved(smallBlock);

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readScores } from "../../shared/trial/readScores";
-import { resolveTrial } from "../../shared/trial/resolveTrial";
-import { trialBlockDocument } from "../../shared/trial/trialBlockDocument";
-import { trialCsv, trialCsvColumns } from "../../shared/trial/trialCsv";
-import { trialSheetFiles } from "../../shared/trial/trialSheetFiles";
-import { trialTable } from "../../shared/trial/trialTable";
+import { readScores } from "../../shared/jobs/trial/readScores";
+import { resolveTrial } from "../../shared/jobs/trial/resolveTrial";
+import { trialBlockDocument } from "../../shared/jobs/trial/trialBlockDocument";
+import { trialCsv, trialCsvColumns } from "../../shared/jobs/trial/trialCsv";
+import { trialSheetFiles } from "../../shared/jobs/trial/trialSheetFiles";
+import { trialTable } from "../../shared/jobs/trial/trialTable";
 import { analysed, resolved, smallBlock, tableOf, withScores } from "./trialCases";
 
 const clear = withScores(smallBlock, (player, _, puck) => [6, 4, 2][puck] + (player % 2));

@@ -1,10 +1,10 @@
-import { resolveTrial } from "../../shared/trial/resolveTrial";
-import type { TrialBlockDocument } from "../../shared/trial/trialBlockDocument";
-import type { TrialCase } from "../../shared/trial/trialCase";
-import type { TrialResult } from "../../shared/trial/trialResult";
-import { trialSteps } from "../../shared/trial/trialSteps";
-import { readCsvTable } from "../../shared/tunnel/csvTable";
-import type { DataCell } from "../../shared/tunnel/dataTable";
+import { resolveTrial } from "../../shared/jobs/trial/resolveTrial";
+import type { TrialBlockDocument } from "../../shared/jobs/trial/trialBlockDocument";
+import type { TrialCase } from "../../shared/jobs/trial/trialCase";
+import type { TrialResult } from "../../shared/jobs/trial/trialResult";
+import { trialSteps } from "../../shared/jobs/trial/trialSteps";
+import { readCsvTable } from "../../shared/tables/csvTable";
+import type { DataCell } from "../../shared/tables/dataTable";
 
 export const smallBlock: TrialBlockDocument = {
   pucks: [

@@ -1,6 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { allenVincenti, blockageRange, correctBlockage, maskell, maskellFactor } from "../../shared/tunnel/blockage";
+import {
+  allenVincenti,
+  blockageRange,
+  correctBlockage,
+  maskell,
+  maskellFactor,
+} from "../../shared/jobs/tunnel/blockage";
 import { circleModel } from "./tunnelSamples";
 
 const { shape } = circleModel();

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { StatedCorrelation } from "../../shared/tunnel/correlationFaults";
-import { prepareReduction, type ReducedPoint, type ReductionSetting } from "../../shared/tunnel/reduceRuns";
-import type { RunReading } from "../../shared/tunnel/runTable";
-import type { StatedKey } from "../../shared/tunnel/statedUncertainties";
-import { modelReference } from "../../shared/tunnel/tunnelShape";
+import type { StatedCorrelation } from "../../shared/jobs/tunnel/correlationFaults";
+import { prepareReduction, type ReducedPoint, type ReductionSetting } from "../../shared/jobs/tunnel/reduceRuns";
+import type { RunReading } from "../../shared/jobs/tunnel/runTable";
+import type { StatedKey } from "../../shared/jobs/tunnel/statedUncertainties";
+import { modelReference } from "../../shared/jobs/tunnel/tunnelShape";
 import { circleModel, roomAir, value } from "./tunnelSamples";
 
 const pair = (one: StatedKey, other: StatedKey, coefficient: number): StatedCorrelation => ({

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { correlationFaults, type StatedCorrelation } from "../../shared/tunnel/correlationFaults";
-import { choleskyFactor, correlationMatrix, possibleCoefficients } from "../../shared/tunnel/correlationMatrix";
-import { correlationNotes, undrawableParts } from "../../shared/tunnel/correlationNotes";
-import { resolveTunnel } from "../../shared/tunnel/resolveTunnel";
-import type { StatedKey } from "../../shared/tunnel/statedUncertainties";
+import { correlationFaults, type StatedCorrelation } from "../../shared/jobs/tunnel/correlationFaults";
+import { correlationNotes, undrawableParts } from "../../shared/jobs/tunnel/correlationNotes";
+import { resolveTunnel } from "../../shared/jobs/tunnel/resolveTunnel";
+import type { StatedKey } from "../../shared/jobs/tunnel/statedUncertainties";
+import { choleskyFactor, correlationMatrix, possibleCoefficients } from "../../shared/statistics/correlationMatrix";
 import { startTunnel } from "../../src/app/tunnel/tunnelInputs";
 
 const pair = (one: StatedKey, other: StatedKey, coefficient: number): StatedCorrelation => ({

@@ -1,16 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dryAir } from "../../shared/fluid/dryAir";
-import { readCsvTable } from "../../shared/tunnel/csvTable";
-import { plannedRepeats } from "../../shared/tunnel/planRepeats";
-import { speedsAboutCrises } from "../../shared/tunnel/planSpeeds";
-import { planDefaults } from "../../shared/tunnel/planWishes";
-import type { PredictedDrag } from "../../shared/tunnel/predictedDrag";
-import { type PlanSettings, planRuns } from "../../shared/tunnel/runPlan";
-import { runSheetCsv } from "../../shared/tunnel/runSheetCsv";
-import { runSheetHtml } from "../../shared/tunnel/runSheetHtml";
-import { readRunTable } from "../../shared/tunnel/runTable";
-import { modelReference } from "../../shared/tunnel/tunnelShape";
+import { dryAir } from "../../shared/engine/fluid/dryAir";
+import { plannedRepeats } from "../../shared/jobs/tunnel/planRepeats";
+import { speedsAboutCrises } from "../../shared/jobs/tunnel/planSpeeds";
+import { planDefaults } from "../../shared/jobs/tunnel/planWishes";
+import type { PredictedDrag } from "../../shared/jobs/tunnel/predictedDrag";
+import { type PlanSettings, planRuns } from "../../shared/jobs/tunnel/runPlan";
+import { runSheetCsv } from "../../shared/jobs/tunnel/runSheetCsv";
+import { runSheetHtml } from "../../shared/jobs/tunnel/runSheetHtml";
+import { readRunTable } from "../../shared/jobs/tunnel/runTable";
+import { modelReference } from "../../shared/jobs/tunnel/tunnelShape";
+import { readCsvTable } from "../../shared/tables/csvTable";
 import { circleModel, facilityOf, value } from "./tunnelSamples";
 
 const facility = facilityOf(value(dryAir(20, 101325)));

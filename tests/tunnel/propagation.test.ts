@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Result } from "../../shared/result";
-import { propagateFirstOrder } from "../../shared/tunnel/firstOrder";
-import { firstOrderIsValidated, numericalTolerance, propagateDistributions } from "../../shared/tunnel/monteCarlo";
-import { coverageFactor } from "../../shared/tunnel/studentT";
-import { exactInput, type InputDistribution, type UncertainInput } from "../../shared/tunnel/uncertainInput";
-import { statedUncertainty } from "../../shared/tunnel/uncertaintyStatement";
+import { propagateFirstOrder } from "../../shared/statistics/firstOrder";
+import { firstOrderIsValidated, numericalTolerance, propagateDistributions } from "../../shared/statistics/monteCarlo";
+import { coverageFactor } from "../../shared/statistics/studentT";
+import { exactInput, type InputDistribution, type UncertainInput } from "../../shared/statistics/uncertainInput";
+import { statedUncertainty } from "../../shared/statistics/uncertaintyStatement";
 
 function value<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(result.problem.message);

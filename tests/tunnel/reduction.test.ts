@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { dryAir } from "../../shared/fluid/dryAir";
-import { planDefaults } from "../../shared/tunnel/planWishes";
-import { type RandomDraws, randomDraws } from "../../shared/tunnel/randomDraws";
-import { prepareReduction, type ReducedPoint, type ReductionSetting } from "../../shared/tunnel/reduceRuns";
-import { planRuns } from "../../shared/tunnel/runPlan";
-import { type RunReading, readRunTable } from "../../shared/tunnel/runTable";
-import type { StatedUncertainties } from "../../shared/tunnel/statedUncertainties";
-import type { TunnelCase } from "../../shared/tunnel/tunnelCase";
-import { modelReference } from "../../shared/tunnel/tunnelShape";
+import { dryAir } from "../../shared/engine/fluid/dryAir";
+import { planDefaults } from "../../shared/jobs/tunnel/planWishes";
+import { prepareReduction, type ReducedPoint, type ReductionSetting } from "../../shared/jobs/tunnel/reduceRuns";
+import { planRuns } from "../../shared/jobs/tunnel/runPlan";
+import { type RunReading, readRunTable } from "../../shared/jobs/tunnel/runTable";
+import type { StatedUncertainties } from "../../shared/jobs/tunnel/statedUncertainties";
+import type { TunnelCase } from "../../shared/jobs/tunnel/tunnelCase";
+import { modelReference } from "../../shared/jobs/tunnel/tunnelShape";
+import { type RandomDraws, randomDraws } from "../../shared/statistics/randomDraws";
 import { type InventedTest, inventRunTable } from "../../src/demo/inventedTest";
 import { circleModel, facilityOf, roomAir, value } from "./tunnelSamples";
 

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dryAir } from "../../shared/fluid/dryAir";
-import { freshWater } from "../../shared/fluid/freshWater";
-import { moistAirDensity } from "../../shared/tunnel/moistAir";
-import type { PredictedDrag } from "../../shared/tunnel/predictedDrag";
-import { equalReynoldsSpeedRatio, similarity } from "../../shared/tunnel/similarity";
+import { dryAir } from "../../shared/engine/fluid/dryAir";
+import { freshWater } from "../../shared/engine/fluid/freshWater";
+import { moistAirDensity } from "../../shared/jobs/tunnel/moistAir";
+import type { PredictedDrag } from "../../shared/jobs/tunnel/predictedDrag";
+import { equalReynoldsSpeedRatio, similarity } from "../../shared/jobs/tunnel/similarity";
 import { circleModel, facilityOf, value } from "./tunnelSamples";
 
 const pool = value(freshWater(27));

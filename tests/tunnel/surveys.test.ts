@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import { tableProblemText } from "../../shared/tunnel/dataTable";
-import { surveyTaps, type TapReading } from "../../shared/tunnel/pressureTaps";
-import { contourPosition } from "../../shared/tunnel/tapPlace";
-import { readTapTable } from "../../shared/tunnel/tapTable";
-import { wakeDrag } from "../../shared/tunnel/wakeSurvey";
-import { readWakeTable } from "../../shared/tunnel/wakeTable";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import { surveyTaps, type TapReading } from "../../shared/jobs/tunnel/pressureTaps";
+import { contourPosition } from "../../shared/jobs/tunnel/tapPlace";
+import { readTapTable } from "../../shared/jobs/tunnel/tapTable";
+import { wakeDrag } from "../../shared/jobs/tunnel/wakeSurvey";
+import { readWakeTable } from "../../shared/jobs/tunnel/wakeTable";
+import { tableProblemText } from "../../shared/tables/dataTable";
 import { value } from "./tunnelSamples";
 
 const circle = value(buildContour({ family: "circle", diameter: 0.1 }));

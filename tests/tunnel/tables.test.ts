@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cellNumber, decimalMarkOf } from "../../shared/tunnel/cellNumber";
-import { fromUnit } from "../../shared/tunnel/columnUnits";
-import { csvOfTable, readCsvTable } from "../../shared/tunnel/csvTable";
-import { tableProblemText } from "../../shared/tunnel/dataTable";
-import { readRunTable } from "../../shared/tunnel/runTable";
+import { readRunTable } from "../../shared/jobs/tunnel/runTable";
+import { cellNumber, decimalMarkOf } from "../../shared/tables/cellNumber";
+import { fromUnit } from "../../shared/tables/columnUnits";
+import { csvOfTable, readCsvTable } from "../../shared/tables/csvTable";
+import { tableProblemText } from "../../shared/tables/dataTable";
 import { value } from "./tunnelSamples";
 
 const read = (csv: string, mapping = {}, leftOut: number[] = []) =>

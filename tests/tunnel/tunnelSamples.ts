@@ -1,8 +1,8 @@
-import type { FluidProperties, FluidSpec } from "../../shared/fluid/fluidSpec";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
+import type { FluidProperties, FluidSpec } from "../../shared/engine/fluid/fluidSpec";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { TunnelFacility } from "../../shared/jobs/tunnel/tunnelFacility";
+import type { TunnelModel } from "../../shared/jobs/tunnel/tunnelShape";
 import type { Result } from "../../shared/result";
-import type { TunnelFacility } from "../../shared/tunnel/tunnelFacility";
-import type { TunnelModel } from "../../shared/tunnel/tunnelShape";
 
 export function value<T>(result: Result<T>): T {
   if (!result.ok) throw new Error(result.problem.message);

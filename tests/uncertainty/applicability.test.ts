@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { FlowCondition } from "../../shared/solve/condition";
-import { judgeApplicability } from "../../shared/uncertainty/applicability";
-import { CHECKED_BANDS } from "../../shared/uncertainty/checkedBands";
-import { shapeFamily } from "../../shared/uncertainty/shapeFamily";
+import type { FlowCondition } from "../../shared/engine/condition";
+import { judgeApplicability } from "../../shared/engine/trust/applicability";
+import { CHECKED_BANDS } from "../../shared/engine/trust/checkedBands";
+import { shapeFamily } from "../../shared/engine/trust/shapeFamily";
 import { circle, described, rectangle, sampleTable } from "./sampleTable";
 
 const quiet: FlowCondition = { reynolds: 2e5, sandGrainRoughnessRatio: 1e-5, turbulenceIntensity: 0.001 };

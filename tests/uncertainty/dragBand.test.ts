@@ -1,16 +1,16 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { FlowCondition } from "../../shared/solve/condition";
-import { traceDragCurve } from "../../shared/solve/dragCurve";
-import { type PreparedSection, prepareSection } from "../../shared/solve/prepareSection";
-import type { ConditionOutcome } from "../../shared/solve/solution";
-import { checkedFamilies, regimes } from "../../shared/uncertainty/bandTable";
-import { CHECKED_BANDS } from "../../shared/uncertainty/checkedBands";
-import { curveBands } from "../../shared/uncertainty/curveBands";
-import { crisisFactor, dragBand } from "../../shared/uncertainty/dragBand";
-import { type DragState, statesNearby } from "../../shared/uncertainty/nearbyStates";
+import type { FlowCondition } from "../../shared/engine/condition";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { ConditionOutcome } from "../../shared/engine/solution";
+import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
+import { type PreparedSection, prepareSection } from "../../shared/engine/solve/prepareSection";
+import { checkedFamilies, regimes } from "../../shared/engine/trust/bandTable";
+import { CHECKED_BANDS } from "../../shared/engine/trust/checkedBands";
+import { curveBands } from "../../shared/engine/trust/curveBands";
+import { crisisFactor, dragBand } from "../../shared/engine/trust/dragBand";
+import { type DragState, statesNearby } from "../../shared/engine/trust/nearbyStates";
 import { circle, described, rectangle, sampleTable } from "./sampleTable";
 
 const quiet: FlowCondition = { reynolds: 2e5, sandGrainRoughnessRatio: 1e-5, turbulenceIntensity: 0.001 };

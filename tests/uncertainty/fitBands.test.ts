@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { CHECKED_BANDS } from "../../shared/uncertainty/checkedBands";
+import { CHECKED_BANDS } from "../../shared/engine/trust/checkedBands";
 import { bandsFile } from "../accuracy/bandsFile";
 import { bandError, leftOutQuantile } from "../accuracy/fitBands";
 
@@ -27,7 +27,7 @@ describe("bandError(published, predicted)", () => {
 
 describe("bandsFile(table)", () => {
   it("writes the file in use from the table in it", () => {
-    const file = new URL("../../shared/uncertainty/checkedBands.ts", import.meta.url);
+    const file = new URL("../../shared/engine/trust/checkedBands.ts", import.meta.url);
     expect(readFileSync(file, "utf8")).toBe(bandsFile(CHECKED_BANDS));
   });
 });

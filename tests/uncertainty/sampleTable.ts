@@ -1,9 +1,9 @@
-import { gradeNodes } from "../../shared/geometry/gradedNodes";
-import { buildContour } from "../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import type { Regime } from "../../shared/solve/solution";
-import type { BandTable } from "../../shared/uncertainty/bandTable";
-import { describeSection, type SectionDescription } from "../../shared/uncertainty/sectionDescription";
+import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
+import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import type { Regime } from "../../shared/engine/solution";
+import type { BandTable } from "../../shared/engine/trust/bandTable";
+import { describeSection, type SectionDescription } from "../../shared/engine/trust/sectionDescription";
 
 const even = (halfWidth: number): Record<Regime, number> => ({
   subcritical: halfWidth,

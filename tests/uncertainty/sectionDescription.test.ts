@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { insideHull } from "../../shared/uncertainty/insideHull";
+import { insideHull } from "../../shared/engine/trust/insideHull";
 import { described } from "./sampleTable";
 
 describe("describeSection(nodes, incidence)", () => {

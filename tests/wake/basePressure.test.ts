@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { sectionFlow } from "../../shared/flow/sectionFlow";
-import { basePressures } from "../../shared/wake/basePressure";
-import { dragTimesStrouhalAt, vortexStreetTable } from "../../shared/wake/vortexStreet";
-import { type Quadratic, quadraticAt, type WakeFlow, wakeFlow } from "../../shared/wake/wakeFlow";
+import { sectionFlow } from "../../shared/engine/flow/sectionFlow";
+import { basePressures } from "../../shared/engine/wake/basePressure";
+import { dragTimesStrouhalAt, vortexStreetTable } from "../../shared/engine/wake/vortexStreet";
+import { type Quadratic, quadraticAt, type WakeFlow, wakeFlow } from "../../shared/engine/wake/wakeFlow";
 import { nodesOf, unfolded, unwrap } from "../flow/sections";
 
 const street = vortexStreetTable();

@@ -1,5 +1,5 @@
-import { rotateNodes } from "../../shared/geometry/nodeTransforms";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
+import { rotateNodes } from "../../shared/engine/geometry/nodeTransforms";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import { nodesOf } from "../flow/sections";
 
 /** A half circle of diameter 1 that lies on its flat side (raised 6 mm for rounded corners), its first node at the upstream corner. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { sectionFlow } from "../../shared/flow/sectionFlow";
-import { interpolateAtPosition } from "../../shared/geometry/arcPosition";
-import { quadraticAt, surfaceVelocity, wakeFlow } from "../../shared/wake/wakeFlow";
+import { sectionFlow } from "../../shared/engine/flow/sectionFlow";
+import { interpolateAtPosition } from "../../shared/engine/geometry/arcPosition";
+import { quadraticAt, surfaceVelocity, wakeFlow } from "../../shared/engine/wake/wakeFlow";
 import { nodesOf, unwrap } from "../flow/sections";
 import { type WakeSourceCircle, wakeSourceCircles } from "../published/parkinson-jandali-1970";
 

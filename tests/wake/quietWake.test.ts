@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { prepareSection } from "../../shared/solve/prepareSection";
-import { solveCondition } from "../../shared/solve/solveCondition";
-import { QUIET_WAKE_SUCTION_SHARE, quietWakeSuctionShare } from "../../shared/wake/quietWake";
+import { QUIET_WAKE_SUCTION_SHARE, quietWakeSuctionShare } from "../../shared/engine/flow/quietWake";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
+import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { nodesOf, unwrap } from "../flow/sections";
 
 const dragOf = (

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { fieldVelocity, streamFunction } from "../../shared/flow/fieldVelocity";
-import { mirrored } from "../../shared/flow/floorImage";
-import { type SectionFlow, sectionFlow } from "../../shared/flow/sectionFlow";
-import { interpolateAtPosition, positionAtArc } from "../../shared/geometry/arcPosition";
-import type { SectionNodes } from "../../shared/geometry/sectionNodes";
-import { outflowStrengths } from "../../shared/wake/outflow";
-import { restingWake } from "../../shared/wake/restingWake";
-import { quadraticAt, surfaceVelocity, type WakeFlow, wakeFlow } from "../../shared/wake/wakeFlow";
+import { fieldVelocity, streamFunction } from "../../shared/engine/flow/fieldVelocity";
+import { mirrored } from "../../shared/engine/flow/floorImage";
+import { type SectionFlow, sectionFlow } from "../../shared/engine/flow/sectionFlow";
+import { interpolateAtPosition, positionAtArc } from "../../shared/engine/geometry/arcPosition";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
+import { outflowStrengths } from "../../shared/engine/wake/outflow";
+import { restingWake } from "../../shared/engine/wake/restingWake";
+import { quadraticAt, surfaceVelocity, type WakeFlow, wakeFlow } from "../../shared/engine/wake/wakeFlow";
 import { nodesOf, unfolded, unwrap } from "../flow/sections";
 import { halfCircle } from "./halfCircle";
 

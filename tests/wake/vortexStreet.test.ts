@@ -5,7 +5,7 @@ import {
   streetDrag,
   streetDragBracket,
   vortexStreetTable,
-} from "../../shared/wake/vortexStreet";
+} from "../../shared/engine/wake/vortexStreet";
 import { karmanStreet } from "../published/karman-1912";
 import { kronauerStreets } from "../published/kronauer-1964";
 

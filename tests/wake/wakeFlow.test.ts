@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { fieldVelocity } from "../../shared/flow/fieldVelocity";
-import { type SectionFlow, sectionFlow } from "../../shared/flow/sectionFlow";
-import { arcAtPosition, interpolateAtPosition } from "../../shared/geometry/arcPosition";
-import type { SectionSpec } from "../../shared/geometry/sectionSpec";
-import { outflowStrengths } from "../../shared/wake/outflow";
-import { quadraticAt, surfaceVelocity, type WakeFlow, wakeFlow } from "../../shared/wake/wakeFlow";
+import { fieldVelocity } from "../../shared/engine/flow/fieldVelocity";
+import { type SectionFlow, sectionFlow } from "../../shared/engine/flow/sectionFlow";
+import { arcAtPosition, interpolateAtPosition } from "../../shared/engine/geometry/arcPosition";
+import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { outflowStrengths } from "../../shared/engine/wake/outflow";
+import { quadraticAt, surfaceVelocity, type WakeFlow, wakeFlow } from "../../shared/engine/wake/wakeFlow";
 import { largestDifference, nodesOf, unfolded, unwrap } from "../flow/sections";
 
 const sum = (values: ArrayLike<number>) => Array.from(values).reduce((a, b) => a + b, 0);

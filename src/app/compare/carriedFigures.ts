@@ -1,5 +1,5 @@
-import { carryCorrection, type MeasuredCorrection } from "../../../shared/evidence/carriedCorrection";
-import { describeSection, type SectionDescription } from "../../../shared/uncertainty/sectionDescription";
+import { describeSection, type SectionDescription } from "../../../shared/engine/trust/sectionDescription";
+import { carryCorrection, type MeasuredCorrection } from "../../../shared/jobs/evidence/carriedCorrection";
 import type { CurveGroup } from "../plots/curveRow";
 import { risingState, type Solved } from "../store/workbench";
 

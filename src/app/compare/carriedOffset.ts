@@ -1,4 +1,4 @@
-import type { MeasuredCorrection } from "../../../shared/evidence/carriedCorrection";
+import type { MeasuredCorrection } from "../../../shared/jobs/evidence/carriedCorrection";
 import { readKeptText } from "../files/storage";
 import { Notifier } from "../store/notifier";
 

@@ -1,5 +1,5 @@
-import type { CauseSuggestion } from "../../../shared/evidence/causeSteps";
-import type { ComparisonRow } from "../../../shared/evidence/comparisonResult";
+import type { CauseSuggestion } from "../../../shared/jobs/evidence/causeSteps";
+import type { ComparisonRow } from "../../../shared/jobs/evidence/comparisonResult";
 import type { Problem } from "../../../shared/result";
 import type { MeasuredAnswer } from "../../../workers/measurementWork";
 import { freeName } from "../store/freeName";

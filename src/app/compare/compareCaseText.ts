@@ -1,11 +1,11 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/case/caseVersion";
-import { fluidDocument } from "../../../shared/case/fluidDocument";
-import { parseDocument } from "../../../shared/case/parseDocument";
-import { sectionDocument } from "../../../shared/case/sectionDocument";
-import { measurementBlockDocument } from "../../../shared/evidence/measurementBlockDocument";
-import { resolveMeasurements } from "../../../shared/evidence/resolveMeasurements";
-import { resolveFluid } from "../../../shared/fluid/resolveFluid";
+import { caseVersion } from "../../../shared/document/caseVersion";
+import { fluidDocument } from "../../../shared/document/fluidDocument";
+import { parseDocument } from "../../../shared/document/parseDocument";
+import { sectionDocument } from "../../../shared/document/sectionDocument";
+import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
+import { measurementBlockDocument } from "../../../shared/jobs/evidence/measurementBlockDocument";
+import { resolveMeasurements } from "../../../shared/jobs/evidence/resolveMeasurements";
 import type { Problem } from "../../../shared/result";
 import { type CompareInputs, type MeasuredSetInputs, noMeasurements } from "./compareInputs";
 

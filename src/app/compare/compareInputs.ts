@@ -1,5 +1,5 @@
-import type { SectionDocument } from "../../../shared/case/sectionDocument";
-import type { MeasurementSetDocument } from "../../../shared/evidence/measurementBlockDocument";
+import type { SectionDocument } from "../../../shared/document/sectionDocument";
+import type { MeasurementSetDocument } from "../../../shared/jobs/evidence/measurementBlockDocument";
 
 /** A measurement set of the page: a section stands in the set itself, so that the set is whole. */
 export type MeasuredSetInputs = Omit<MeasurementSetDocument, "section"> & {

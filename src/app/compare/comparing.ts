@@ -1,5 +1,5 @@
 import { proxy } from "comlink";
-import type { CauseStep, CauseSuggestion } from "../../../shared/evidence/causeSteps";
+import type { CauseStep, CauseSuggestion } from "../../../shared/jobs/evidence/causeSteps";
 import type { EvidenceApi } from "../../../workers/evidenceApi";
 import { spawnEvidenceSolver } from "../engine/spawnEvidenceSolver";
 import { WatchedWorker } from "../engine/watchedWorker";

@@ -1,9 +1,9 @@
-import type { SectionDocument } from "../../../shared/case/sectionDocument";
-import type { Design } from "../../../shared/design/design";
-import { floorKeys } from "../../../shared/design/designToCase";
-import { sectionToDocument } from "../../../shared/design/sectionToDocument";
-import type { PuckSpec } from "../../../shared/puck/puckSpec";
-import { type PuckAttitude, puckAttitudes } from "../../../shared/tunnel/tunnelShape";
+import type { Design } from "../../../shared/case/design";
+import { floorKeys } from "../../../shared/case/designToCase";
+import { sectionToDocument } from "../../../shared/case/sectionToDocument";
+import type { SectionDocument } from "../../../shared/document/sectionDocument";
+import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import { type PuckAttitude, puckAttitudes } from "../../../shared/jobs/tunnel/tunnelShape";
 import type { CompareInputs, MeasuredSetInputs } from "./compareInputs";
 import { sectionText } from "./sectionText";
 

@@ -1,6 +1,6 @@
 import type { Data } from "plotly.js-dist-min";
-import type { ComparisonRow, SetResult } from "../../../shared/evidence/comparisonResult";
-import type { SpeedDirection } from "../../../shared/evidence/measurement";
+import type { ComparisonRow, SetResult } from "../../../shared/jobs/evidence/comparisonResult";
+import type { SpeedDirection } from "../../../shared/jobs/evidence/measurement";
 import { bandWords } from "../plots/bandWords";
 import { figureLayout, type PlotFigure, withOpacity } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";

@@ -1,4 +1,7 @@
-import { type PublishedDragCurve, publishedSmoothCylinderCurves } from "../../../shared/reference/smoothCylinderCurve";
+import {
+  type PublishedDragCurve,
+  publishedSmoothCylinderCurves,
+} from "../../../shared/engine/reference/smoothCylinderCurve";
 import type { MeasuredSetInputs } from "./compareInputs";
 
 /** Below it the shear layers of the wake stay laminar, which the closure does not know. */

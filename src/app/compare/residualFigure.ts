@@ -1,6 +1,6 @@
 import type { Data } from "plotly.js-dist-min";
-import type { ComparisonRow } from "../../../shared/evidence/comparisonResult";
-import type { SpeedDirection } from "../../../shared/evidence/measurement";
+import type { ComparisonRow } from "../../../shared/jobs/evidence/comparisonResult";
+import type { SpeedDirection } from "../../../shared/jobs/evidence/measurement";
 import { figureLayout, type PlotFigure } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 import { directionWords, type OverlayInput, sorted } from "./overlayFigure";

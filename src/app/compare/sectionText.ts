@@ -1,6 +1,6 @@
-import type { SectionDocument } from "../../../shared/case/sectionDocument";
-import { sectionSpecs } from "../../../shared/case/sectionSpecs";
-import { buildContour } from "../../../shared/geometry/sectionFamilies";
+import type { SectionDocument } from "../../../shared/document/sectionDocument";
+import { sectionSpecs } from "../../../shared/document/sectionSpecs";
+import { buildContour } from "../../../shared/engine/geometry/sectionFamilies";
 
 /** A section by its own name and its dimensions. */
 export function sectionText(section: SectionDocument): string {

@@ -1,5 +1,5 @@
-import type { Bounds } from "../../../shared/case/quantity";
-import { largestBlockageRatio } from "../../../shared/evidence/confinedDrag";
+import type { Bounds } from "../../../shared/document/quantity";
+import { largestBlockageRatio } from "../../../shared/jobs/evidence/confinedDrag";
 import type { MeasuredSetInputs } from "./compareInputs";
 
 /** A number of a set-up that may be left open: an empty field is "not stated". */

@@ -1,4 +1,4 @@
-import type { SectionNodes } from "../../../shared/geometry/sectionNodes";
+import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
 
 /** An arc length brought into [0, perimeter). */
 export function wrapArc(arc: number, perimeter: number): number {

@@ -1,4 +1,4 @@
-import type { LiveFloor } from "../../../shared/live/liveFloor";
+import type { LiveFloor } from "../../../shared/engine/section/liveFloor";
 import type { StreamFrame } from "./streamFrame";
 
 /** The floor in a drawing: its level in view-box units, at most the drawing's own height, and whether it lies below that. */

@@ -1,6 +1,6 @@
-import type { Design } from "../../../shared/design/design";
-import { SMALLEST_GAP_RATIO } from "../../../shared/flow/floorPlane";
-import type { SectionNodes } from "../../../shared/geometry/sectionNodes";
+import type { Design } from "../../../shared/case/design";
+import { SMALLEST_GAP_RATIO } from "../../../shared/engine/flow/floorPlane";
+import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
 import type { RuleWindow } from "../store/ruleWindow";
 import { dimension, withDimension } from "../store/sectionFields";
 import type { QuantityKind } from "../units/units";

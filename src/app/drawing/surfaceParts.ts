@@ -1,5 +1,5 @@
-import type { SectionNodes } from "../../../shared/geometry/sectionNodes";
-import type { SectionState, SideSolution } from "../../../shared/solve/solution";
+import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
+import type { SectionState, SideSolution } from "../../../shared/engine/solution";
 import { arcPolyline, pointAtArc, wrapArc } from "./contourArc";
 
 export type SurfaceKind = "laminar" | "bubble" | "turbulent" | "base";

@@ -1,6 +1,6 @@
 import { proxy } from "comlink";
 import type { CaseStep } from "../../../shared/case/caseSteps";
-import type { DesignReading } from "../../../shared/design/caseToDesign";
+import type { DesignReading } from "../../../shared/case/caseToDesign";
 import type { CaseApi } from "../../../workers/caseApi";
 import { caseRun } from "../store/caseRun";
 import { tell } from "../store/notices";

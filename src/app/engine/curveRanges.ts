@@ -1,4 +1,4 @@
-import { expandSweep } from "../../../shared/case/expandSweep";
+import { expandSweep } from "../../../shared/document/expandSweep";
 
 /** What the live curves are traced over. */
 export interface CurveRanges {

@@ -1,4 +1,4 @@
-import type { Design } from "../../../shared/design/design";
+import type { Design } from "../../../shared/case/design";
 import type { SolverApi } from "../../../workers/solverApi";
 import { tell } from "../store/notices";
 import { type Pin, presentDesign, updatePin, workbench } from "../store/workbench";

@@ -1,4 +1,4 @@
-import { largestCaseBytes } from "../../../shared/case/limits";
+import { largestCaseBytes } from "../../../shared/document/limits";
 import type { Problem } from "../../../shared/result";
 import { rememberRecent } from "../files/storage";
 import { caseRun, noCase } from "../store/caseRun";

@@ -1,5 +1,5 @@
-import { parseJson } from "../../../shared/case/parseJson";
-import { designToCase } from "../../../shared/design/designToCase";
+import { designToCase } from "../../../shared/case/designToCase";
+import { parseJson } from "../../../shared/document/parseJson";
 import { caseFileName } from "../files/caseText";
 import { type CaseObject, type CasePart, mergedCase } from "../files/mergedCase";
 import type { StoredCase } from "../files/storage";

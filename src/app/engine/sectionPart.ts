@@ -1,4 +1,4 @@
-import { designToCase } from "../../../shared/design/designToCase";
+import { designToCase } from "../../../shared/case/designToCase";
 import { sectionTools } from "../store/sectionTools";
 import { changeDesign, presentDesign, redoDesign, showDesign, undoDesign, workbench } from "../store/workbench";
 import { readDesign } from "./caseRunning";

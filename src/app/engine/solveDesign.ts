@@ -1,6 +1,6 @@
-import { type Design, designRequest } from "../../../shared/design/design";
-import type { FluidProperties } from "../../../shared/fluid/fluidSpec";
-import type { LiveDetail, LiveSolution } from "../../../shared/live/solveLive";
+import { type Design, designRequest } from "../../../shared/case/design";
+import type { FluidProperties } from "../../../shared/engine/fluid/fluidSpec";
+import type { LiveDetail, LiveSolution } from "../../../shared/engine/section/solveLive";
 import { type Problem, problem, type Result, success } from "../../../shared/result";
 import type { LiveCurves, SolverApi } from "../../../workers/solverApi";
 import type { CurveRanges } from "./curveRanges";

@@ -1,6 +1,6 @@
-import type { ResultRow } from "../../../shared/case/resultRow";
-import type { Design } from "../../../shared/design/design";
-import { designRequest } from "../../../shared/design/design";
+import type { Design } from "../../../shared/case/design";
+import { designRequest } from "../../../shared/case/design";
+import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import { problem, type Result } from "../../../shared/result";
 import type { SolverApi } from "../../../workers/solverApi";
 import { type Sweep, sweep } from "../store/sweep";

@@ -1,5 +1,5 @@
-import type { Design } from "../../../shared/design/design";
-import { designToCase } from "../../../shared/design/designToCase";
+import type { Design } from "../../../shared/case/design";
+import { designToCase } from "../../../shared/case/designToCase";
 
 /** A design as the text of a case file, which the command line runs as it is. */
 export function caseText(design: Design): string {

@@ -1,5 +1,5 @@
 import { problem, type Result, success } from "../../../shared/result";
-import { mostTableBytes } from "../../../shared/tunnel/csvTable";
+import { mostTableBytes } from "../../../shared/tables/csvTable";
 
 /** A table file that a person has chosen. */
 export interface ChosenTable {

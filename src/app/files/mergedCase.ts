@@ -1,4 +1,4 @@
-import { caseVersion } from "../../../shared/case/caseVersion";
+import { caseVersion } from "../../../shared/document/caseVersion";
 import { type ViewName, viewNames } from "../store/pageState";
 
 /** A case file's content as plain data. */

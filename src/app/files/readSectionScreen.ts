@@ -1,5 +1,5 @@
-import { roughnessHeightBounds } from "../../../shared/case/limits";
-import type { SurfacePattern } from "../../../shared/pattern/surfacePattern";
+import { roughnessHeightBounds } from "../../../shared/document/limits";
+import type { SurfacePattern } from "../../../shared/engine/pattern/surfacePattern";
 import { firstTools, type LayerChoice, type SectionTools } from "../store/sectionTools";
 import { mostPins } from "../store/workbench";
 

@@ -1,5 +1,5 @@
 import type { Data } from "plotly.js-dist-min";
-import type { PublishedDragCurve } from "../../../shared/reference/smoothCylinderCurve";
+import type { PublishedDragCurve } from "../../../shared/engine/reference/smoothCylinderCurve";
 import { type Palette, seriesStyle } from "../style/palette";
 import type { CurveGroup, CurveRow } from "./curveRow";
 import { figureLayout, type PlotFigure, withOpacity } from "./plotFigure";

@@ -1,5 +1,5 @@
 import type { Data } from "plotly.js-dist-min";
-import type { LayerProfile } from "../../../shared/solve/solution";
+import type { LayerProfile } from "../../../shared/engine/solution";
 import { type Palette, seriesStyle } from "../style/palette";
 import { figureLayout, type PlotFigure } from "./plotFigure";
 import type { OverlaidState } from "./pressureFigure";

@@ -1,5 +1,5 @@
 import type { Data } from "plotly.js-dist-min";
-import type { SectionState } from "../../../shared/solve/solution";
+import type { SectionState } from "../../../shared/engine/solution";
 import { isSealed } from "../drawing/surfaceParts";
 import { type Palette, seriesStyle } from "../style/palette";
 import { shortNumber } from "./curveRow";

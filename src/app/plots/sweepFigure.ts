@@ -1,5 +1,5 @@
 import type { Data } from "plotly.js-dist-min";
-import type { ResultRow } from "../../../shared/case/resultRow";
+import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import { type Palette, seriesStyle } from "../style/palette";
 import { figureLayout, type PlotFigure } from "./plotFigure";
 

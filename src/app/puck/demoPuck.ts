@@ -1,5 +1,5 @@
-import type { PuckSpec } from "../../../shared/puck/puckSpec";
-import { wetTileFriction } from "../../../shared/puck/slidingFriction";
+import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import { wetTileFriction } from "../../../shared/jobs/puck/slidingFriction";
 import { firstMotions } from "./motionInputs";
 import type { PuckInputs } from "./puckInputs";
 

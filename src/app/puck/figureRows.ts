@@ -1,6 +1,6 @@
-import { type FigureKey, figureCatalogue, figureKeys, figureText } from "../../../shared/puck/figureCatalogue";
-import type { PuckFigures } from "../../../shared/puck/puckFigures";
-import type { PuckJudgement, RuleVerdict } from "../../../shared/rules/judgePuck";
+import { type FigureKey, figureCatalogue, figureKeys, figureText } from "../../../shared/jobs/puck/figureCatalogue";
+import type { PuckFigures } from "../../../shared/jobs/puck/puckFigures";
+import type { PuckJudgement, RuleVerdict } from "../../../shared/jobs/puck/rules/judgePuck";
 
 /** One figure of the candidate as the table prints it. */
 export interface FigureRow {

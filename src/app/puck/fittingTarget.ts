@@ -1,6 +1,6 @@
-import type { FreeCoreDimension } from "../../../shared/puck/coreSizing";
-import type { PuckCore, PuckSpec } from "../../../shared/puck/puckSpec";
-import type { MassTarget } from "../../../shared/tradeoff/puckEvaluation";
+import type { FreeCoreDimension } from "../../../shared/jobs/puck/coreSizing";
+import type { MassTarget } from "../../../shared/jobs/puck/puckEvaluation";
+import type { PuckCore, PuckSpec } from "../../../shared/jobs/puck/puckSpec";
 
 /** The dimensions of each kind of core that a wanted mass can size, the usual one first. */
 export const coreDimensions: Readonly<Record<PuckCore["kind"], readonly FreeCoreDimension[]>> = {

@@ -1,6 +1,6 @@
-import { resolveFluid } from "../../../shared/fluid/resolveFluid";
-import type { PuckSetting } from "../../../shared/puck/puckFigures";
-import { puckFigures } from "../../../shared/puck/puckFigures";
+import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
+import type { PuckSetting } from "../../../shared/jobs/puck/puckFigures";
+import { puckFigures } from "../../../shared/jobs/puck/puckFigures";
 import { problem, type Result, success } from "../../../shared/result";
 import type { MeasuredPuck } from "./puckBench";
 import type { PuckInputs } from "./puckInputs";

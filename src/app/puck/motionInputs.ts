@@ -1,4 +1,4 @@
-import type { MotionDocument } from "../../../shared/puckcase/motionDocument";
+import type { MotionDocument } from "../../../shared/jobs/puck/puckcase/motionDocument";
 import { freeName } from "../store/freeName";
 
 interface CommonMotion {

@@ -1,5 +1,5 @@
+import { type RuleSet, readRuleSet } from "../../../shared/jobs/puck/rules/ruleSet";
 import { type Problem, problem } from "../../../shared/result";
-import { type RuleSet, readRuleSet } from "../../../shared/rules/ruleSet";
 import { record } from "../store/history";
 import { tell } from "../store/notices";
 import { demoPuck } from "./demoPuck";

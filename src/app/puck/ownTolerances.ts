@@ -1,6 +1,6 @@
-import { dimensionKeys, dimensionOf } from "../../../shared/puck/puckDimension";
-import type { PuckSpec } from "../../../shared/puck/puckSpec";
-import type { MakingTolerances } from "../../../shared/rules/judgePuck";
+import { dimensionKeys, dimensionOf } from "../../../shared/jobs/puck/puckDimension";
+import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import type { MakingTolerances } from "../../../shared/jobs/puck/rules/judgePuck";
 
 /** The tolerances of the dimensions that a puck has; those of another kind of edge or core are kept but not used. */
 export function ownTolerances(spec: PuckSpec, tolerances: MakingTolerances): MakingTolerances {

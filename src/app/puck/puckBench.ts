@@ -1,8 +1,8 @@
-import type { FluidProperties } from "../../../shared/fluid/fluidSpec";
-import type { PuckFigures, PuckSetting } from "../../../shared/puck/puckFigures";
-import type { PuckResult } from "../../../shared/puckcase/puckResult";
+import type { FluidProperties } from "../../../shared/engine/fluid/fluidSpec";
+import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckFigures, PuckSetting } from "../../../shared/jobs/puck/puckFigures";
+import type { PuckJudgement } from "../../../shared/jobs/puck/rules/judgePuck";
 import type { Problem } from "../../../shared/result";
-import type { PuckJudgement } from "../../../shared/rules/judgePuck";
 import { freeName } from "../store/freeName";
 import { type History, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";

@@ -1,8 +1,8 @@
-import { resolveFluid } from "../../../shared/fluid/resolveFluid";
-import type { PuckBlockDocument } from "../../../shared/puckcase/puckBlockDocument";
-import type { PuckCase } from "../../../shared/puckcase/puckCase";
-import { resolvePuckCase } from "../../../shared/puckcase/resolvePuckCase";
-import type { TradeoffDocument } from "../../../shared/puckcase/tradeoffDocument";
+import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
+import type { PuckBlockDocument } from "../../../shared/jobs/puck/puckcase/puckBlockDocument";
+import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
+import { resolvePuckCase } from "../../../shared/jobs/puck/puckcase/resolvePuckCase";
+import type { TradeoffDocument } from "../../../shared/jobs/puck/puckcase/tradeoffDocument";
 import { problem, type Result, success } from "../../../shared/result";
 import { fittingTarget } from "./fittingTarget";
 import { motionDocument } from "./motionInputs";

@@ -1,14 +1,19 @@
 import * as z from "zod";
-import { expandSweep, type Sweep } from "../../../shared/case/expandSweep";
-import { fluidDocument } from "../../../shared/case/fluidDocument";
-import { largestCaseBytes, roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../shared/case/limits";
-import { parseDocument } from "../../../shared/case/parseDocument";
-import { parseJson } from "../../../shared/case/parseJson";
-import { listOrRange, sweepable, text } from "../../../shared/case/quantity";
-import { resolveFluid } from "../../../shared/fluid/resolveFluid";
-import { sizeCoreForMass } from "../../../shared/puck/coreSizing";
-import { wetTileFriction } from "../../../shared/puck/slidingFriction";
-import { type PuckBlockDocument, puckBlockDocument } from "../../../shared/puckcase/puckBlockDocument";
+import { expandSweep, type Sweep } from "../../../shared/document/expandSweep";
+import { fluidDocument } from "../../../shared/document/fluidDocument";
+import {
+  largestCaseBytes,
+  roughnessHeightBounds,
+  speedBounds,
+  turbulenceBounds,
+} from "../../../shared/document/limits";
+import { parseDocument } from "../../../shared/document/parseDocument";
+import { parseJson } from "../../../shared/document/parseJson";
+import { listOrRange, sweepable, text } from "../../../shared/document/quantity";
+import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
+import { sizeCoreForMass } from "../../../shared/jobs/puck/coreSizing";
+import { type PuckBlockDocument, puckBlockDocument } from "../../../shared/jobs/puck/puckcase/puckBlockDocument";
+import { wetTileFriction } from "../../../shared/jobs/puck/slidingFriction";
 import type { Problem } from "../../../shared/result";
 import { demoPuck } from "./demoPuck";
 import { motionInputs } from "./motionInputs";

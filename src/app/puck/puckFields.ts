@@ -1,4 +1,4 @@
-import type { FaceSide, PuckCore, PuckEdge, PuckFace, PuckSpec, RimTexture } from "../../../shared/puck/puckSpec";
+import type { FaceSide, PuckCore, PuckEdge, PuckFace, PuckSpec, RimTexture } from "../../../shared/jobs/puck/puckSpec";
 import type { QuantityKind } from "../units/units";
 
 /** The parts of a puck that come in kinds. */

@@ -1,11 +1,11 @@
-import type { FluidSpec } from "../../../shared/fluid/fluidSpec";
-import type { Material } from "../../../shared/puck/materials";
-import type { OrientationShares } from "../../../shared/puck/orientationIndex";
-import type { DimensionKey } from "../../../shared/puck/puckDimension";
-import type { PuckSpec } from "../../../shared/puck/puckSpec";
-import type { MadeSampling, MakingTolerances } from "../../../shared/rules/judgePuck";
-import type { RuleSet } from "../../../shared/rules/ruleSet";
-import type { MassTarget, PuckGoal } from "../../../shared/tradeoff/puckEvaluation";
+import type { FluidSpec } from "../../../shared/engine/fluid/fluidSpec";
+import type { Material } from "../../../shared/jobs/puck/materials";
+import type { OrientationShares } from "../../../shared/jobs/puck/orientationIndex";
+import type { DimensionKey } from "../../../shared/jobs/puck/puckDimension";
+import type { MassTarget, PuckGoal } from "../../../shared/jobs/puck/puckEvaluation";
+import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import type { MadeSampling, MakingTolerances } from "../../../shared/jobs/puck/rules/judgePuck";
+import type { RuleSet } from "../../../shared/jobs/puck/rules/ruleSet";
 import type { MotionInput } from "./motionInputs";
 
 /** A puck with its finish. */

@@ -1,10 +1,10 @@
-import type { SizedPuck } from "../../../shared/puck/coreSizing";
-import type { HandoffFile, HandoffRequest } from "../../../shared/puckcase/handoffFiles";
-import type { PuckCase } from "../../../shared/puckcase/puckCase";
-import type { TradeoffMember } from "../../../shared/puckcase/tradeoffMember";
+import type { HandoffFile, HandoffRequest } from "../../../shared/jobs/handoff/handoffFiles";
+import type { SizedPuck } from "../../../shared/jobs/puck/coreSizing";
+import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
+import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
+import type { MadeShare } from "../../../shared/jobs/puck/rules/monteCarlo";
+import type { TradeoffMember } from "../../../shared/jobs/tradeoff/tradeoffMember";
 import { problem, type Result, success } from "../../../shared/result";
-import type { MadeShare } from "../../../shared/rules/monteCarlo";
-import type { Evaluation } from "../../../shared/tradeoff/designSpace";
 import type { PuckApi } from "../../../workers/puckApi";
 import { type CallOutcome, WatchedWorker } from "../engine/watchedWorker";
 import { fittingTarget } from "./fittingTarget";

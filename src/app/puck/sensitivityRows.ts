@@ -1,8 +1,8 @@
-import type { DragBand } from "../../../shared/puck/dragBand";
-import { type FigureKey, figureCatalogue, figureKeys } from "../../../shared/puck/figureCatalogue";
-import { dimensionTable } from "../../../shared/puck/puckDimension";
-import type { DragSensitivity } from "../../../shared/puckcase/tradeoffMember";
-import type { FigureSensitivity } from "../../../shared/tradeoff/sensitivity";
+import type { DragBand } from "../../../shared/engine/trust/dragInterval";
+import { type FigureKey, figureCatalogue, figureKeys } from "../../../shared/jobs/puck/figureCatalogue";
+import { dimensionTable } from "../../../shared/jobs/puck/puckDimension";
+import type { FigureSensitivity } from "../../../shared/jobs/tradeoff/sensitivity";
+import type { DragSensitivity } from "../../../shared/jobs/tradeoff/tradeoffMember";
 import { percentText } from "./dragTexts";
 import { changeText, shownFigure } from "./figureRows";
 

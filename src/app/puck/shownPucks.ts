@@ -1,4 +1,4 @@
-import type { PuckResult } from "../../../shared/puckcase/puckResult";
+import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
 import type { PuckBench } from "./puckBench";
 import { playParts, sameParts } from "./puckChanges";
 

@@ -1,4 +1,4 @@
-import { runCounts } from "../../../shared/puckcase/tradeoffRun";
+import { runCounts } from "../../../shared/jobs/tradeoff/tradeoffRun";
 import { keepText, readKeptText } from "../files/storage";
 import { puckCaseOf } from "./puckBlock";
 import { puckCaseText, readPuckCase } from "./puckCaseText";

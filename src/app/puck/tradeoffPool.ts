@@ -1,8 +1,8 @@
-import { isFinished, nextPoints, recordAnswer, startTradeoff } from "../../../shared/puckcase/tradeoffRun";
-import { plannedSearch } from "../../../shared/puckcase/tradeoffSearch";
+import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
+import type { OpenPoint } from "../../../shared/jobs/tradeoff/pointRun";
+import { isFinished, nextPoints, recordAnswer, startTradeoff } from "../../../shared/jobs/tradeoff/tradeoffRun";
+import { plannedSearch } from "../../../shared/jobs/tradeoff/tradeoffSearch";
 import { problem, type Result, success } from "../../../shared/result";
-import type { Evaluation } from "../../../shared/tradeoff/designSpace";
-import type { OpenPoint } from "../../../shared/tradeoff/pointRun";
 import type { PuckApi } from "../../../workers/puckApi";
 import { poolSize } from "../engine/sweepPool";
 import { WatchedWorker } from "../engine/watchedWorker";

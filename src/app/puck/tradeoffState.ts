@@ -1,6 +1,6 @@
-import type { PuckCase } from "../../../shared/puckcase/puckCase";
-import type { TradeoffRun } from "../../../shared/puckcase/tradeoffRun";
-import type { Evaluation } from "../../../shared/tradeoff/designSpace";
+import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
+import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
+import type { TradeoffRun } from "../../../shared/jobs/tradeoff/tradeoffRun";
 import { Notifier } from "../store/notifier";
 import type { PuckInputs } from "./puckInputs";
 

@@ -1,5 +1,5 @@
 import type { CaseResults } from "../../../shared/case/caseResults";
-import type { ResultRow } from "../../../shared/case/resultRow";
+import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import type { Problem } from "../../../shared/result";
 import { Notifier } from "./notifier";
 

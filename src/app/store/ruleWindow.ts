@@ -1,4 +1,4 @@
-import { readRuleSet } from "../../../shared/rules/ruleSet";
+import { readRuleSet } from "../../../shared/jobs/puck/rules/ruleSet";
 import { tell } from "./notices";
 import { Notifier } from "./notifier";
 

@@ -1,4 +1,4 @@
-import type { SectionFamily, SectionSpec } from "../../../shared/geometry/sectionSpec";
+import type { SectionFamily, SectionSpec } from "../../../shared/engine/geometry/sectionSpec";
 import type { QuantityKind } from "../units/units";
 
 /** One dimension of a section family as a field. */

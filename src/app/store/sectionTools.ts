@@ -1,4 +1,4 @@
-import type { SurfacePattern } from "../../../shared/pattern/surfacePattern";
+import type { SurfacePattern } from "../../../shared/engine/pattern/surfacePattern";
 import type { LayerQuantity } from "../plots/layerFigure";
 import { Notifier } from "./notifier";
 

@@ -1,4 +1,4 @@
-import type { ResultRow } from "../../../shared/case/resultRow";
+import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import { Notifier } from "./notifier";
 import type { SweepInput, SweepRange } from "./sweepInputs";
 

@@ -1,4 +1,4 @@
-import type { Design } from "../../../shared/design/design";
+import type { Design } from "../../../shared/case/design";
 import type { QuantityKind } from "../units/units";
 import { dimension, familyTexts, withDimension } from "./sectionFields";
 

@@ -1,8 +1,8 @@
-import { type Design, demoDesign } from "../../../shared/design/design";
-import type { FluidProperties } from "../../../shared/fluid/fluidSpec";
-import type { LiveSolution } from "../../../shared/live/solveLive";
+import { type Design, demoDesign } from "../../../shared/case/design";
+import type { FluidProperties } from "../../../shared/engine/fluid/fluidSpec";
+import type { LiveSolution } from "../../../shared/engine/section/solveLive";
+import type { SectionState } from "../../../shared/engine/solution";
 import type { Problem } from "../../../shared/result";
-import type { SectionState } from "../../../shared/solve/solution";
 import type { LiveCurves } from "../../../workers/solverApi";
 import { amend, type History, record, redo, startHistory, undo } from "./history";
 import { Notifier } from "./notifier";

@@ -1,4 +1,4 @@
-import type { DragPreference, TrialResult } from "../../../shared/trial/trialResult";
+import type { DragPreference, TrialResult } from "../../../shared/jobs/trial/trialResult";
 import { axisRange, figureLayout, type PlotFigure } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 import { puckLabel } from "./puckLabel";

@@ -1,4 +1,4 @@
-import { mostPlayers } from "../../../shared/trial/trialBlockDocument";
+import { mostPlayers } from "../../../shared/jobs/trial/trialBlockDocument";
 import { type Entry, typedNumber } from "./setupEntries";
 import type { TrialInputs } from "./trialInputs";
 

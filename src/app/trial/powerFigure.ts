@@ -1,4 +1,4 @@
-import type { PowerResult } from "../../../shared/trial/trialResult";
+import type { PowerResult } from "../../../shared/jobs/trial/trialResult";
 import { figureLayout, type PlotFigure } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 

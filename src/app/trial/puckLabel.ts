@@ -1,4 +1,4 @@
-import type { TrialResult } from "../../../shared/trial/trialResult";
+import type { TrialResult } from "../../../shared/jobs/trial/trialResult";
 
 /** How a puck is called: by its code while the trial is blind, then by code and name. */
 export function puckLabel({ pucks }: Pick<TrialResult, "pucks">, code: string): string {

@@ -1,4 +1,4 @@
-import type { RankingResult, TrialResult } from "../../../shared/trial/trialResult";
+import type { RankingResult, TrialResult } from "../../../shared/jobs/trial/trialResult";
 import { figureLayout, type PlotFigure } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 import { puckLabel, rankingTitle } from "./puckLabel";

@@ -1,4 +1,4 @@
-import { typedScore } from "../../../shared/trial/readScores";
+import { typedScore } from "../../../shared/jobs/trial/readScores";
 import type { TrialInputs } from "./trialInputs";
 
 /** What is wrong with typed scores, by the key of the cell. */

@@ -1,6 +1,6 @@
-import { readScores } from "../../../shared/trial/readScores";
-import { readCsvTable } from "../../../shared/tunnel/csvTable";
-import { tableProblemText } from "../../../shared/tunnel/dataTable";
+import { readScores } from "../../../shared/jobs/trial/readScores";
+import { readCsvTable } from "../../../shared/tables/csvTable";
+import { tableProblemText } from "../../../shared/tables/dataTable";
 import { Notifier } from "../store/notifier";
 import { planOf, setupOf } from "./trialBlock";
 import { cellsOf } from "./trialCaseText";

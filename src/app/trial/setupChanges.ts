@@ -1,6 +1,6 @@
-import { blindCodes, mostBlindCodes } from "../../../shared/trial/blindCodes";
-import { mostActivities, mostPlayers } from "../../../shared/trial/trialBlockDocument";
-import { randomDraws } from "../../../shared/tunnel/randomDraws";
+import { blindCodes, mostBlindCodes } from "../../../shared/jobs/trial/blindCodes";
+import { mostActivities, mostPlayers } from "../../../shared/jobs/trial/trialBlockDocument";
+import { randomDraws } from "../../../shared/statistics/randomDraws";
 import { freeName } from "../store/freeName";
 import { freeId, type ScoreCell, type TrialInputs } from "./trialInputs";
 

@@ -1,4 +1,4 @@
-import { mostRepeats } from "../../../shared/trial/trialBlockDocument";
+import { mostRepeats } from "../../../shared/jobs/trial/trialBlockDocument";
 import type { TrialInputs } from "./trialInputs";
 
 /** What a typed text changes, or why it is refused. */

@@ -1,5 +1,5 @@
+import type { PowerResult, TrialResult } from "../../../shared/jobs/trial/trialResult";
 import type { Problem } from "../../../shared/result";
-import type { PowerResult, TrialResult } from "../../../shared/trial/trialResult";
 import { amend, type History, record, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
 import { recordTyped } from "../store/typing";

@@ -1,6 +1,6 @@
-import type { TrialBlockDocument } from "../../../shared/trial/trialBlockDocument";
-import { type TrialPlan, trialPlan } from "../../../shared/trial/trialPlan";
-import type { TrialSetup } from "../../../shared/trial/trialSetup";
+import type { TrialBlockDocument } from "../../../shared/jobs/trial/trialBlockDocument";
+import { type TrialPlan, trialPlan } from "../../../shared/jobs/trial/trialPlan";
+import type { TrialSetup } from "../../../shared/jobs/trial/trialSetup";
 import { badCells } from "./scoreErrors";
 import { cellKey, type TrialInputs } from "./trialInputs";
 

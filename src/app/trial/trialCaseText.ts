@@ -1,12 +1,12 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/case/caseVersion";
-import { parseDocument } from "../../../shared/case/parseDocument";
+import { caseVersion } from "../../../shared/document/caseVersion";
+import { parseDocument } from "../../../shared/document/parseDocument";
+import { placeScores } from "../../../shared/jobs/trial/placeScores";
+import { resolveTrial, standardPower, standardSimulations, trialSetup } from "../../../shared/jobs/trial/resolveTrial";
+import { type TrialBlockDocument, trialBlockDocument } from "../../../shared/jobs/trial/trialBlockDocument";
+import { trialPlan } from "../../../shared/jobs/trial/trialPlan";
 import type { Problem } from "../../../shared/result";
-import { placeScores } from "../../../shared/trial/placeScores";
-import { resolveTrial, standardPower, standardSimulations, trialSetup } from "../../../shared/trial/resolveTrial";
-import { type TrialBlockDocument, trialBlockDocument } from "../../../shared/trial/trialBlockDocument";
-import { trialPlan } from "../../../shared/trial/trialPlan";
-import { type DataTable, tableProblemText } from "../../../shared/tunnel/dataTable";
+import { type DataTable, tableProblemText } from "../../../shared/tables/dataTable";
 import { trialBlock } from "./trialBlock";
 import { cellKey, newTrial, type ScoreCell, standardPowerInputs, type TrialInputs } from "./trialInputs";
 

@@ -1,5 +1,5 @@
-import type { TrialBlockDocument } from "../../../shared/trial/trialBlockDocument";
-import type { ScoreScale } from "../../../shared/trial/trialSetup";
+import type { TrialBlockDocument } from "../../../shared/jobs/trial/trialBlockDocument";
+import type { ScoreScale } from "../../../shared/jobs/trial/trialSetup";
 
 /** What the view works on, the part of a case file that is its own. Plain data; ids stay with what is renamed. */
 export interface TrialInputs {

@@ -1,5 +1,5 @@
 import { proxy } from "comlink";
-import type { TrialStep } from "../../../shared/trial/trialSteps";
+import type { TrialStep } from "../../../shared/jobs/trial/trialSteps";
 import type { EvidenceApi } from "../../../workers/evidenceApi";
 import { spawnEvidenceSolver } from "../engine/spawnEvidenceSolver";
 import { WatchedWorker } from "../engine/watchedWorker";

@@ -1,6 +1,6 @@
 import type { Data } from "plotly.js-dist-min";
-import type { SpeedDirection } from "../../../shared/tunnel/predictedDrag";
-import type { TunnelPoint } from "../../../shared/tunnel/tunnelResult";
+import type { SpeedDirection } from "../../../shared/jobs/tunnel/predictedDrag";
+import type { TunnelPoint } from "../../../shared/jobs/tunnel/tunnelResult";
 import { figureLayout, type PlotFigure, withOpacity } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 

@@ -1,7 +1,7 @@
-import type { StatedCorrelation } from "../../../shared/tunnel/correlationFaults";
-import { type StatedKey, statedKeys } from "../../../shared/tunnel/statedUncertainties";
-import type { TunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
-import { statedUncertainty } from "../../../shared/tunnel/uncertaintyStatement";
+import type { StatedCorrelation } from "../../../shared/jobs/tunnel/correlationFaults";
+import { type StatedKey, statedKeys } from "../../../shared/jobs/tunnel/statedUncertainties";
+import type { TunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
+import { statedUncertainty } from "../../../shared/statistics/uncertaintyStatement";
 import { enterField, enterValue, type FieldEntry } from "./tunnelFields";
 
 /** The stated correlations of a block, in their order. */

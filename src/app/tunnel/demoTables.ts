@@ -1,6 +1,6 @@
 import { problem, type Result } from "../../../shared/result";
-import { readCsvTable } from "../../../shared/tunnel/csvTable";
-import type { DataTable } from "../../../shared/tunnel/dataTable";
+import { readCsvTable } from "../../../shared/tables/csvTable";
+import type { DataTable } from "../../../shared/tables/dataTable";
 
 /** CSV files that come with the page's demo cases, loaded when a case names them. */
 const loaders = import.meta.glob<string>("../../../cases/*.csv", { query: "?raw", import: "default" });

@@ -1,6 +1,6 @@
-import { columnIndex } from "../../../shared/tunnel/columnMapping";
-import { unitsOf } from "../../../shared/tunnel/columnUnits";
-import type { DataTable } from "../../../shared/tunnel/dataTable";
+import { columnIndex } from "../../../shared/tables/columnMapping";
+import { unitsOf } from "../../../shared/tables/columnUnits";
+import type { DataTable } from "../../../shared/tables/dataTable";
 import type { TableColumns, TableKind } from "./tableKinds";
 
 /** A first guess of a table's columns, which the person confirms; columns by the keys' own names need none. */

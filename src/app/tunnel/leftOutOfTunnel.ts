@@ -1,4 +1,4 @@
-import type { Design } from "../../../shared/design/design";
+import type { Design } from "../../../shared/case/design";
 
 /**
  * What a design of the section view loses as the model of a tunnel test, as a sentence: a section spans the tunnel by

@@ -1,4 +1,4 @@
-import type { TunnelResult } from "../../../shared/tunnel/tunnelResult";
+import type { TunnelResult } from "../../../shared/jobs/tunnel/tunnelResult";
 import type { MeasuredSetInputs } from "../compare/compareInputs";
 import { setOfReduction } from "../compare/tunnelOffer";
 import type { TunnelInputs } from "./tunnelInputs";

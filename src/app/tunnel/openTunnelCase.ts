@@ -1,6 +1,6 @@
+import type { TunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
 import type { Problem } from "../../../shared/result";
-import type { DataTable } from "../../../shared/tunnel/dataTable";
-import type { TunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
+import type { DataTable } from "../../../shared/tables/dataTable";
 import { tell } from "../store/notices";
 import { demoTable } from "./demoTables";
 import { showTunnel } from "./tunnelBench";

@@ -1,5 +1,5 @@
-import type { TapSurvey } from "../../../shared/tunnel/pressureTaps";
-import type { WakeTraverse } from "../../../shared/tunnel/wakeSurvey";
+import type { TapSurvey } from "../../../shared/jobs/tunnel/pressureTaps";
+import type { WakeTraverse } from "../../../shared/jobs/tunnel/wakeSurvey";
 import { figureLayout, type PlotFigure } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";
 

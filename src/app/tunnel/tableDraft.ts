@@ -1,6 +1,6 @@
-import { csvOfTable, readCsvTable } from "../../../shared/tunnel/csvTable";
-import type { DataTable } from "../../../shared/tunnel/dataTable";
-import type { TunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
+import type { TunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
+import { csvOfTable, readCsvTable } from "../../../shared/tables/csvTable";
+import type { DataTable } from "../../../shared/tables/dataTable";
 import { Notifier } from "../store/notifier";
 import { guessedColumns } from "./guessedColumns";
 import { tableInCase } from "./openTunnelCase";

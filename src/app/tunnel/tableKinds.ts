@@ -1,13 +1,13 @@
-import type { DecimalMark } from "../../../shared/tunnel/cellNumber";
-import type { ColumnQuantity } from "../../../shared/tunnel/columnUnits";
-import type { DataTable, TableProblem } from "../../../shared/tunnel/dataTable";
-import { runColumnKeys, runColumnWords } from "../../../shared/tunnel/runColumns";
-import { readRunTable, runColumnQuantities } from "../../../shared/tunnel/runTable";
-import { tapColumnKeys, tapColumnQuantities, tapColumnWords } from "../../../shared/tunnel/tapColumns";
-import { readTapTable } from "../../../shared/tunnel/tapTable";
-import type { TunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
-import { wakeColumnKeys, wakeColumnQuantities, wakeColumnWords } from "../../../shared/tunnel/wakeColumns";
-import { readWakeTable } from "../../../shared/tunnel/wakeTable";
+import { runColumnKeys, runColumnWords } from "../../../shared/jobs/tunnel/runColumns";
+import { readRunTable, runColumnQuantities } from "../../../shared/jobs/tunnel/runTable";
+import { tapColumnKeys, tapColumnQuantities, tapColumnWords } from "../../../shared/jobs/tunnel/tapColumns";
+import { readTapTable } from "../../../shared/jobs/tunnel/tapTable";
+import type { TunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
+import { wakeColumnKeys, wakeColumnQuantities, wakeColumnWords } from "../../../shared/jobs/tunnel/wakeColumns";
+import { readWakeTable } from "../../../shared/jobs/tunnel/wakeTable";
+import type { DecimalMark } from "../../../shared/tables/cellNumber";
+import type { ColumnQuantity } from "../../../shared/tables/columnUnits";
+import type { DataTable, TableProblem } from "../../../shared/tables/dataTable";
 
 /** Keys of the tunnel block that hold a table. */
 export type TableKey = "runs" | "wakeSurvey" | "pressureTaps";

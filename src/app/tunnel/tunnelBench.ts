@@ -1,5 +1,5 @@
+import type { TunnelResult } from "../../../shared/jobs/tunnel/tunnelResult";
 import type { Problem } from "../../../shared/result";
-import type { TunnelResult } from "../../../shared/tunnel/tunnelResult";
 import { type History, record, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
 import { recordTyped } from "../store/typing";

@@ -1,8 +1,8 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/case/caseVersion";
-import { parseDocument } from "../../../shared/case/parseDocument";
+import { caseVersion } from "../../../shared/document/caseVersion";
+import { parseDocument } from "../../../shared/document/parseDocument";
+import { tunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
 import type { Problem } from "../../../shared/result";
-import { tunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
 import { startTunnel, type TunnelInputs } from "./tunnelInputs";
 
 export type TunnelReading =

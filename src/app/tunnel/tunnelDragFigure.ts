@@ -1,7 +1,7 @@
 import type { Data } from "plotly.js-dist-min";
-import { blockageMethodWords } from "../../../shared/tunnel/blockage";
-import type { PredictedDrag, SpeedDirection } from "../../../shared/tunnel/predictedDrag";
-import type { TunnelPoint, TunnelResult } from "../../../shared/tunnel/tunnelResult";
+import { blockageMethodWords } from "../../../shared/jobs/tunnel/blockage";
+import type { PredictedDrag, SpeedDirection } from "../../../shared/jobs/tunnel/predictedDrag";
+import type { TunnelPoint, TunnelResult } from "../../../shared/jobs/tunnel/tunnelResult";
 import { bandWords } from "../plots/bandWords";
 import { figureLayout, type PlotFigure, withOpacity } from "../plots/plotFigure";
 import { type Palette, seriesStyle } from "../style/palette";

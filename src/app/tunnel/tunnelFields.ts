@@ -1,5 +1,5 @@
-import { documentProblems, valueAt } from "../../../shared/case/documentProblems";
-import { type TunnelBlockDocument, tunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
+import { documentProblems, valueAt } from "../../../shared/document/documentProblems";
+import { type TunnelBlockDocument, tunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
 
 /** A number, or a list of numbers, of the tunnel block with a field of its own. */
 export interface TunnelField {

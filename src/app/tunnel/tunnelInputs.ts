@@ -1,4 +1,4 @@
-import type { TunnelBlockDocument } from "../../../shared/tunnel/tunnelBlockDocument";
+import type { TunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
 
 /** What the tunnel view works on: the block of a case file as it is written there. */
 export interface TunnelInputs {

@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
 import { readCase } from "../../../shared/case/readCase";
-import type { SetResult } from "../../../shared/evidence/comparisonResult";
+import type { SetResult } from "../../../shared/jobs/evidence/comparisonResult";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";
 import { enter, eventually, expectFitsAPhone, printedReport, profileHash, waitForFigures } from "./pageParts";

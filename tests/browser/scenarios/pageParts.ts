@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { extractText, getDocumentProxy } from "unpdf";
 import { expect } from "vitest";
-import { type Design, demoDesign } from "../../../shared/design/design";
+import { type Design, demoDesign } from "../../../shared/case/design";
 import { caseText } from "../../../src/app/files/caseText";
 import { screenHash } from "../../../src/app/files/screenLink";
 

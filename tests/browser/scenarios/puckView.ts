@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { inflateRawSync } from "node:zlib";
 import type { Download, Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { readRuleSet } from "../../../shared/rules/ruleSet";
+import { readRuleSet } from "../../../shared/jobs/puck/rules/ruleSet";
 import { openPage, type Stage } from "../openPage";
 import { expectAccessible } from "./accessibility";
 import { enter, eventually, profileHash } from "./pageParts";

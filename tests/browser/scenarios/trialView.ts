@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
 import { readCase } from "../../../shared/case/readCase";
-import type { TrialResult } from "../../../shared/trial/trialResult";
+import type { TrialResult } from "../../../shared/jobs/trial/trialResult";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";
 import { eventually, expectFitsAPhone, printedReport, profileHash } from "./pageParts";

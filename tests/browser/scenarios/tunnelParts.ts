@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
-import { readCsvTable } from "../../../shared/tunnel/csvTable";
+import { readCsvTable } from "../../../shared/tables/csvTable";
 import { eventually } from "./pageParts";
 
 /**

@@ -1,9 +1,9 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { runCase } from "../../../shared/case/caseSteps";
-import { readCsvTable } from "../../../shared/tunnel/csvTable";
-import { readRunTable } from "../../../shared/tunnel/runTable";
-import type { TunnelResult } from "../../../shared/tunnel/tunnelResult";
+import { readRunTable } from "../../../shared/jobs/tunnel/runTable";
+import type { TunnelResult } from "../../../shared/jobs/tunnel/tunnelResult";
+import { readCsvTable } from "../../../shared/tables/csvTable";
 import { openCaseFile } from "../../../src/cli/openCaseFile";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import { correctionLabel, type RegimeFactor } from "../../../../shared/evidence/carriedCorrection";
+import { correctionLabel, type RegimeFactor } from "../../../../shared/jobs/evidence/carriedCorrection";
 import { answerOf, changeComparison, compareBench, selectedSet } from "../../compare/compareBench";
 import { shortNumber } from "../../plots/curveRow";
 import { StoreController } from "../../store/storeController";

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import { causeCaution } from "../../../../shared/evidence/causeSteps";
-import { causeSentence, causeValueText } from "../../../../shared/evidence/causeText";
+import { causeCaution } from "../../../../shared/jobs/evidence/causeSteps";
+import { causeSentence, causeValueText } from "../../../../shared/jobs/evidence/causeText";
 import { answerOf, compareBench, type SetAnswer, selectedSet } from "../../compare/compareBench";
 import type { MeasuredSetInputs } from "../../compare/compareInputs";
 import { cancelSearch, searchCauses, showCause } from "../../compare/comparing";

@@ -4,8 +4,8 @@ import {
   measuredColumnKeys,
   measuredColumnQuantities,
   measuredColumnWords,
-} from "../../../../shared/evidence/measuredColumns";
-import type { DataTable } from "../../../../shared/tunnel/dataTable";
+} from "../../../../shared/jobs/evidence/measuredColumns";
+import type { DataTable } from "../../../../shared/tables/dataTable";
 import { addSet, compareBench } from "../../compare/compareBench";
 import { designChoices } from "../../compare/designChoices";
 import { draftTable, emptyDraft, importDraft, readDraft, takeTable } from "../../compare/importDraft";

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { causeValueText } from "../../../../shared/evidence/causeText";
+import { causeValueText } from "../../../../shared/jobs/evidence/causeText";
 import { answerOf, compareBench, selectedSet } from "../../compare/compareBench";
 import { overlayFigure } from "../../compare/overlayFigure";
 import { residualFigure } from "../../compare/residualFigure";

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { kindWords } from "../../../../shared/evidence/comparisonTable";
+import { kindWords } from "../../../../shared/jobs/evidence/comparisonTable";
 import { addSet, answerOf, compareBench, removeSet, selectedSet } from "../../compare/compareBench";
 import type { MeasuredSetInputs } from "../../compare/compareInputs";
 import { openDemoComparison } from "../../compare/compareKeeping";

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { MeasurementKind, ModelEnds, SpeedDirection } from "../../../../shared/evidence/measurement";
+import type { MeasurementKind, ModelEnds, SpeedDirection } from "../../../../shared/jobs/evidence/measurement";
 import { compareBench, replaceSet, selectedSet } from "../../compare/compareBench";
 import type { MeasuredSetInputs } from "../../compare/compareInputs";
 import { chosenKey, designChoices, ofThing } from "../../compare/designChoices";

@@ -1,7 +1,7 @@
 import { html } from "lit";
-import { kindWords } from "../../../../shared/evidence/comparisonTable";
-import type { MeasurementKind } from "../../../../shared/evidence/measurement";
-import { measurementKinds } from "../../../../shared/evidence/measurementBlockDocument";
+import { kindWords } from "../../../../shared/jobs/evidence/comparisonTable";
+import type { MeasurementKind } from "../../../../shared/jobs/evidence/measurement";
+import { measurementKinds } from "../../../../shared/jobs/evidence/measurementBlockDocument";
 
 /** The options of a choice of kinds. */
 export function kindOptions(chosen: MeasurementKind) {

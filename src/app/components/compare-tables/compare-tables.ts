@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import { settingsText } from "../../../../shared/evidence/comparisonTable";
-import type { RegimeBias } from "../../../../shared/evidence/regimeBias";
+import { settingsText } from "../../../../shared/jobs/evidence/comparisonTable";
+import type { RegimeBias } from "../../../../shared/jobs/evidence/regimeBias";
 import { answerOf, compareBench, selectedSet } from "../../compare/compareBench";
 import { StoreController } from "../../store/storeController";
 

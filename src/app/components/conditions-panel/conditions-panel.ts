@@ -1,8 +1,8 @@
 import { html, LitElement } from "lit";
 import { customElement } from "lit/decorators.js";
-import { roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../../shared/case/limits";
-import type { FluidSpec } from "../../../../shared/fluid/fluidSpec";
-import { resolveFluid } from "../../../../shared/fluid/resolveFluid";
+import { roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../../shared/document/limits";
+import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
+import { resolveFluid } from "../../../../shared/engine/fluid/resolveFluid";
 import { finishPresets, type Preset, presetOf, turbulencePresets } from "../../reference/presets";
 import { StoreController } from "../../store/storeController";
 import { changeDesign, workbench } from "../../store/workbench";

@@ -1,8 +1,8 @@
-import { dryAirPressureRange, dryAirTemperatureRange } from "../../../../shared/fluid/dryAir";
-import type { FluidSpec, Range } from "../../../../shared/fluid/fluidSpec";
-import { freshWaterTemperatureRange } from "../../../../shared/fluid/freshWater";
-import { seaWaterSalinityRange, seaWaterTemperatureRange } from "../../../../shared/fluid/seaWater";
-import { userDensityRange, userKinematicViscosityRange } from "../../../../shared/fluid/userFluid";
+import { dryAirPressureRange, dryAirTemperatureRange } from "../../../../shared/engine/fluid/dryAir";
+import type { FluidSpec, Range } from "../../../../shared/engine/fluid/fluidSpec";
+import { freshWaterTemperatureRange } from "../../../../shared/engine/fluid/freshWater";
+import { seaWaterSalinityRange, seaWaterTemperatureRange } from "../../../../shared/engine/fluid/seaWater";
+import { userDensityRange, userKinematicViscosityRange } from "../../../../shared/engine/fluid/userFluid";
 import type { QuantityKind } from "../../units/units";
 
 export const fluidLabels: Readonly<Record<FluidSpec["kind"], string>> = {

@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import { floorNotes } from "../../../../shared/solve/floorNotes";
+import { floorNotes } from "../../../../shared/engine/solve/floorNotes";
 import { StoreController } from "../../store/storeController";
 import { workbench } from "../../store/workbench";
 

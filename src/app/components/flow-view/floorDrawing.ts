@@ -1,6 +1,6 @@
 import { nothing, svg } from "lit";
-import type { FlowPicture } from "../../../../shared/live/flowPicture";
-import type { LiveFloor } from "../../../../shared/live/liveFloor";
+import type { FlowPicture } from "../../../../shared/engine/section/flowPicture";
+import type { LiveFloor } from "../../../../shared/engine/section/liveFloor";
 import { floorShape } from "../../drawing/floorShape";
 import type { StreamFrame } from "../../drawing/streamFrame";
 import type { Solved } from "../../store/workbench";

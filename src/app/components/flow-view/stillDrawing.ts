@@ -1,5 +1,5 @@
 import { nothing, svg } from "lit";
-import type { FlowPicture } from "../../../../shared/live/flowPicture";
+import type { FlowPicture } from "../../../../shared/engine/section/flowPicture";
 import { markShapes } from "../../drawing/markShape";
 import type { StreamFrame } from "../../drawing/streamFrame";
 import { type SurfacePart, surfaceMarks, surfaceParts } from "../../drawing/surfaceParts";

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { buildContour } from "../../../../shared/geometry/sectionFamilies";
-import type { SectionSpec } from "../../../../shared/geometry/sectionSpec";
+import { buildContour } from "../../../../shared/engine/geometry/sectionFamilies";
+import type { SectionSpec } from "../../../../shared/engine/geometry/sectionSpec";
 import { problem, type Result } from "../../../../shared/result";
 import { largestImportBytes, type Outline } from "../../imports/outline";
 import { extent, type OutlineUnit, placedPoints } from "../../imports/placedPoints";

@@ -1,5 +1,5 @@
-import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
-import type { SectionState, SideSolution } from "../../../../shared/solve/solution";
+import type { SectionState, SideSolution } from "../../../../shared/engine/solution";
+import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
 import { carriedFigure } from "../../compare/carriedFigures";
 import { isSealed } from "../../drawing/surfaceParts";
 import { shortNumber } from "../../plots/curveRow";

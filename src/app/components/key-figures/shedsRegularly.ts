@@ -1,5 +1,5 @@
-import type { LiveSolution } from "../../../../shared/live/solveLive";
-import { QUIET_WAKE_GAP_RATIO } from "../../../../shared/wake/quietWake";
+import { QUIET_WAKE_GAP_RATIO } from "../../../../shared/engine/flow/quietWake";
+import type { LiveSolution } from "../../../../shared/engine/section/solveLive";
 
 /** False so near a floor that it keeps the wake quiet: the Strouhal number then has no meaning. */
 export function shedsRegularly({ floor }: LiveSolution): boolean {

@@ -1,8 +1,8 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import { roughnessHeightBounds } from "../../../../shared/case/limits";
-import { equivalentRoughness, patternSource } from "../../../../shared/pattern/equivalentRoughness";
-import type { SurfacePattern } from "../../../../shared/pattern/surfacePattern";
+import { roughnessHeightBounds } from "../../../../shared/document/limits";
+import { equivalentRoughness, patternSource } from "../../../../shared/engine/pattern/equivalentRoughness";
+import type { SurfacePattern } from "../../../../shared/engine/pattern/surfacePattern";
 import { preferences } from "../../store/preferences";
 import { sectionTools } from "../../store/sectionTools";
 import { StoreController } from "../../store/storeController";

@@ -1,6 +1,6 @@
-import type { ResultRow } from "../../../../shared/case/resultRow";
-import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
-import { publishedSmoothCylinderCurves } from "../../../../shared/reference/smoothCylinderCurve";
+import { publishedSmoothCylinderCurves } from "../../../../shared/engine/reference/smoothCylinderCurve";
+import type { ResultRow } from "../../../../shared/engine/section/resultRow";
+import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
 import { carriedCurves } from "../../compare/carriedFigures";
 import { type CurveGroup, curvesOverReynolds, curvesOverRoughness } from "../../plots/curveRow";
 import { dragCurveFigure } from "../../plots/dragCurveFigure";

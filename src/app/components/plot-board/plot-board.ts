@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { ResultRow } from "../../../../shared/case/resultRow";
-import type { MeasuredCorrection } from "../../../../shared/evidence/carriedCorrection";
+import type { ResultRow } from "../../../../shared/engine/section/resultRow";
+import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
 import type { LiveCurves } from "../../../../workers/solverApi";
 import { carriedOffset } from "../../compare/carriedOffset";
 import { layerQuantities } from "../../plots/layerFigure";

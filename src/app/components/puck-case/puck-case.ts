@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { largestCaseBytes } from "../../../../shared/case/limits";
+import { largestCaseBytes } from "../../../../shared/document/limits";
 import type { Problem } from "../../../../shared/result";
 import { openCase } from "../../engine/openCase";
 import { caseToSave, rememberOpened, viewsToSave } from "../../engine/savedCase";

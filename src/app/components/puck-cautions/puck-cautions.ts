@@ -1,6 +1,6 @@
 import { css, html, LitElement } from "lit";
 import { customElement } from "lit/decorators.js";
-import { puckCautions } from "../../../../shared/puck/playCautions";
+import { puckCautions } from "../../../../shared/jobs/puck/playCautions";
 import { puckBench } from "../../puck/puckBench";
 import { StoreController } from "../../store/storeController";
 

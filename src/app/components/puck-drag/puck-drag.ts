@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { PuckDragRow } from "../../../../shared/puckcase/puckResult";
+import type { PuckDragRow } from "../../../../shared/jobs/puck/puckcase/puckResult";
 import { attitudeTexts, type PuckDragQuantity, puckDragFigure, puckDragQuantities } from "../../plots/puckDragFigure";
 import { attitudeRows, indexRows } from "../../puck/dragTexts";
 import { puckBench } from "../../puck/puckBench";

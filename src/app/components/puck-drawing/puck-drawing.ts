@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { PuckSpec } from "../../../../shared/puck/puckSpec";
+import type { PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
 import { puckDrawingShape } from "../../puck/drawingShape";
 import { puckBench } from "../../puck/puckBench";
 import { StoreController } from "../../store/storeController";

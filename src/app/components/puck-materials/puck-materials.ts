@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { type Material, standardMaterials } from "../../../../shared/puck/materials";
+import { type Material, standardMaterials } from "../../../../shared/jobs/puck/materials";
 import { changePuck, puckBench } from "../../puck/puckBench";
 import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";

@@ -1,8 +1,8 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { PuckCase } from "../../../../shared/puckcase/puckCase";
-import type { TradeoffMember } from "../../../../shared/puckcase/tradeoffMember";
-import type { Evaluation } from "../../../../shared/tradeoff/designSpace";
+import type { Evaluation } from "../../../../shared/jobs/puck/designSpace";
+import type { PuckCase } from "../../../../shared/jobs/puck/puckcase/puckCase";
+import type { TradeoffMember } from "../../../../shared/jobs/tradeoff/tradeoffMember";
 import { percentText } from "../../puck/dragTexts";
 import { shownFigure, verdictTexts } from "../../puck/figureRows";
 import { changePuck, pinPuck, presentPuck, puckBench } from "../../puck/puckBench";

@@ -1,5 +1,5 @@
 import { html, nothing } from "lit";
-import { type Material, standardMaterials } from "../../../../shared/puck/materials";
+import { type Material, standardMaterials } from "../../../../shared/jobs/puck/materials";
 
 export interface MaterialChoice {
   readonly label: string;

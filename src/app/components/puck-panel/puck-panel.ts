@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { FaceSide, PuckSpec } from "../../../../shared/puck/puckSpec";
+import type { FaceSide, PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
 import { edgeProfileText, readEdgeProfile } from "../../puck/edgeProfileText";
 import { changeCandidate, puckBench } from "../../puck/puckBench";
 import {

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { FluidSpec } from "../../../../shared/fluid/fluidSpec";
-import type { Orientation } from "../../../../shared/puck/orientationIndex";
+import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
+import type { Orientation } from "../../../../shared/jobs/puck/orientationIndex";
 import { changePuck, puckBench } from "../../puck/puckBench";
 import type { PlayInputs } from "../../puck/puckInputs";
 import { StoreController } from "../../store/storeController";

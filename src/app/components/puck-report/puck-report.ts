@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { puckCautions } from "../../../../shared/puck/playCautions";
+import { puckCautions } from "../../../../shared/jobs/puck/playCautions";
 import { puckDragFigure } from "../../plots/puckDragFigure";
 import { puckMotionFigure } from "../../plots/puckMotionFigure";
 import { attitudeRows, indexRows } from "../../puck/dragTexts";

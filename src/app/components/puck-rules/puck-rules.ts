@@ -1,10 +1,15 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { type DimensionKey, dimensionKeys, dimensionOf, dimensionTable } from "../../../../shared/puck/puckDimension";
+import {
+  type DimensionKey,
+  dimensionKeys,
+  dimensionOf,
+  dimensionTable,
+} from "../../../../shared/jobs/puck/puckDimension";
+import { judgementNotice } from "../../../../shared/jobs/puck/rules/judgePuck";
+import type { MadeShare, MadeSizes } from "../../../../shared/jobs/puck/rules/monteCarlo";
+import { readRuleSet } from "../../../../shared/jobs/puck/rules/ruleSet";
 import type { Problem } from "../../../../shared/result";
-import { judgementNotice } from "../../../../shared/rules/judgePuck";
-import type { MadeShare, MadeSizes } from "../../../../shared/rules/monteCarlo";
-import { readRuleSet } from "../../../../shared/rules/ruleSet";
 import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { verdictTexts } from "../../puck/figureRows";
 import { changePuck, puckBench } from "../../puck/puckBench";

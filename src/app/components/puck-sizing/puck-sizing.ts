@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { FreeCoreDimension } from "../../../../shared/puck/coreSizing";
+import type { FreeCoreDimension } from "../../../../shared/jobs/puck/coreSizing";
 import { coreDimensions } from "../../puck/fittingTarget";
 import { changeCandidate, changePuck, puckBench } from "../../puck/puckBench";
 import { sizeCandidateCore } from "../../puck/puckJobs";

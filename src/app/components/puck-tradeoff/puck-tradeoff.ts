@@ -1,8 +1,8 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { frontOf, runCounts } from "../../../../shared/puckcase/tradeoffRun";
-import type { Evaluation, Goal } from "../../../../shared/tradeoff/designSpace";
-import type { PuckGoalKey } from "../../../../shared/tradeoff/puckEvaluation";
+import type { Evaluation, Goal } from "../../../../shared/jobs/puck/designSpace";
+import type { PuckGoalKey } from "../../../../shared/jobs/puck/puckEvaluation";
+import { frontOf, runCounts } from "../../../../shared/jobs/tradeoff/tradeoffRun";
 import { puckFrontFigure } from "../../plots/puckFrontFigure";
 import { dimensionText, goalText } from "../../puck/goalTexts";
 import { puckBench } from "../../puck/puckBench";

@@ -1,4 +1,4 @@
-import type { ResultRow } from "../../../../shared/case/resultRow";
+import type { ResultRow } from "../../../../shared/engine/section/resultRow";
 
 /** Rows of an opened case that the report has room for. */
 export const mostReportRows = 12;

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { SectionFamily } from "../../../../shared/geometry/sectionSpec";
+import type { SectionFamily } from "../../../../shared/engine/geometry/sectionSpec";
 import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { tell } from "../../store/notices";
 import { openDialog } from "../../store/pageState";

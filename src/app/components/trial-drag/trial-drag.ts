@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { pText } from "../../../../shared/trial/numberWords";
+import { pText } from "../../../../shared/jobs/trial/numberWords";
 import { puckBench } from "../../puck/puckBench";
 import { pageState } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";

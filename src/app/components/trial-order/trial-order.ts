@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { TrialResult } from "../../../../shared/trial/trialResult";
+import type { TrialResult } from "../../../../shared/jobs/trial/trialResult";
 import { StoreController } from "../../store/storeController";
 import { puckLabel } from "../../trial/puckLabel";
 import { trialBench } from "../../trial/trialBench";

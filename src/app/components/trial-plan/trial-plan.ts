@@ -1,9 +1,9 @@
 import { html, LitElement } from "lit";
 import { customElement } from "lit/decorators.js";
-import { planResult } from "../../../../shared/trial/planResult";
-import { codeKeyCsv, scoreSheetCsv } from "../../../../shared/trial/scoreSheetCsv";
-import { codeKeyHtml, scoreSheetHtml } from "../../../../shared/trial/scoreSheetHtml";
-import { trialCautions } from "../../../../shared/trial/trialCautions";
+import { planResult } from "../../../../shared/jobs/trial/planResult";
+import { codeKeyCsv, scoreSheetCsv } from "../../../../shared/jobs/trial/scoreSheetCsv";
+import { codeKeyHtml, scoreSheetHtml } from "../../../../shared/jobs/trial/scoreSheetHtml";
+import { trialCautions } from "../../../../shared/jobs/trial/trialCautions";
 import { printPage } from "../../files/printPage";
 import { saveFile } from "../../files/saveFile";
 import { StoreController } from "../../store/storeController";

@@ -1,7 +1,7 @@
 import { html, nothing } from "lit";
-import { pText } from "../../../../shared/trial/numberWords";
-import type { RankingResult, TrialResult } from "../../../../shared/trial/trialResult";
-import { testText } from "../../../../shared/trial/trialTable";
+import { pText } from "../../../../shared/jobs/trial/numberWords";
+import type { RankingResult, TrialResult } from "../../../../shared/jobs/trial/trialResult";
+import { testText } from "../../../../shared/jobs/trial/trialTable";
 import { puckLabel } from "../../trial/puckLabel";
 
 /** What is shown, the test, the pucks in order, and the pairs. */

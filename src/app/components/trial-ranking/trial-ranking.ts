@@ -1,8 +1,8 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { standardAnalysis } from "../../../../shared/trial/resolveTrial";
-import { trialCsv } from "../../../../shared/trial/trialCsv";
-import type { RankingResult, TrialResult } from "../../../../shared/trial/trialResult";
+import { standardAnalysis } from "../../../../shared/jobs/trial/resolveTrial";
+import { trialCsv } from "../../../../shared/jobs/trial/trialCsv";
+import type { RankingResult, TrialResult } from "../../../../shared/jobs/trial/trialResult";
 import { saveFile } from "../../files/saveFile";
 import type { PlotFigure } from "../../plots/plotFigure";
 import { pageState } from "../../store/pageState";

@@ -1,6 +1,6 @@
 import { html, LitElement } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { LiveTrip } from "../../../../shared/live/liveRequest";
+import type { LiveTrip } from "../../../../shared/engine/section/liveRequest";
 import { StoreController } from "../../store/storeController";
 import { changeDesign, workbench } from "../../store/workbench";
 import { panelStyles } from "../../style/panelStyles";

@@ -1,9 +1,9 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { type CorrelationRemark, correlationFaults } from "../../../../shared/tunnel/correlationFaults";
-import { correlationNotes } from "../../../../shared/tunnel/correlationNotes";
-import { statedKeys, statedName } from "../../../../shared/tunnel/statedUncertainties";
-import { uncertaintyDefaults } from "../../../../shared/tunnel/uncertaintyDefaults";
+import { type CorrelationRemark, correlationFaults } from "../../../../shared/jobs/tunnel/correlationFaults";
+import { correlationNotes } from "../../../../shared/jobs/tunnel/correlationNotes";
+import { statedKeys, statedName } from "../../../../shared/jobs/tunnel/statedUncertainties";
+import { uncertaintyDefaults } from "../../../../shared/jobs/tunnel/uncertaintyDefaults";
 import { StoreController } from "../../store/storeController";
 import {
   addCorrelation,

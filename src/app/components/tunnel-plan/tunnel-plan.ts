@@ -1,10 +1,10 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { fileNameOf } from "../../../../shared/puckcase/handoffFiles";
-import type { TunnelPlan } from "../../../../shared/tunnel/runPlan";
-import { runSheetCsv } from "../../../../shared/tunnel/runSheetCsv";
-import { runSheetHeading } from "../../../../shared/tunnel/runSheetFiles";
-import { runSheetHtml } from "../../../../shared/tunnel/runSheetHtml";
+import { fileNameOf } from "../../../../shared/jobs/handoff/handoffFiles";
+import type { TunnelPlan } from "../../../../shared/jobs/tunnel/runPlan";
+import { runSheetCsv } from "../../../../shared/jobs/tunnel/runSheetCsv";
+import { runSheetHeading } from "../../../../shared/jobs/tunnel/runSheetFiles";
+import { runSheetHtml } from "../../../../shared/jobs/tunnel/runSheetHtml";
 import { printPage } from "../../files/printPage";
 import { saveFile } from "../../files/saveFile";
 import { StoreController } from "../../store/storeController";

@@ -1,10 +1,10 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { fileNameOf } from "../../../../shared/puckcase/handoffFiles";
-import { type BlockageMethod, blockageMethods, blockageMethodWords } from "../../../../shared/tunnel/blockage";
-import type { SpeedDirection } from "../../../../shared/tunnel/predictedDrag";
-import { tunnelCsv } from "../../../../shared/tunnel/tunnelCsv";
-import type { TunnelPoint, TunnelResult } from "../../../../shared/tunnel/tunnelResult";
+import { fileNameOf } from "../../../../shared/jobs/handoff/handoffFiles";
+import { type BlockageMethod, blockageMethods, blockageMethodWords } from "../../../../shared/jobs/tunnel/blockage";
+import type { SpeedDirection } from "../../../../shared/jobs/tunnel/predictedDrag";
+import { tunnelCsv } from "../../../../shared/jobs/tunnel/tunnelCsv";
+import type { TunnelPoint, TunnelResult } from "../../../../shared/jobs/tunnel/tunnelResult";
 import { saveFile } from "../../files/saveFile";
 import type { PlotFigure } from "../../plots/plotFigure";
 import { pageState } from "../../store/pageState";

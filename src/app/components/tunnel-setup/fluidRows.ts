@@ -1,6 +1,6 @@
 import { html } from "lit";
-import { fluidDocument } from "../../../../shared/case/fluidDocument";
-import type { FluidSpec } from "../../../../shared/fluid/fluidSpec";
+import { fluidDocument } from "../../../../shared/document/fluidDocument";
+import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
 
 type Kind = FluidSpec["kind"];
 

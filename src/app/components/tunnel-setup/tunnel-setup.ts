@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { sectionToDocument } from "../../../../shared/design/sectionToDocument";
-import type { TunnelBlockDocument } from "../../../../shared/tunnel/tunnelBlockDocument";
+import { sectionToDocument } from "../../../../shared/case/sectionToDocument";
+import type { TunnelBlockDocument } from "../../../../shared/jobs/tunnel/tunnelBlockDocument";
 import { sectionText } from "../../compare/sectionText";
 import { loadDemoCase } from "../../files/demoCases";
 import { presentPuck } from "../../puck/puckBench";

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { DragBand } from "../../../../shared/puck/dragBand";
-import type { PredictedCrisis } from "../../../../shared/tunnel/predictedDrag";
+import type { DragBand } from "../../../../shared/engine/trust/dragInterval";
+import type { PredictedCrisis } from "../../../../shared/jobs/tunnel/predictedDrag";
 import { StoreController } from "../../store/storeController";
 import { tunnelBench } from "../../tunnel/tunnelBench";
 

@@ -1,8 +1,8 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { TunnelResult } from "../../../../shared/tunnel/tunnelResult";
-import { wakeMethodWords } from "../../../../shared/tunnel/wakeSurvey";
-import { readWakeTable } from "../../../../shared/tunnel/wakeTable";
+import type { TunnelResult } from "../../../../shared/jobs/tunnel/tunnelResult";
+import { wakeMethodWords } from "../../../../shared/jobs/tunnel/wakeSurvey";
+import { readWakeTable } from "../../../../shared/jobs/tunnel/wakeTable";
 import { pageState } from "../../store/pageState";
 import { StoreController } from "../../store/storeController";
 import { darkPalette, lightPalette } from "../../style/palette";

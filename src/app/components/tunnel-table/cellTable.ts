@@ -1,5 +1,5 @@
 import { html, nothing } from "lit";
-import { type DataTable, rowNumber, type TableProblem } from "../../../../shared/tunnel/dataTable";
+import { type DataTable, rowNumber, type TableProblem } from "../../../../shared/tables/dataTable";
 
 const mostShownRows = 400;
 

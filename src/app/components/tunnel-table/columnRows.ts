@@ -1,8 +1,8 @@
 import { html, nothing } from "lit";
-import type { DecimalMark } from "../../../../shared/tunnel/cellNumber";
-import { columnIndex } from "../../../../shared/tunnel/columnMapping";
-import { unitsOf } from "../../../../shared/tunnel/columnUnits";
-import type { DataTable } from "../../../../shared/tunnel/dataTable";
+import type { DecimalMark } from "../../../../shared/tables/cellNumber";
+import { columnIndex } from "../../../../shared/tables/columnMapping";
+import { unitsOf } from "../../../../shared/tables/columnUnits";
+import type { DataTable } from "../../../../shared/tables/dataTable";
 import type { TableColumns, TableKind } from "../../tunnel/tableKinds";
 
 /** What is asked of a table's columns, and who hears the answers. */

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import { type DataTable, tableProblemText } from "../../../../shared/tunnel/dataTable";
+import { type DataTable, tableProblemText } from "../../../../shared/tables/dataTable";
 import { chosenTable } from "../../files/chosenTable";
 import { StoreController } from "../../store/storeController";
 import {

@@ -1,8 +1,8 @@
 import { html, LitElement } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { blockageMethods, blockageMethodWords } from "../../../../shared/tunnel/blockage";
-import { type StatedKey, statedKeys, statedWords } from "../../../../shared/tunnel/statedUncertainties";
-import { type StatementKind, statementKinds } from "../../../../shared/tunnel/uncertaintyStatement";
+import { blockageMethods, blockageMethodWords } from "../../../../shared/jobs/tunnel/blockage";
+import { type StatedKey, statedKeys, statedWords } from "../../../../shared/jobs/tunnel/statedUncertainties";
+import { type StatementKind, statementKinds } from "../../../../shared/statistics/uncertaintyStatement";
 import { StoreController } from "../../store/storeController";
 import { changeBlock, changeTunnel, tunnelBench } from "../../tunnel/tunnelBench";
 import { enterValue, uncertaintyFields } from "../../tunnel/tunnelFields";

@@ -1,0 +1,198 @@
+import type { FlowCondition } from "../condition";
+import type { CalibratedConstants } from "../constants/calibrated";
+import type { SideState, TransitionCause } from "../solution";
+import { reattachmentDistance, shearLayerTransitionReynolds } from "./bubble";
+import { marchTurbulent, type StationSink } from "./lagEntrainmentMarch";
+import type { LaminarDip } from "./laminarLayer";
+import { type SideStations, stationOfArc, stationValue } from "./sideStations";
+import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
+import { attachedTransition, type StationTrip } from "./transition";
+
+/** How the layer on one side meets an assumed separation point. */
+export interface SideLayer {
+  readonly state: SideState;
+  /**
+   * Distance / D by which the layer separates behind the assumed separation point: above 0 when it is still attached
+   * there (then an estimate from its last rate of change), below 0 when it has separated before.
+   */
+  readonly residual: number;
+  /** Arc / D where the layer separates for good; the last station when it is still attached there. */
+  readonly separationArc: number;
+  readonly transitionCause: TransitionCause | null;
+  readonly transitionArc: number | null;
+  readonly bubble: { readonly separationArc: number; readonly reattachmentArc: number } | null;
+}
+
+/**
+ * Follows the boundary layer along one side: laminar from the stagnation point, then transition (attached, or in the
+ * separated shear layer), a bubble where that layer comes back to the wall, and the turbulent layer to its separation.
+ * @param sink receives the turbulent part step by step, when it is wanted
+ */
+export function followSide(
+  stations: SideStations,
+  condition: FlowCondition,
+  trips: readonly StationTrip[],
+  constants: CalibratedConstants,
+  sink?: StationSink,
+): SideLayer {
+  const { reynolds, sandGrainRoughnessRatio } = condition;
+  const root = Math.sqrt(reynolds);
+  const end = stations.arc[stations.count - 1];
+  const attached = attachedTransition(stations, condition, trips, constants);
+  const dip = turbulentDip(stations, condition);
+  if (dip !== null && (attached === null || dip.separation < attached.station)) {
+    return bubbleSide(stations, condition, constants, bridgedBubble(stations, dip, condition), sink);
+  }
+  if (attached !== null) {
+    const arc = stationValue(stations.arc, attached.station);
+    const momentumThickness = stationValue(stations.laminar.thickness, attached.station) / root;
+    const start = { arc, momentumThickness, stress: null };
+    const march = marchTurbulent(
+      stations,
+      reynolds,
+      sandGrainRoughnessRatio,
+      start,
+      constants.detachmentFriction,
+      sink,
+    );
+    return turbulentEnd(
+      "turbulent separation",
+      attached.cause,
+      arc,
+      null,
+      march.separationArc,
+      march.remainingArc,
+      end,
+    );
+  }
+  if (stations.laminar.separation === Number.POSITIVE_INFINITY) {
+    return {
+      state: "laminar separation",
+      residual: stations.laminar.remainingArc,
+      separationArc: end,
+      transitionCause: null,
+      transitionArc: null,
+      bubble: null,
+    };
+  }
+  const separationArc = stationValue(stations.arc, stations.laminar.separation);
+  const separationSpeed = stationValue(stations.speed, stations.laminar.separation);
+  const laminarLength = laminarShearLayerLength(stations, stations.laminar.separation, condition);
+  const curvature = stationValue(stations.curvature, stations.laminar.separation);
+  const distance = reattachmentDistance(laminarLength, curvature, constants.reattachmentSlope);
+  if (distance === null) {
+    return {
+      state: "laminar separation",
+      residual: separationArc - end,
+      separationArc,
+      transitionCause: "separated shear layer",
+      transitionArc: separationArc + laminarLength,
+      bubble: null,
+    };
+  }
+  const reattachmentArc = separationArc + distance;
+  const reattachmentSpeed = stationValue(stations.speed, stationOfArc(stations, Math.min(reattachmentArc, end)));
+  // Momentum integral without friction: theta grows as Ue^-(H+2), H being that of the laminar profile at separation.
+  const growth = (separationSpeed / reattachmentSpeed) ** (SEPARATION_SHAPE_FACTOR + 2);
+  const bubble = {
+    separationArc,
+    reattachmentArc,
+    transitionArc: separationArc + laminarLength,
+    momentumThickness: (stations.laminar.separationThickness / root) * growth,
+  };
+  return bubbleSide(stations, condition, constants, bubble, sink);
+}
+
+/** A bubble with a turbulent layer behind it; arcs and momentum thickness at reattachment / D. */
+interface TurbulentBubble {
+  readonly separationArc: number;
+  readonly reattachmentArc: number;
+  readonly transitionArc: number;
+  readonly momentumThickness: number;
+}
+
+/** The turbulent layer behind a bubble, to its separation. */
+function bubbleSide(
+  stations: SideStations,
+  condition: FlowCondition,
+  constants: CalibratedConstants,
+  { separationArc, reattachmentArc, transitionArc, momentumThickness }: TurbulentBubble,
+  sink?: StationSink,
+): SideLayer {
+  const end = stations.arc[stations.count - 1];
+  const bubble = { separationArc, reattachmentArc };
+  if (reattachmentArc >= end) {
+    return {
+      state: "separation bubble",
+      residual: reattachmentArc - end + 1e-6,
+      separationArc: end,
+      transitionCause: "separated shear layer",
+      transitionArc,
+      bubble,
+    };
+  }
+  const start = { arc: reattachmentArc, momentumThickness, stress: constants.reattachmentStress };
+  const march = marchTurbulent(
+    stations,
+    condition.reynolds,
+    condition.sandGrainRoughnessRatio,
+    start,
+    constants.detachmentFriction,
+    sink,
+  );
+  return turbulentEnd(
+    "separation bubble",
+    "separated shear layer",
+    transitionArc,
+    bubble,
+    march.separationArc,
+    march.remainingArc,
+    end,
+  );
+}
+
+/** The first bridged dip that is longer than the laminar part of its shear layer, so that the layer leaves it turbulent. */
+function turbulentDip(stations: SideStations, condition: FlowCondition): LaminarDip | null {
+  const { arc, laminar } = stations;
+  return (
+    laminar.dips.find(({ separation, recovery }) => {
+      const length = stationValue(arc, recovery) - stationValue(arc, separation);
+      return laminarShearLayerLength(stations, separation, condition) < length;
+    }) ?? null
+  );
+}
+
+function bridgedBubble(stations: SideStations, dip: LaminarDip, condition: FlowCondition): TurbulentBubble {
+  const separationArc = stationValue(stations.arc, dip.separation);
+  return {
+    separationArc,
+    reattachmentArc: stationValue(stations.arc, dip.recovery),
+    transitionArc: separationArc + laminarShearLayerLength(stations, dip.separation, condition),
+    momentumThickness: dip.thickness / Math.sqrt(condition.reynolds),
+  };
+}
+
+/** Length of the laminar part of the shear layer that leaves the wall at a station / D. */
+export function laminarShearLayerLength(stations: SideStations, station: number, condition: FlowCondition): number {
+  const speed = stationValue(stations.speed, station);
+  return shearLayerTransitionReynolds(condition.turbulenceIntensity / speed) / (speed * condition.reynolds);
+}
+
+function turbulentEnd(
+  state: SideState,
+  transitionCause: TransitionCause,
+  transitionArc: number,
+  bubble: SideLayer["bubble"],
+  separationArc: number | null,
+  remainingArc: number,
+  end: number,
+): SideLayer {
+  return {
+    state,
+    residual: separationArc === null ? remainingArc : separationArc - end,
+    separationArc: separationArc ?? end,
+    transitionCause,
+    transitionArc,
+    bubble,
+  };
+}

@@ -1,0 +1,193 @@
+import type { ConditionOutcome, Regime, SectionState, SideState, TransitionCause } from "../solution";
+import type { Applicability } from "../trust/applicability";
+import type { JudgedDragBand } from "../trust/dragBand";
+
+export type Branch = "rising" | "falling";
+
+/** What every area coefficient of a result refers to. */
+export const referenceAreaText = "frontal width x span";
+
+/**
+ * One result of a case: one section, one condition, one branch. The keys are those of the JSON and CSV output and carry
+ * their units where they are not ratios. What did not converge is null, with the reason in `problem`.
+ */
+export interface ResultRow {
+  readonly section: string;
+  /** The key that the section sweeps and its value; null without a sweep. */
+  readonly sweepKey: string | null;
+  readonly sweepValue: number | null;
+  readonly incidenceDegrees: number;
+  /** Gap to a floor below; null without a floor. At 0 nothing is said of the lower side and of the lift. */
+  readonly floorGapMetres: number | null;
+  readonly reynolds: number;
+  /** null when the case names no fluid. */
+  readonly speedMetresPerSecond: number | null;
+  /** ks / D. */
+  readonly sandGrainRoughnessRatio: number;
+  readonly turbulencePercent: number;
+  readonly branch: Branch;
+  readonly converged: boolean;
+  readonly regime: Regime | null;
+  /** True when a section that is symmetric about the stream sheds differently on its two sides. */
+  readonly oneSided: boolean | null;
+  /** True where the flow is held on the switch between two kinds of layer, a mixture of the two in time. */
+  readonly onSwitch: boolean | null;
+  readonly separationStateUpper: SideState | null;
+  readonly separationStateLower: SideState | null;
+  readonly transitionCauseUpper: TransitionCause | null;
+  readonly transitionCauseLower: TransitionCause | null;
+  /** Angle at the section's centre from the front, for any shape. */
+  readonly separationAngleUpperDegrees: number | null;
+  readonly separationAngleLowerDegrees: number | null;
+  /** Arc length from the front stagnation point / reference width. */
+  readonly separationArcUpper: number | null;
+  readonly separationArcLower: number | null;
+  readonly basePressureCoefficient: number | null;
+  readonly minimumPressureCoefficient: number | null;
+  /** S = f D / U. */
+  readonly strouhal: number | null;
+  readonly sheddingFrequencyHertz: number | null;
+  readonly pressureDragCoefficient: number | null;
+  readonly frictionDragCoefficient: number | null;
+  readonly dragCoefficient: number | null;
+  /** 90 % band of the drag coefficient by the errors against published values; null where none was worked out. */
+  readonly dragCoefficientLow: number | null;
+  readonly dragCoefficientHigh: number | null;
+  /** Whether the engine was compared with published values at such a section and condition. */
+  readonly applicability: Applicability | null;
+  /** What was not compared, in one sentence; null inside the checked range. */
+  readonly applicabilityReason: string | null;
+  readonly liftCoefficient: number | null;
+  readonly dragPerSpanNewtonsPerMetre: number | null;
+  /** D, the section's extent across the stream, m. */
+  readonly referenceWidth: number;
+  readonly referenceArea: typeof referenceAreaText;
+  readonly panelCount: number | null;
+  /** Steady states found at this condition, the ones on neither branch included. */
+  readonly stateCount: number;
+  /** Why a state is missing; null when all is well. */
+  readonly problem: string | null;
+}
+
+/** What a row says before anything is solved. */
+export interface RowCondition {
+  readonly section: string;
+  readonly sweep: { readonly key: string; readonly value: number } | null;
+  readonly incidenceDegrees: number;
+  /** m; null or left out without a floor. */
+  readonly floorGapMetres?: number | null;
+  readonly reynolds: number;
+  /** m/s; null without a fluid. */
+  readonly speed: number | null;
+  /** kg/m^3; null without a fluid. */
+  readonly density: number | null;
+  readonly sandGrainRoughnessRatio: number;
+  readonly turbulencePercent: number;
+  /** m. */
+  readonly referenceWidth: number;
+  readonly panelCount: number | null;
+}
+
+const degreesPerRadian = 180 / Math.PI;
+
+/**
+ * The row of one branch of an outcome.
+ * @param bands of the outcome's states, in their order; none leaves the band's keys null
+ */
+export function branchRow(
+  condition: RowCondition,
+  outcome: ConditionOutcome,
+  branch: Branch,
+  bands: readonly JudgedDragBand[] = [],
+): ResultRow {
+  const index = outcome[branch];
+  const state = index === null ? null : outcome.states[index];
+  const reason = outcome.problem?.message ?? (state === null ? "no steady state was found" : null);
+  return {
+    ...conditionKeys(condition, branch),
+    ...(state === null ? emptyKeys : stateKeys(condition, state)),
+    ...bandKeys(index === null ? undefined : bands[index]),
+    referenceWidth: condition.referenceWidth,
+    referenceArea: referenceAreaText,
+    panelCount: condition.panelCount,
+    stateCount: outcome.states.length,
+    problem: reason,
+  };
+}
+
+function conditionKeys(condition: RowCondition, branch: Branch) {
+  return {
+    section: condition.section,
+    sweepKey: condition.sweep?.key ?? null,
+    sweepValue: condition.sweep?.value ?? null,
+    incidenceDegrees: condition.incidenceDegrees,
+    floorGapMetres: condition.floorGapMetres ?? null,
+    reynolds: condition.reynolds,
+    speedMetresPerSecond: condition.speed,
+    sandGrainRoughnessRatio: condition.sandGrainRoughnessRatio,
+    turbulencePercent: condition.turbulencePercent,
+    branch,
+  };
+}
+
+const emptyKeys = {
+  converged: false,
+  regime: null,
+  oneSided: null,
+  onSwitch: null,
+  separationStateUpper: null,
+  separationStateLower: null,
+  transitionCauseUpper: null,
+  transitionCauseLower: null,
+  separationAngleUpperDegrees: null,
+  separationAngleLowerDegrees: null,
+  separationArcUpper: null,
+  separationArcLower: null,
+  basePressureCoefficient: null,
+  minimumPressureCoefficient: null,
+  strouhal: null,
+  sheddingFrequencyHertz: null,
+  pressureDragCoefficient: null,
+  frictionDragCoefficient: null,
+  dragCoefficient: null,
+  liftCoefficient: null,
+  dragPerSpanNewtonsPerMetre: null,
+} as const;
+
+function bandKeys(band: JudgedDragBand | undefined) {
+  return {
+    dragCoefficientLow: band?.low ?? null,
+    dragCoefficientHigh: band?.high ?? null,
+    applicability: band?.applicability ?? null,
+    applicabilityReason: band?.reason ?? null,
+  };
+}
+
+function stateKeys(condition: RowCondition, state: SectionState) {
+  const { speed, density, referenceWidth } = condition;
+  const lower = condition.floorGapMetres === 0 ? null : state.lower;
+  return {
+    converged: true,
+    regime: state.regime,
+    oneSided: state.oneSided,
+    onSwitch: state.onSwitch,
+    separationStateUpper: state.upper.state,
+    separationStateLower: lower?.state ?? null,
+    transitionCauseUpper: state.upper.transitionCause,
+    transitionCauseLower: lower?.transitionCause ?? null,
+    separationAngleUpperDegrees: state.upper.separationAngle * degreesPerRadian,
+    separationAngleLowerDegrees: lower === null ? null : lower.separationAngle * degreesPerRadian,
+    separationArcUpper: state.upper.separationArc,
+    separationArcLower: lower?.separationArc ?? null,
+    basePressureCoefficient: state.basePressureCoefficient,
+    minimumPressureCoefficient: state.minimumPressureCoefficient,
+    strouhal: state.strouhal,
+    sheddingFrequencyHertz: speed === null ? null : (state.strouhal * speed) / referenceWidth,
+    pressureDragCoefficient: state.pressureDragCoefficient,
+    frictionDragCoefficient: state.frictionDragCoefficient,
+    dragCoefficient: state.dragCoefficient,
+    liftCoefficient: lower === null ? null : state.liftCoefficient,
+    dragPerSpanNewtonsPerMetre:
+      speed === null || density === null ? null : 0.5 * density * speed ** 2 * referenceWidth * state.dragCoefficient,
+  };
+}

@@ -1,0 +1,38 @@
+import type { FlowCondition } from "../condition";
+import type { StationSink } from "../layer/lagEntrainmentMarch";
+import { followSide, type SideLayer } from "../layer/sideLayer";
+import type { Side } from "../layer/sideStations";
+import type { StationTrip } from "../layer/transition";
+import type { PreparedSection } from "./prepareSection";
+import type { SeparatedFlow } from "./separatedFlow";
+import { stationTrips } from "./stationTrips";
+
+const noTrips: readonly StationTrip[] = [];
+
+/**
+ * The layer of one side of a flow, its trips put on its stations.
+ * @param sink receives the turbulent part step by step, when it is wanted
+ */
+export function followOneSide(
+  section: PreparedSection,
+  condition: FlowCondition,
+  flow: SeparatedFlow,
+  side: Side,
+  sink?: StationSink,
+): SideLayer {
+  const trips = condition.trips?.length ? stationTrips(section, flow, side, condition.trips) : noTrips;
+  const stations = side === "lower" ? flow.lower : flow.upper;
+  return followSide(stations, condition, trips, section.constants, sink);
+}
+
+/** The layers of both sides of a flow. */
+export function followBothSides(
+  section: PreparedSection,
+  condition: FlowCondition,
+  flow: SeparatedFlow,
+): { readonly lower: SideLayer; readonly upper: SideLayer } {
+  return {
+    lower: followOneSide(section, condition, flow, "lower"),
+    upper: followOneSide(section, condition, flow, "upper"),
+  };
+}

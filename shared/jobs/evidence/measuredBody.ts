@@ -1,0 +1,43 @@
+import type { PreparedSection } from "../../engine/solve/prepareSection";
+import { describeSection, type SectionDescription } from "../../engine/trust/sectionDescription";
+import { type Cause, sectionCauses } from "./causes";
+import { curveSolver } from "./curveSolver";
+import type { FlowSettings } from "./flowSettings";
+import type { MeasuredConditions } from "./measurement";
+import { type PredictedPoint, predictAt, type SectionPrediction, type WantedPoint } from "./predictAt";
+
+/** Predictions in the order of the wanted points; null where the engine finds no state or the walls are too near. */
+export type Predictor = (
+  settings: FlowSettings,
+  wanted: readonly WantedPoint[],
+  withBands: boolean,
+) => (PredictedPoint | null)[];
+
+/** A measured design, solved as far as it does not depend on the stream. */
+export interface MeasuredBody {
+  readonly predict: Predictor;
+  /** m; what Reynolds numbers are on. */
+  readonly width: number;
+  /** What decides to which designs an offset may be carried; null where it is carried to none. */
+  readonly description: SectionDescription | null;
+  /** The causes of a disagreement that can be tested on it. */
+  readonly causes: (conditions: MeasuredConditions, base: FlowSettings) => readonly Cause[];
+}
+
+/** A section as a measured design: its predictions lack nothing, and it has a description. */
+export interface MeasuredSection extends MeasuredBody {
+  readonly predict: (...asked: Parameters<Predictor>) => (SectionPrediction | null)[];
+  readonly description: SectionDescription;
+}
+
+export function measuredSection(section: PreparedSection): MeasuredSection {
+  const solve = curveSolver(section);
+  const description = describeSection(section.nodes, section.incidence, section.floor !== null);
+  const width = section.referenceWidth;
+  return {
+    predict: (settings, wanted, withBands) => predictAt(solve, description, settings, wanted, withBands),
+    width,
+    description,
+    causes: (conditions, base) => sectionCauses(conditions, base, width),
+  };
+}

@@ -1,0 +1,98 @@
+import type { Bounds } from "../../document/quantity";
+import type { ColumnMapping, WantedColumns } from "../../tables/columnMapping";
+
+/** The columns of a table of measured points, by their own names. */
+export const measuredColumnKeys = [
+  "reynoldsNumber",
+  "speedMetresPerSecond",
+  "dragCoefficient",
+  "standardUncertainty",
+  "standardUncertaintyPercent",
+  "expandedUncertainty",
+  "expandedUncertaintyPercent",
+  "direction",
+  "strouhalNumber",
+  "basePressureCoefficient",
+  "separationAngleDegrees",
+] as const;
+
+export type MeasuredColumnKey = (typeof measuredColumnKeys)[number];
+
+/** For people. Uncertainties are of the drag coefficient. */
+export const measuredColumnWords: Readonly<Record<MeasuredColumnKey, string>> = {
+  reynoldsNumber: "Reynolds number",
+  speedMetresPerSecond: "Speed (in place of the Reynolds number)",
+  dragCoefficient: "Drag coefficient",
+  standardUncertainty: "Standard uncertainty (k = 1)",
+  standardUncertaintyPercent: "Standard uncertainty, % of Cd",
+  expandedUncertainty: "Expanded uncertainty (k = 2)",
+  expandedUncertaintyPercent: "Expanded uncertainty, % of Cd",
+  direction: "Direction of speed: rising or falling",
+  strouhalNumber: "Strouhal number",
+  basePressureCoefficient: "Base pressure coefficient",
+  separationAngleDegrees: "Separation angle from the front",
+};
+
+/** What each column measures; null for words. */
+export const measuredColumnQuantities: WantedColumns<MeasuredColumnKey> = {
+  reynoldsNumber: "plain",
+  speedMetresPerSecond: "speed",
+  dragCoefficient: "plain",
+  standardUncertainty: "plain",
+  standardUncertaintyPercent: "plain",
+  expandedUncertainty: "plain",
+  expandedUncertaintyPercent: "plain",
+  direction: null,
+  strouhalNumber: "plain",
+  basePressureCoefficient: "plain",
+  separationAngleDegrees: "angle",
+};
+
+const uncertainty: Bounds = { from: 0, to: 10, unit: "" };
+const percentOfDrag: Bounds = { from: 0, to: 100, unit: "%" };
+
+/** What the numbers must lie in. */
+export const measuredBounds = {
+  reynoldsNumber: { from: 1e3, to: 1e8, unit: "" },
+  speedMetresPerSecond: { above: 0, to: 1000, unit: "m/s" },
+  dragCoefficient: { above: 0, to: 10, unit: "" },
+  standardUncertainty: uncertainty,
+  standardUncertaintyPercent: percentOfDrag,
+  expandedUncertainty: uncertainty,
+  expandedUncertaintyPercent: percentOfDrag,
+  strouhalNumber: { above: 0, to: 2, unit: "" },
+  basePressureCoefficient: { from: -10, to: 1, unit: "" },
+  separationAngleDegrees: { from: 0, to: 180, unit: "degrees" },
+} as const satisfies Record<Exclude<MeasuredColumnKey, "direction">, Bounds>;
+
+/** Names that people give such columns: small letters and digits only, without a unit. */
+const commonNames: Readonly<Record<MeasuredColumnKey, readonly string[]>> = {
+  reynoldsNumber: ["re", "reynolds"],
+  speedMetresPerSecond: ["speed", "velocity", "u", "v"],
+  dragCoefficient: ["cd", "cx"],
+  standardUncertainty: ["ucd", "sigma", "stddev"],
+  standardUncertaintyPercent: [],
+  expandedUncertainty: ["u95", "uncertainty"],
+  expandedUncertaintyPercent: [],
+  direction: ["sweep", "branch"],
+  strouhalNumber: ["st", "s", "sr", "strouhal"],
+  basePressureCoefficient: ["cpb", "cpbase", "basepressure"],
+  separationAngleDegrees: ["separation", "separationangle", "thetas"],
+};
+
+/** Units that a heading may carry in brackets. */
+const headedUnits = ["m/s", "km/h", "ft/s", "mph", "kn", "°", "rad"];
+
+/** A first mapping by the headings, for the user to confirm; a unit in brackets behind a heading is read: "U (km/h)". */
+export function guessMeasuredMapping(columns: readonly string[]): ColumnMapping<MeasuredColumnKey> {
+  const mapping: Partial<Record<MeasuredColumnKey, { column: string; unit?: string }>> = {};
+  for (const column of columns) {
+    const [, name = "", bracket] = column.match(/^(.*?)\s*(?:[([]([^)\]]*)[)\]])?\s*$/) ?? [];
+    const plain = name.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
+    const key = measuredColumnKeys.find((one) => one.toLowerCase() === plain || commonNames[one].includes(plain));
+    if (key === undefined || mapping[key] !== undefined) continue;
+    const unit = headedUnits.find((one) => one === bracket?.trim());
+    mapping[key] = unit === undefined ? { column } : { column, unit };
+  }
+  return mapping;
+}

@@ -1,0 +1,90 @@
+import type { Result } from "../../result";
+import { success } from "../../result";
+import type { RandomDraws } from "../../statistics/randomDraws";
+import { pairStrengths } from "./pairStrengths";
+import { noPairs, type PlayerPairs } from "./scoreMatrix";
+
+/** Wins and losses of every puck against one of average strength, added so that no strength is endless. */
+export const pseudoComparisons = 0.5;
+
+export interface StrengthBand {
+  /** Share of the sum of all strengths, 0 to 1. */
+  readonly strength: number;
+  readonly low: number;
+  readonly high: number;
+  /** Share of the resampled panels in which the puck is the strongest (shared first places counted in part). */
+  readonly firstShare: number;
+}
+
+export interface StrengthBands {
+  readonly bands: readonly StrengthBand[];
+  readonly tieParameter: number;
+  readonly samples: number;
+  readonly coverage: number;
+}
+
+/**
+ * Strengths with percentile bands from panels of as many players drawn with replacement. Players, not scores, are drawn,
+ * since the scores of one player hang together. Source: Efron & Tibshirani (1993), An Introduction to the Bootstrap,
+ * ch. 13. With few players such bands are too narrow.
+ * @param players  one per player
+ * @param samples  1 or more
+ * @param coverage above 0 and below 1
+ */
+export function strengthBands(
+  players: readonly PlayerPairs[],
+  samples: number,
+  coverage: number,
+  draws: RandomDraws,
+): Result<StrengthBands> {
+  const k = players[0].itemCount;
+  const best = pairStrengths(sumOf(players), pseudoComparisons);
+  if (!best.ok) return best;
+  const drawn = Array.from({ length: k }, () => new Float64Array(samples));
+  const first = new Float64Array(k);
+  for (let sample = 0; sample < samples; sample++) {
+    const panel = players.map(() => players[Math.floor(draws.uniform() * players.length)]);
+    const found = pairStrengths(sumOf(panel), pseudoComparisons);
+    if (!found.ok) return found;
+    const { strengths } = found.value;
+    const most = Math.max(...strengths) * (1 - 1e-9);
+    const leaders = strengths.filter((strength) => strength >= most).length;
+    strengths.forEach((strength, j) => {
+      drawn[j][sample] = strength;
+      if (strength >= most) first[j] += 1 / leaders;
+    });
+  }
+  return success({
+    bands: best.value.strengths.map((strength, j) => {
+      const sorted = drawn[j].sort();
+      return {
+        strength,
+        low: percentile(sorted, (1 - coverage) / 2),
+        high: percentile(sorted, (1 + coverage) / 2),
+        firstShare: first[j] / samples,
+      };
+    }),
+    tieParameter: best.value.tieParameter,
+    samples,
+    coverage,
+  });
+}
+
+function sumOf(players: readonly PlayerPairs[]): PlayerPairs {
+  const sum = noPairs(players[0].itemCount);
+  for (const { wins, ties } of players) {
+    for (let i = 0; i < wins.length; i++) {
+      sum.wins[i] += wins[i];
+      sum.ties[i] += ties[i];
+    }
+  }
+  return sum;
+}
+
+/** Between neighbours by straight line. Source: Hyndman & Fan (1996), Am. Stat. 50, 361-365, definition 7. */
+function percentile(sorted: Readonly<Float64Array>, share: number): number {
+  const at = share * (sorted.length - 1);
+  const below = Math.floor(at);
+  const above = Math.min(below + 1, sorted.length - 1);
+  return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
+}

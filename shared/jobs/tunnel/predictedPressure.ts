@@ -1,0 +1,42 @@
+import { prepareSettledShape } from "../../engine/section/prepareShape";
+import { solveCondition } from "../../engine/solve/solveCondition";
+import { problem, type Result, success } from "../../result";
+import type { SpeedDirection } from "./predictedDrag";
+import type { PredictedPressure } from "./pressureTaps";
+import type { TunnelModel } from "./tunnelShape";
+
+/** The engine's pressures at one Reynolds number, linear in arc length between the nodes of the section. */
+export function predictPressure(
+  { shape, sandGrainRoughness }: Pick<TunnelModel, "shape" | "sandGrainRoughness">,
+  reynolds: number,
+  turbulencePercent: number,
+  direction: SpeedDirection,
+): Result<PredictedPressure> {
+  if (shape.kind !== "section") return problem("taps", "pressures are predicted for sections only");
+  const condition = {
+    reynolds,
+    sandGrainRoughnessRatio: sandGrainRoughness / shape.width,
+    turbulenceIntensity: turbulencePercent / 100,
+  };
+  const prepared = prepareSettledShape(shape.contour, 0, () => condition);
+  if (!prepared.ok) return prepared;
+  const { nodes } = prepared.value.section;
+  const outcome = solveCondition(prepared.value.section, condition);
+  const index = outcome[direction];
+  if (index === null) return problem("taps", outcome.problem?.message ?? "no steady state was found");
+  const { pressureCoefficient } = outcome.states[index];
+  const { arc, count, perimeter } = nodes;
+  return success((at) => {
+    const wrapped = at - perimeter * Math.floor(at / perimeter);
+    let low = 0;
+    let high = count;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if (arc[middle] <= wrapped) low = middle;
+      else high = middle;
+    }
+    const next = (low + 1) % count;
+    const share = (wrapped - arc[low]) / ((next === 0 ? perimeter : arc[next]) - arc[low]);
+    return pressureCoefficient[low] + share * (pressureCoefficient[next] - pressureCoefficient[low]);
+  });
+}
