@@ -1,4 +1,5 @@
-import { type HandoffFile, type HandoffRequest, handoffFiles } from "../shared/jobs/handoff/handoffFiles";
+import type { HandoffFile, HandoffRequest } from "../shared/jobs/handoff/handoffFile";
+import { handoffFiles } from "../shared/jobs/handoff/handoffFiles";
 import { type FreeCoreDimension, type SizedPuck, sizeCoreForMass } from "../shared/jobs/puck/coreSizing";
 import type { Evaluation } from "../shared/jobs/puck/designSpace";
 import type { PuckCase } from "../shared/jobs/puck/puckcase/puckCase";

@@ -8,9 +8,6 @@ import type { TunnelResult } from "../jobs/tunnel/tunnelResult";
 /** The version of the results document, the value of its key "wakewrightResults". */
 export const resultsVersion = 1;
 
-/** Name and version of the program, without a date, so that equal cases give equal documents. */
-export const generatedBy = "Wakewright 0.1.0";
-
 /** Everything that a case yields: the JSON document of the command line. Plain data. */
 export interface CaseResults {
   readonly wakewrightResults: typeof resultsVersion;

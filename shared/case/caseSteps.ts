@@ -1,3 +1,4 @@
+import { generatedBy } from "../document/generatedBy";
 import type { FlowCondition } from "../engine/condition";
 import { contourExtent } from "../engine/section/contourExtent";
 import { type PreparedShape, prepareSettledShape, prepareShape } from "../engine/section/prepareShape";
@@ -8,7 +9,7 @@ import { curveBands } from "../engine/trust/curveBands";
 import type { PuckResult } from "../jobs/puck/puckcase/puckResult";
 import { puckSteps } from "../jobs/puck/puckcase/puckSteps";
 import type { Problem, Result } from "../result";
-import { type CaseResults, generatedBy, resultsVersion } from "./caseResults";
+import { type CaseResults, resultsVersion } from "./caseResults";
 import { cautionsFor, patternCautions } from "./cautions";
 import { evidenceProblems, evidenceStepCount, evidenceSteps } from "./evidenceSteps";
 import type { Case, CaseShape } from "./resolvedCase";

@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { existsSync } from "node:fs";
 import * as z from "zod";
-import { generatedBy } from "../../shared/case/caseResults";
+import { generatedBy } from "../../shared/document/generatedBy";
 import { parseJson } from "../../shared/document/parseJson";
 import type { DesignSpace } from "../../shared/jobs/puck/designSpace";
 import type { TradeoffRun } from "../../shared/jobs/tradeoff/tradeoffRun";

@@ -1,7 +1,7 @@
 import { allenVincenti, type BlockageMethod, maskell, maskellFactor } from "../../shared/jobs/tunnel/blockage";
+import type { TunnelPlan } from "../../shared/jobs/tunnel/plannedTest";
 import type { SpeedDirection } from "../../shared/jobs/tunnel/predictedDrag";
 import { runColumnKeys } from "../../shared/jobs/tunnel/runColumns";
-import type { TunnelPlan } from "../../shared/jobs/tunnel/runPlan";
 import type { StatedKey, StatedUncertainties } from "../../shared/jobs/tunnel/statedUncertainties";
 import type { TunnelCase } from "../../shared/jobs/tunnel/tunnelCase";
 import { fluidAtReading } from "../../shared/jobs/tunnel/tunnelFluid";

@@ -2,7 +2,8 @@ import type { FlowCondition } from "../../shared/engine/condition";
 import type { CalibratedConstants } from "../../shared/engine/constants/calibrated";
 import type { ConditionOutcome, SectionState } from "../../shared/engine/solution";
 import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
-import { type PreparedSection, prepareSection } from "../../shared/engine/solve/prepareSection";
+import type { PreparedSection } from "../../shared/engine/solve/preparedSection";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
 import type { PublishedStream, SectionQuantity } from "../published/quantity";
 import { sectionLabel, sectionNodesOf } from "./preparedSections";
 

@@ -9,7 +9,7 @@ import { prepareShape } from "../../shared/engine/section/prepareShape";
 import { solveLive } from "../../shared/engine/section/solveLive";
 import type { MeasuredCorrection } from "../../shared/jobs/evidence/carriedCorrection";
 import type { ComparisonRow } from "../../shared/jobs/evidence/comparisonResult";
-import type { TunnelReduction } from "../../shared/jobs/tunnel/reduceRuns";
+import type { TunnelReduction } from "../../shared/jobs/tunnel/reducedTest";
 import { carriedCurves, carriedFigure } from "../../src/app/compare/carriedFigures";
 import { compareCaseText, readCompareCase } from "../../src/app/compare/compareCaseText";
 import type { MeasuredSetInputs } from "../../src/app/compare/compareInputs";

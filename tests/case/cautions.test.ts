@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import packageInfo from "../../package.json" with { type: "json" };
-import { generatedBy } from "../../shared/case/caseResults";
 import { cautionsFor, screeningCaution } from "../../shared/case/cautions";
+import { generatedBy } from "../../shared/document/generatedBy";
 import type { FluidSpec } from "../../shared/engine/fluid/fluidSpec";
 import { resolveFluid } from "../../shared/engine/fluid/resolveFluid";
 import { sampleRow } from "./sampleResults";

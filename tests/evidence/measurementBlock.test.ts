@@ -7,7 +7,7 @@ import { resultTable } from "../../shared/case/resultTable";
 import { comparisonColumns, comparisonCsv } from "../../shared/jobs/evidence/comparisonCsv";
 import { comparisonTable } from "../../shared/jobs/evidence/comparisonTable";
 import { measuredFromTunnel } from "../../shared/jobs/evidence/fromTunnel";
-import type { TunnelReduction } from "../../shared/jobs/tunnel/reduceRuns";
+import type { TunnelReduction } from "../../shared/jobs/tunnel/reducedTest";
 
 const circle = { family: "circle", diameterMetres: 0.08 };
 const points = [

@@ -1,7 +1,8 @@
 import type { FlowCondition, Trip } from "../../shared/engine/condition";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import type { SectionState } from "../../shared/engine/solution";
-import { type PreparedSection, prepareSection } from "../../shared/engine/solve/prepareSection";
+import type { PreparedSection } from "../../shared/engine/solve/preparedSection";
+import { prepareSection } from "../../shared/engine/solve/prepareSection";
 import { nodesOf, unwrap } from "../flow/sections";
 
 /** ks / D of the polished cylinders that the published "smooth" curves were measured on. */

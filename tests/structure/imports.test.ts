@@ -1,60 +1,59 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, relative, resolve, sep } from "node:path";
-import { describe, expect, test } from "vitest";
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join, relative, resolve } from "node:path";
+import { cruise, type ICruiseResult } from "dependency-cruiser";
+import { afterAll, describe, expect, test } from "vitest";
+import importRules from "./importRules";
 
 const root = resolve(import.meta.dirname, "../..");
-const layers = ["shared", "workers", "src"] as const;
+const folders = ["shared", "workers", "src"];
 
-function sourceFiles(folder: string): string[] {
+/** The code files that lie in the three folders, as the file system has them. */
+function codeFiles(folder: string): string[] {
   return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && /\.(ts|mjs)$/.test(entry.name))
-    .map((entry) => join(entry.parentPath, entry.name));
+    .map((entry) => relative(root, join(entry.parentPath, entry.name)));
 }
 
-/** Every import of a file, as written; `isType` when only types are taken. */
-function importsOf(file: string): { target: string; isType: boolean }[] {
-  const text = readFileSync(file, "utf8");
-  const pattern = /(?:import|export)\s+(type\s+)?(?:[^"';]*?\sfrom\s+)?["']([^"']+)["']|import\(\s*["']([^"']+)["']/g;
-  return [...text.matchAll(pattern)].map((match) => ({ target: match[2] ?? match[3], isType: match[1] !== undefined }));
+async function cruised(paths: string[]): Promise<ICruiseResult> {
+  const { options, ...ruleSet } = importRules;
+  const { output } = await cruise(paths, { ...options, baseDir: root, ruleSet, validate: true });
+  if (typeof output === "string") throw new Error(output);
+  return output;
 }
 
-function layerOf(path: string): string {
-  return relative(root, path).split(sep)[0];
+function broken(result: ICruiseResult): string[] {
+  return result.summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} -> ${to}`);
 }
 
-describe("imports run one way: shared <- workers <- src", () => {
-  const files = layers.flatMap(sourceFiles);
+describe("imports, by dependency-cruiser with the rules of importRules.ts", () => {
+  const planted = join(root, "shared/numerics/planted");
+  afterAll(() => rmSync(planted, { recursive: true, force: true }));
 
-  test("every layer has files", () => {
-    for (const layer of layers) expect(sourceFiles(layer).length).toBeGreaterThan(0);
+  test("every file is read, and none imports upward, in a circle or past a job's public list", async () => {
+    const result = await cruised(folders);
+    const read = new Set(result.modules.map(({ source }) => source));
+    expect(folders.flatMap(codeFiles).filter((file) => !read.has(file))).toEqual([]);
+    expect(result.summary.totalDependenciesCruised).toBeGreaterThan(2000);
+    expect(broken(result)).toEqual([]);
   });
 
-  test("no file imports from a later layer, and src takes only types from workers", () => {
-    const wrong = files.flatMap((file) =>
-      importsOf(file)
-        .filter(({ target }) => target.startsWith("."))
-        .filter(({ target, isType }) => {
-          const from = layers.indexOf(layerOf(file) as (typeof layers)[number]);
-          const targetLayer = layerOf(resolve(dirname(file), target));
-          if (targetLayer === "cases") return from === 0;
-          const to = layers.indexOf(targetLayer as (typeof layers)[number]);
-          if (to < 0 || to > from) return true;
-          const byUrl = target.includes("?worker");
-          return from === 2 && to === 1 && !isType && !byUrl;
-        })
-        .map(({ target }) => `${relative(root, file)} imports ${target}`),
+  test("a planted import that goes up a floor is found, also of a type alone, and so is a circle", async () => {
+    mkdirSync(planted, { recursive: true });
+    writeFileSync(
+      join(planted, "upward.ts"),
+      'import type { Case } from "../../case/resolvedCase";\nexport type A = Case;\n',
     );
+    writeFileSync(join(planted, "one.ts"), 'import type { Two } from "./two";\nexport type One = Two;\n');
+    writeFileSync(join(planted, "two.ts"), 'import type { One } from "./one";\nexport type Two = One | 1;\n');
+    const found = broken(await cruised(["shared/numerics/planted"]));
+    expect(found.join("\n")).toContain("shared/numerics upward: shared/numerics/planted/upward.ts");
+    expect(found.join("\n")).toContain("circle of files: shared/numerics/planted/one.ts");
+  });
+});
+
+describe("the engine", () => {
+  test("takes nothing of Node", () => {
+    const wrong = codeFiles("shared").filter((file) => /from "node:/.test(readFileSync(join(root, file), "utf8")));
     expect(wrong).toEqual([]);
-  });
-
-  test("the engine imports nothing of Node", () => {
-    const wrong = sourceFiles("shared").filter((file) =>
-      importsOf(file).some(({ target }) => target.startsWith("node:")),
-    );
-    expect(wrong.map((file) => relative(root, file))).toEqual([]);
-  });
-
-  test("no folder has a barrel file", () => {
-    expect(files.filter((file) => /[\\/]index\.ts$/.test(file)).map((file) => relative(root, file))).toEqual([]);
   });
 });

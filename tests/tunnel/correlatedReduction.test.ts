@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { StatedCorrelation } from "../../shared/jobs/tunnel/correlationFaults";
-import { prepareReduction, type ReducedPoint, type ReductionSetting } from "../../shared/jobs/tunnel/reduceRuns";
+import type { ReducedPoint, ReductionSetting } from "../../shared/jobs/tunnel/reducedTest";
+import { prepareReduction } from "../../shared/jobs/tunnel/reduceRuns";
 import type { RunReading } from "../../shared/jobs/tunnel/runTable";
 import type { StatedKey } from "../../shared/jobs/tunnel/statedUncertainties";
 import { modelReference } from "../../shared/jobs/tunnel/tunnelShape";

@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dryAir } from "../../shared/engine/fluid/dryAir";
+import type { PlanSettings } from "../../shared/jobs/tunnel/plannedTest";
 import { plannedRepeats } from "../../shared/jobs/tunnel/planRepeats";
 import { speedsAboutCrises } from "../../shared/jobs/tunnel/planSpeeds";
 import { planDefaults } from "../../shared/jobs/tunnel/planWishes";
 import type { PredictedDrag } from "../../shared/jobs/tunnel/predictedDrag";
-import { type PlanSettings, planRuns } from "../../shared/jobs/tunnel/runPlan";
+import { planRuns } from "../../shared/jobs/tunnel/runPlan";
 import { runSheetCsv } from "../../shared/jobs/tunnel/runSheetCsv";
 import { runSheetHtml } from "../../shared/jobs/tunnel/runSheetHtml";
 import { readRunTable } from "../../shared/jobs/tunnel/runTable";

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { dryAir } from "../../shared/engine/fluid/dryAir";
 import { planDefaults } from "../../shared/jobs/tunnel/planWishes";
-import { prepareReduction, type ReducedPoint, type ReductionSetting } from "../../shared/jobs/tunnel/reduceRuns";
+import type { ReducedPoint, ReductionSetting } from "../../shared/jobs/tunnel/reducedTest";
+import { prepareReduction } from "../../shared/jobs/tunnel/reduceRuns";
 import { planRuns } from "../../shared/jobs/tunnel/runPlan";
 import { type RunReading, readRunTable } from "../../shared/jobs/tunnel/runTable";
 import type { StatedUncertainties } from "../../shared/jobs/tunnel/statedUncertainties";

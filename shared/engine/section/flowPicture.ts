@@ -1,7 +1,7 @@
 import { type SurfaceFlow, traceStreamline } from "../flow/fieldVelocity";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import type { SectionState } from "../solution";
-import type { PreparedSection } from "../solve/prepareSection";
+import type { PreparedSection } from "../solve/preparedSection";
 
 /** Lines for a drawing of the flow: x, y interleaved, m, body axes. */
 export interface FlowPicture {

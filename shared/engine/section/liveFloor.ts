@@ -1,7 +1,7 @@
 import { problem, type Result, success } from "../../result";
 import { mirrored } from "../flow/floorImage";
 import { checkGapRatio, SMALLEST_GAP_RATIO } from "../flow/floorPlane";
-import type { PreparedSection } from "../solve/prepareSection";
+import type { PreparedSection } from "../solve/preparedSection";
 
 /** The floor of a live solution. */
 export interface LiveFloor {

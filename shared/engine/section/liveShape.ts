@@ -3,7 +3,8 @@ import { gradeNodes } from "../geometry/gradedNodes";
 import { referenceWidth } from "../geometry/referenceWidth";
 import { buildContour } from "../geometry/sectionFamilies";
 import type { SectionNodes } from "../geometry/sectionNodes";
-import { type PreparedSection, prepareSection } from "../solve/prepareSection";
+import type { PreparedSection } from "../solve/preparedSection";
+import { prepareSection } from "../solve/prepareSection";
 import { liveGapRatio } from "./liveFloor";
 import type { LiveRequest } from "./liveRequest";
 

@@ -4,7 +4,8 @@ import type { Contour } from "../geometry/contour";
 import { gradeNodes, mostPanels } from "../geometry/gradedNodes";
 import { panelCountForSection } from "../geometry/panelCountForSection";
 import { referenceWidth } from "../geometry/referenceWidth";
-import { type PreparedSection, prepareSection } from "../solve/prepareSection";
+import type { PreparedSection } from "../solve/preparedSection";
+import { prepareSection } from "../solve/prepareSection";
 import { solveCondition } from "../solve/solveCondition";
 
 /** A section ready for any number of conditions. */

@@ -1,6 +1,6 @@
 import type { FlowCondition } from "../condition";
 import type { ConditionOutcome, SectionState } from "../solution";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import { solveCondition } from "./solveCondition";
 
 /**

@@ -1,7 +1,7 @@
 import type { FlowCondition } from "../condition";
 import type { SideLayer } from "../layer/sideLayer";
 import { followOneSide } from "./followBothSides";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 
 /** A separated flow whose layers separate where the flow assumes it. */

@@ -3,7 +3,7 @@ import type { StationSink } from "../layer/lagEntrainmentMarch";
 import { followSide, type SideLayer } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
 import type { StationTrip } from "../layer/transition";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import type { SeparatedFlow } from "./separatedFlow";
 import { stationTrips } from "./stationTrips";
 

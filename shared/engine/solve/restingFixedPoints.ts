@@ -3,7 +3,7 @@ import type { FloorContact } from "../flow/floorContact";
 import type { SideLayer } from "../layer/sideLayer";
 import type { FixedPoint } from "./fixedPoints";
 import { followOneSide } from "./followBothSides";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 
 interface Probe {

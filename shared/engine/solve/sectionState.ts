@@ -6,7 +6,7 @@ import type { LayerProfile, SectionState, SideSolution, SideState } from "../sol
 import { quadraticAt } from "../wake/wakeFlow";
 import type { FixedPoint } from "./fixedPoints";
 import { followOneSide } from "./followBothSides";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import { regimeOf } from "./regime";
 
 /** Works a fixed point out into everything that is reported of it. */

@@ -3,7 +3,7 @@ import type { SectionFlow } from "../flow/sectionFlow";
 import type { SideLayer } from "../layer/sideLayer";
 import { type FixedPoint, RESIDUAL_TOLERANCE } from "./fixedPoints";
 import { followBothSides } from "./followBothSides";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 
 /** Step of the differences that start the matrix, node steps: small against the layers' length, large against their rounding. */

@@ -7,7 +7,7 @@ import type { ConditionOutcome } from "../solution";
 import { checkCondition } from "./checkCondition";
 import { type FixedPoint, symmetricFixedPoints } from "./fixedPoints";
 import { closureNearFloor } from "./floorNotes";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import { restingFixedPoints } from "./restingFixedPoints";
 import { sectionState } from "./sectionState";
 import { twoSidedFixedPoint, twoSidedFixedPoints } from "./twoSidedFixedPoints";

@@ -2,7 +2,7 @@ import type { Trip } from "../condition";
 import { positionAtArc } from "../geometry/arcPosition";
 import type { Side } from "../layer/sideStations";
 import type { StationTrip } from "../layer/transition";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import type { SeparatedFlow } from "./separatedFlow";
 
 /**

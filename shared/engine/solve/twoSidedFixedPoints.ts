@@ -4,7 +4,7 @@ import type { SideLayer } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
 import { type FixedPoint, RESIDUAL_TOLERANCE, separatesThere, steadyOnes } from "./fixedPoints";
 import { followBothSides, followOneSide } from "./followBothSides";
-import type { PreparedSection } from "./prepareSection";
+import type { PreparedSection } from "./preparedSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 import { settleTogether } from "./settleTogether";
 

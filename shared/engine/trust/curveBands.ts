@@ -1,6 +1,6 @@
 import type { FlowCondition } from "../condition";
 import type { ConditionOutcome } from "../solution";
-import type { PreparedSection } from "../solve/prepareSection";
+import type { PreparedSection } from "../solve/preparedSection";
 import { crisisFactor, dragBand, type JudgedDragBand } from "./dragBand";
 import { statesNearby } from "./nearbyStates";
 import { describeSection } from "./sectionDescription";

@@ -1,6 +1,6 @@
 import type { FlowCondition } from "../condition";
 import type { ConditionOutcome, Regime, SectionState } from "../solution";
-import type { PreparedSection } from "../solve/prepareSection";
+import type { PreparedSection } from "../solve/preparedSection";
 import { solveCondition } from "../solve/solveCondition";
 
 /** What a band needs to know about a state. */

@@ -1,7 +1,7 @@
 import type { FlowCondition } from "../../engine/condition";
 import type { ConditionOutcome } from "../../engine/solution";
 import { traceDragCurve } from "../../engine/solve/dragCurve";
-import type { PreparedSection } from "../../engine/solve/prepareSection";
+import type { PreparedSection } from "../../engine/solve/preparedSection";
 import { curveBands } from "../../engine/trust/curveBands";
 import type { JudgedDragBand } from "../../engine/trust/dragBand";
 import { keepNewest } from "./keepNewest";

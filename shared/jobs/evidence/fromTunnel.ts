@@ -1,4 +1,4 @@
-import type { TunnelReduction } from "../tunnel/reduceRuns";
+import type { TunnelReduction } from "../tunnel/reducedTest";
 import type { MeasuredPoint } from "./measurement";
 import type { CaseMeasurement } from "./measurementCase";
 

@@ -1,4 +1,4 @@
-import type { PreparedSection } from "../../engine/solve/prepareSection";
+import type { PreparedSection } from "../../engine/solve/preparedSection";
 import { describeSection, type SectionDescription } from "../../engine/trust/sectionDescription";
 import { type Cause, sectionCauses } from "./causes";
 import { curveSolver } from "./curveSolver";

@@ -4,7 +4,7 @@ import { profileSection } from "../puck/solvedSections";
 import { type BriefSection, solveBriefSection } from "./briefSection";
 import { cfdBrief, largestFrictionSpeedRatio } from "./cfdBrief";
 import { cfdBriefText } from "./cfdBriefText";
-import type { HandoffFile, HandoffRequest } from "./handoffFiles";
+import type { HandoffFile, HandoffRequest } from "./handoffFile";
 
 /** y+ of the first cell when a case names none: a boundary layer resolved to the wall. */
 const standardYPlus = 1;

@@ -6,6 +6,7 @@ import type { PuckJudgement } from "../puck/rules/judgePuck";
 import { briefFiles } from "./briefFiles";
 import { puckDrawing } from "./drawing";
 import { grooveProfileOutline, planLines } from "./grooveOutlines";
+import type { HandoffFile, HandoffRequest } from "./handoffFile";
 import { mesh3mf } from "./mesh3mf";
 import { meshStl } from "./meshStl";
 import { coreOutlines, type Outline, planOutline, profileOutline } from "./outline";
@@ -14,22 +15,8 @@ import { outlineSvg } from "./outlineSvg";
 import { pointsCsv } from "./pointsCsv";
 import { puckMesh } from "./puckMesh";
 
-/** One file of a hand-off, its name without a folder. */
-export interface HandoffFile {
-  readonly name: string;
-  readonly content: string | Uint8Array;
-}
-
 /** m, when a case names none: a solid that a workshop's machine reproduces. */
 const standardDeviation = 1e-5;
-
-export interface HandoffRequest {
-  /** m/s. */
-  readonly speed: number;
-  readonly turbulencePercent: number;
-  /** Day on the drawing, year-month-day. */
-  readonly date: string;
-}
 
 /** Everything that leaves the house with a puck: outlines, solid, briefs for flow computations and the drawing. */
 export function handoffFiles(

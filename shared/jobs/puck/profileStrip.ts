@@ -1,4 +1,4 @@
-import type { PreparedSection } from "../../engine/solve/prepareSection";
+import type { PreparedSection } from "../../engine/solve/preparedSection";
 import { type Result, success } from "../../result";
 import type { EdgeOnPlace } from "./edgeOnDrag";
 import type { PuckSpec } from "./puckSpec";

@@ -1,4 +1,4 @@
-import { generatedBy } from "../../case/caseResults";
+import { generatedBy } from "../../document/generatedBy";
 import type { FluidProperties } from "../../engine/fluid/fluidSpec";
 import type { Evaluation } from "../puck/designSpace";
 import type { PuckCase } from "../puck/puckcase/puckCase";

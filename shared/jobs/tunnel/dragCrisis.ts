@@ -1,6 +1,6 @@
 import type { FlowCondition } from "../../engine/condition";
 import type { SectionState } from "../../engine/solution";
-import type { PreparedSection } from "../../engine/solve/prepareSection";
+import type { PreparedSection } from "../../engine/solve/preparedSection";
 import { solveCondition } from "../../engine/solve/solveCondition";
 import { crisisFactor } from "../../engine/trust/dragBand";
 import { describeSection } from "../../engine/trust/sectionDescription";

@@ -1,6 +1,6 @@
 import { shuffledOrder, startRandom } from "../../statistics/seededRandom";
+import type { PlannedRun, PlannedSpeed, PlanSettings, RunKind } from "./plannedTest";
 import type { SpeedDirection } from "./predictedDrag";
-import type { PlannedRun, PlannedSpeed, PlanSettings, RunKind } from "./runPlan";
 
 /** The runs of a plan in order: the support alone, then the model, with zero readings between. */
 export function plannedRuns(speeds: readonly PlannedSpeed[], settings: PlanSettings): PlannedRun[] {

@@ -1,6 +1,6 @@
 import { prepareSettledShape } from "../../engine/section/prepareShape";
 import { traceDragCurve } from "../../engine/solve/dragCurve";
-import type { PreparedSection } from "../../engine/solve/prepareSection";
+import type { PreparedSection } from "../../engine/solve/preparedSection";
 import { curveBands } from "../../engine/trust/curveBands";
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { problem, type Result, success } from "../../result";

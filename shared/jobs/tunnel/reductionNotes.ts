@@ -1,7 +1,7 @@
 import type { BlockageMethod, BlockageRange } from "./blockage";
 import { correlationNotes } from "./correlationNotes";
 import type { PointSetting } from "./pointBudget";
-import type { ReducedPoint, ReductionSetting } from "./reduceRuns";
+import type { ReducedPoint, ReductionSetting } from "./reducedTest";
 import type { SortedRuns } from "./runPoints";
 
 /** What was taken out and what is missing, in sentences. */

@@ -1,6 +1,6 @@
 import Papa from "papaparse";
+import type { TunnelPlan } from "./plannedTest";
 import { runColumnKeys } from "./runColumns";
-import type { TunnelPlan } from "./runPlan";
 
 /**
  * The plan as a table to fill in (RFC 4180, lines ending in CR LF): its columns are those that a run table is read by, so

@@ -1,4 +1,4 @@
-import type { RunKind, TunnelPlan } from "./runPlan";
+import type { RunKind, TunnelPlan } from "./plannedTest";
 import { tunnelCautions } from "./tunnelCautions";
 
 /** What stands above a run sheet. */

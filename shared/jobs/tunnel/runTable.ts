@@ -1,9 +1,9 @@
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, mapColumns, type WantedColumns } from "../../tables/columnMapping";
 import { type DataTable, rowNumber, type TableProblem } from "../../tables/dataTable";
+import type { RunKind } from "./plannedTest";
 import type { SpeedDirection } from "./predictedDrag";
 import type { RunColumnKey } from "./runColumns";
-import type { RunKind } from "./runPlan";
 
 /** The quantity of each column of a run table; null for text. */
 export const runColumnQuantities: WantedColumns<RunColumnKey> = {

@@ -1,7 +1,7 @@
+import type { PlanSettings } from "./plannedTest";
 import type { SpeedDirection } from "./predictedDrag";
 import type { TapReading } from "./pressureTaps";
-import type { ReductionSetting } from "./reduceRuns";
-import type { PlanSettings } from "./runPlan";
+import type { ReductionSetting } from "./reducedTest";
 import type { RunReading } from "./runTable";
 import type { FullScaleFlow } from "./similarity";
 import type { TunnelFacility } from "./tunnelFacility";

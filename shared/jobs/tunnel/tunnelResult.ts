@@ -1,8 +1,8 @@
 import type { DragBand } from "../../engine/trust/dragInterval";
+import type { TunnelPlan } from "./plannedTest";
 import type { PredictedDrag } from "./predictedDrag";
 import type { TapSurvey } from "./pressureTaps";
-import type { ReducedPoint, TunnelReduction } from "./reduceRuns";
-import type { TunnelPlan } from "./runPlan";
+import type { ReducedPoint, TunnelReduction } from "./reducedTest";
 import type { Similarity } from "./similarity";
 import type { TunnelShape } from "./tunnelShape";
 import type { WakeSurveyResult } from "./wakeSurvey";

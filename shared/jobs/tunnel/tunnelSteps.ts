@@ -1,9 +1,10 @@
 import type { Problem, Result } from "../../result";
+import type { TunnelPlan } from "./plannedTest";
 import { type PredictedDrag, predictDrag, predictedAt } from "./predictedDrag";
 import { predictPressure } from "./predictedPressure";
 import { surveyTaps, type TapSurvey } from "./pressureTaps";
 import { prepareReduction } from "./reduceRuns";
-import { planRuns, type TunnelPlan } from "./runPlan";
+import { planRuns } from "./runPlan";
 import { equalReynoldsSpeedRatio, type Similarity, similarity } from "./similarity";
 import type { TunnelCase } from "./tunnelCase";
 import { reductionCaution, tunnelCautions } from "./tunnelCautions";

@@ -1,8 +1,8 @@
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { type TextColumn, textTable } from "../../tables/textTable";
 import { blockageMethodWords } from "./blockage";
+import type { TunnelPlan } from "./plannedTest";
 import type { PredictedCrisis } from "./predictedDrag";
-import type { TunnelPlan } from "./runPlan";
 import type { SimilarityRow } from "./similarity";
 import type { TunnelPoint, TunnelResult } from "./tunnelResult";
 import { wakeMethodWords } from "./wakeSurvey";

@@ -1,5 +1,5 @@
 import { measuredFromTunnel } from "../../../shared/jobs/evidence/fromTunnel";
-import type { TunnelReduction } from "../../../shared/jobs/tunnel/reduceRuns";
+import type { TunnelReduction } from "../../../shared/jobs/tunnel/reducedTest";
 import { Notifier } from "../store/notifier";
 import type { MeasuredSetInputs } from "./compareInputs";
 import type { MeasuredThing } from "./designChoices";

@@ -1,4 +1,4 @@
-import type { HandoffFile, HandoffRequest } from "../../../shared/jobs/handoff/handoffFiles";
+import type { HandoffFile, HandoffRequest } from "../../../shared/jobs/handoff/handoffFile";
 import type { SizedPuck } from "../../../shared/jobs/puck/coreSizing";
 import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
 import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";

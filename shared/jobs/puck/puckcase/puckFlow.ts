@@ -1,5 +1,5 @@
 import { floorNotes } from "../../../engine/solve/floorNotes";
-import type { PreparedSection } from "../../../engine/solve/prepareSection";
+import type { PreparedSection } from "../../../engine/solve/preparedSection";
 import type { DragBand } from "../../../engine/trust/dragInterval";
 import { type Result, success } from "../../../result";
 import type { EdgeOnPlace, EdgeOnSections, ProfileStrip } from "../edgeOnDrag";

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { HandoffFile } from "../../../../shared/jobs/handoff/handoffFiles";
+import type { HandoffFile } from "../../../../shared/jobs/handoff/handoffFile";
 import { saveFile } from "../../files/saveFile";
 import { puckBench } from "../../puck/puckBench";
 import type { PuckInputs } from "../../puck/puckInputs";

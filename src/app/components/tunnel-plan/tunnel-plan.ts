@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { fileNameOf } from "../../../../shared/jobs/handoff/handoffFiles";
-import type { TunnelPlan } from "../../../../shared/jobs/tunnel/runPlan";
+import type { TunnelPlan } from "../../../../shared/jobs/tunnel/plannedTest";
 import { runSheetCsv } from "../../../../shared/jobs/tunnel/runSheetCsv";
 import { runSheetHeading } from "../../../../shared/jobs/tunnel/runSheetFiles";
 import { runSheetHtml } from "../../../../shared/jobs/tunnel/runSheetHtml";

@@ -1,0 +1,91 @@
+import type { IConfiguration, IRegularForbiddenRuleType } from "dependency-cruiser";
+
+/**
+ * The import rules of the project, for dependency-cruiser: floors from the lowest to the highest. A folder imports only
+ * from its own floor and those below; folders of one floor are written side by side and do not import each other.
+ */
+
+/** shared, from the lowest floor. */
+const floors = [
+  ["result\\.ts"],
+  ["numerics"],
+  ["statistics"],
+  ["engine"],
+  ["document"],
+  ["tables"],
+  ["jobs"],
+  ["case"],
+];
+
+/** shared/engine, from the lowest floor. */
+const engineFloors = [
+  ["constants", "condition\\.ts", "solution\\.ts"],
+  ["geometry", "fluid", "reference"],
+  ["pattern", "roughness"],
+  ["flow"],
+  ["layer"],
+  ["wake"],
+  ["axial"],
+  ["solve"],
+  ["trust"],
+  ["section"],
+  ["index\\.ts"],
+];
+
+/** shared/jobs, from the lowest floor. */
+const jobFloors = [["puck", "trial"], ["tradeoff", "handoff", "tunnel"], ["evidence"]];
+
+const pattern = (folder: string, rooms: readonly string[]) =>
+  `^${folder}/(${rooms.map((room) => (room.endsWith(".ts") ? room : `${room}/`)).join("|")})`;
+
+function upward(folder: string, stack: readonly (readonly string[])[]): IRegularForbiddenRuleType[] {
+  return stack.flatMap((rooms, i) => {
+    const higher = stack.slice(i + 1).flat();
+    const beside: IRegularForbiddenRuleType[] = rooms
+      .filter(() => rooms.length > 1)
+      .map((room) => ({
+        name: `${folder}/${room} beside`,
+        severity: "error",
+        from: { path: pattern(folder, [room]) },
+        to: {
+          path: pattern(
+            folder,
+            rooms.filter((other) => other !== room),
+          ),
+        },
+      }));
+    if (higher.length === 0) return beside;
+    return [
+      ...beside,
+      {
+        name: `${folder}/${rooms.join(",")} upward`,
+        severity: "error",
+        from: { path: pattern(folder, rooms) },
+        to: { path: pattern(folder, higher) },
+      },
+    ];
+  });
+}
+
+/** To be given to `cruise` as its rule set; `options` as its options. */
+export default {
+  forbidden: [
+    { name: "circle of files", severity: "error", from: { path: "^(shared|workers)/" }, to: { circular: true } },
+    {
+      name: "shared upward",
+      severity: "error",
+      from: { path: "^shared/" },
+      to: { path: "^(workers|src|tests|cases)/" },
+    },
+    { name: "workers upward", severity: "error", from: { path: "^workers/" }, to: { path: "^(src|tests)/" } },
+    ...upward("shared", floors),
+    ...upward("shared/engine", engineFloors),
+    ...upward("shared/jobs", jobFloors),
+    { name: "not found", severity: "error", from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    tsPreCompilationDeps: true,
+    enhancedResolveOptions: { exportsFields: ["exports"], conditionNames: ["import", "types", "default"] },
+  },
+} satisfies IConfiguration;
