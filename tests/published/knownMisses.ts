@@ -8,8 +8,8 @@ import { compact } from "../accuracy/quantityText";
 export const knownMisses: readonly { readonly reason: string; readonly values: readonly string[] }[] = [
   {
     reason:
-      "A fully rough plate with 6 to 7 % less friction than Prandtl and Schlichting: between their formula, which rests on pipes, and the one fitted to plates by Mills and Hang (1983).",
-    values: [1e4, 1e5].map(
+      "A fully rough plate with 6 to 11 % less friction than Prandtl and Schlichting: between their formula, which rests on pipes, and the one fitted to plates by Mills and Hang (1983). At x/ks 100 the grains are as tall as theta, and the engine lets them count for less than that.",
+    values: [100, 1000, 1e4, 1e5].map(
       (lengthToRoughness) => `Prandtl and Schlichting 1934 | roughPlateFriction | x/ks ${compact(lengthToRoughness)}`,
     ),
   },

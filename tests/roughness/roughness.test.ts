@@ -47,18 +47,35 @@ describe("plateFriction", () => {
     expect(plateFriction(1e5, 0)).toBeCloseTo(0.01013 / 3.98 - 0.00075, 14);
   });
 
-  it("rough: sqrt(2/Cf) is lower than on a smooth wall by Delta U+ at its own ks+, to 0.1 %", () => {
+  /** Shift of the profile of a layer over that of the same layer on a smooth wall, and u_tau / Ue. */
+  const shiftOf = (ReTheta: number, reynoldsRoughness: number) => {
+    const Cf = plateFriction(ReTheta, reynoldsRoughness);
+    return {
+      shift: Math.sqrt(2 / plateFriction(ReTheta, 0)) - Math.sqrt(2 / Cf),
+      frictionSpeed: Math.sqrt(Cf / 2),
+      Cf,
+    };
+  };
+
+  it("rough: sqrt(2/Cf) is lower than on a smooth wall by Delta U+ at its own ks+ where grains are small in the layer (ks below theta / 1000), to 0.1 %", () => {
     for (const [ReTheta, reynoldsRoughness] of [
-      [2000, 200],
-      [1e4, 1000],
-      [5e4, 2e4],
+      [1e6, 500],
+      [1e7, 1e4],
+      [1e8, 2e4],
     ]) {
-      const Cf = plateFriction(ReTheta, reynoldsRoughness);
-      const shift = Math.sqrt(2 / plateFriction(ReTheta, 0)) - Math.sqrt(2 / Cf);
-      const expected = roughnessFunction(reynoldsRoughness * Math.sqrt(Cf / 2));
+      const { shift, frictionSpeed, Cf } = shiftOf(ReTheta, reynoldsRoughness);
+      const expected = roughnessFunction(reynoldsRoughness * frictionSpeed);
       expect(expected).toBeGreaterThan(1);
       expect(Math.abs(shift / expected - 1)).toBeLessThan(1e-3);
       expect(Math.abs(roughFriction(ReTheta, reynoldsRoughness, Cf) / Cf - 1)).toBeLessThan(2e-3);
+    }
+  });
+
+  it("tall grains: the shift levels off at that of grains of the order of theta, between an eighth and twice that (Jimenez 2004 and Flack & Schultz 2007 end the logarithmic profile at ks = 1/40 to 1/6 of a layer of 8 to 10 theta, from memory)", () => {
+    for (const ReTheta of [1000, 1e4, 1e5]) {
+      const { shift, frictionSpeed } = shiftOf(ReTheta, 1e4 * ReTheta);
+      expect(shift).toBeGreaterThan(roughnessFunction((ReTheta / 8) * frictionSpeed));
+      expect(shift).toBeLessThan(roughnessFunction(2.02 * ReTheta * frictionSpeed));
     }
   });
 

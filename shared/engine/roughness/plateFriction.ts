@@ -5,9 +5,18 @@ const HIGHEST_FRICTION = 0.02;
 const LOWEST_RATIO = Math.sqrt(2 / HIGHEST_FRICTION);
 
 /**
+ * Height / theta that sand grains cannot exceed in friction, however tall they stand: 1/ks_eff = 1/ks + 1/(2 theta).
+ * Taller ones leave the layer whose logarithmic profile they would shift. That profile needs ks below a fortieth to a
+ * sixth of the layer (Jimenez 2004, Annu. Rev. Fluid Mech. 36, 173; Flack & Schultz 2007, Phys. Fluids 19, 095104; from
+ * memory), and a layer is 8 to 10 theta thick, so that the bound is of the order of theta; the factor 2 is fitted on the
+ * mean drag and the separation of rough cylinders above their crisis.
+ */
+const TALLEST_GRAINS = 2;
+
+/**
  * Friction coefficient of a turbulent layer without pressure gradient.
  * Smooth wall: Cf0 = 0.01013 / (log10 Re_theta - 1.02) - 0.00075 (Green, Weeks & Brooman 1977, ARC R&M 3791);
- * rough wall: sqrt(2/Cf) is lower by Delta U+, see roughnessFunction.ts.
+ * rough wall: sqrt(2/Cf) is lower by Delta U+, see roughnessFunction.ts, of grains that count for less than 2 theta.
  * @param ReTheta momentum-thickness Reynolds number, above 0; the smooth formula is for Re_theta above about 300
  * @param reynoldsRoughness Ue ks / nu on the local edge speed, 0 on a smooth wall
  */
@@ -21,7 +30,8 @@ export function plateFriction(ReTheta: number, reynoldsRoughness: number): numbe
 /** One substitution towards {@link plateFriction} on a rough wall, from a nearby value of Cf; a march calls it step by step. */
 export function roughFriction(ReTheta: number, reynoldsRoughness: number, nearby: number): number {
   const smooth = smoothFriction(ReTheta);
-  const ksPlus = reynoldsRoughness * Math.sqrt(nearby / 2);
+  const bounded = reynoldsRoughness / (1 + reynoldsRoughness / (TALLEST_GRAINS * ReTheta));
+  const ksPlus = bounded * Math.sqrt(nearby / 2);
   if (!(ksPlus > SMOOTH_KS_PLUS)) return smooth;
   const ratio = Math.sqrt(2 / smooth) - roughnessFunction(ksPlus);
   return ratio > LOWEST_RATIO ? 2 / (ratio * ratio) : HIGHEST_FRICTION;

@@ -19,15 +19,15 @@ export const CHECKED_BANDS: BandTable = {
     },
     "rough circle": {
       subcritical: 0.369,
-      critical: 0.261,
+      critical: 0.243,
       supercritical: 0.463,
-      transcritical: 0.261,
+      transcritical: 0.173,
     },
     ellipse: {
       subcritical: 0.369,
-      critical: 0.245,
+      critical: 0.243,
       supercritical: 0.463,
-      transcritical: 0.223,
+      transcritical: 0.214,
     },
     "sharp rectangle": {
       subcritical: 0.369,
