@@ -8,21 +8,21 @@ export interface CaseSection {
   /** For messages, for instance "sections[0]". */
   readonly field: string;
   /** Equivalent sand-grain roughness of its own, m; null where it meets those of the case. */
-  readonly finish: number | null;
+  readonly sandGrainRoughness: number | null;
 }
 
 /** The sections of a case; where it names none, the plan and profile sections of its pucks, each with its own finish. */
 export function caseSections(document: CaseDocument): CaseSection[] {
   const { sections, puck } = document;
   if (sections !== undefined) {
-    return sections.map((section, i) => ({ section, field: `sections[${i}]`, finish: null }));
+    return sections.map((section, i) => ({ section, field: `sections[${i}]`, sandGrainRoughness: null }));
   }
   const entries = [
     ...(puck?.baselines ?? []).map((entry, i) => ({ entry, field: `puck.baselines[${i}].puck` })),
     ...(puck?.candidates ?? []).map((entry, i) => ({ entry, field: `puck.candidates[${i}].puck` })),
   ];
-  return entries.flatMap(({ entry: { puck: spec, sandGrainRoughnessMetres: finish = null }, field }) => {
-    const rim = spec.rim.kind === "rough" ? spec.rim.sandGrainRoughnessMetres : finish;
+  return entries.flatMap(({ entry: { puck: spec, sandGrainRoughnessMetres: sandGrainRoughness = null }, field }) => {
+    const rim = spec.rim.kind === "rough" ? spec.rim.sandGrainRoughnessMetres : sandGrainRoughness;
     const plan: SectionDocument = {
       family: "circle",
       name: sectionName(spec.name, "plan section"),
@@ -33,8 +33,8 @@ export function caseSections(document: CaseDocument): CaseSection[] {
       sectionName(spec.name, "profile section"),
     );
     return [
-      { section: plan, field, finish: rim },
-      { section: profile, field, finish },
+      { section: plan, field, sandGrainRoughness: rim },
+      { section: profile, field, sandGrainRoughness },
     ];
   });
 }

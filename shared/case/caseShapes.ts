@@ -22,7 +22,7 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
     return { shapes: [], problems: [{ code: "section-count", message, field: "sections" }] };
   }
   const shapes: CaseShape[] = [];
-  sections.forEach(({ section, field, finish }, i) => {
+  sections.forEach(({ section, field, sandGrainRoughness }, i) => {
     for (const { spec, sweep, floorGap } of swept[i]) {
       const contour = buildContour(spec);
       if (!contour.ok) {
@@ -31,7 +31,14 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
       }
       const name = shapeName(section, contour.value.name, sweep);
       for (const incidenceDegrees of incidences) {
-        shapes.push({ name, contour: contour.value, incidenceDegrees, sweep, floorGapMetres: floorGap, finish });
+        shapes.push({
+          name,
+          contour: contour.value,
+          incidenceDegrees,
+          sweep,
+          floorGapMetres: floorGap,
+          sandGrainRoughness,
+        });
       }
     }
   });

@@ -31,7 +31,8 @@ export interface CaseStep {
  * Reynolds number.
  */
 export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
-  const roughnesses = (shape: CaseShape) => (shape.finish === null ? theCase.roughness.values : [shape.finish]);
+  const roughnesses = (shape: CaseShape) =>
+    shape.sandGrainRoughness === null ? theCase.roughness.values : [shape.sandGrainRoughness];
   const sweeps = (shape: CaseShape) => roughnesses(shape).length * theCase.turbulencePercents.length;
   const total =
     theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) +

@@ -75,7 +75,7 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
       fluid: value.fluid,
       speeds: value.stream.values,
       turbulencePercents: value.turbulencePercents,
-      finish: value.roughness.values[0],
+      sandGrainRoughness: value.roughness.values[0],
     });
     if (!puck.ok) return { value, problems: [...puck.problems] };
     value = { ...value, puck: puck.value };

@@ -45,7 +45,7 @@ export interface CaseShape {
   /** Gap to a floor below, m; null without a floor. */
   readonly floorGapMetres: number | null;
   /** Equivalent sand-grain roughness of its own, m, in place of those of the case; null without one. */
-  readonly finish: number | null;
+  readonly sandGrainRoughness: number | null;
 }
 
 /** A wall by its pattern. */

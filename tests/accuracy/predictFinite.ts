@@ -43,7 +43,7 @@ function sharpCylinder(lengthToDiameter: number): PuckSpec {
     name: "cylinder",
     diameterMetres: 1,
     thicknessMetres: Math.max(lengthToDiameter, 1e-6),
-    edge: { kind: "radius", radiusMetres: 0 },
+    edge: { kind: "radius", edgeRadiusMetres: 0 },
     face: { kind: "flat" },
     rim: { kind: "plain" },
     core: { kind: "none" },

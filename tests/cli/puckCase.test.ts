@@ -79,7 +79,7 @@ describe("the case command on a case with pucks", () => {
     ["rules that are not there", { rules: "gone.json" }, [], /bad\.json: puck\.rules: gone\.json: cannot be read/],
     [
       "a puck that cannot be",
-      { baselines: [entryWith("flat", { edge: { kind: "radius", radiusMetres: 0.018 } })] },
+      { baselines: [entryWith("flat", { edge: { kind: "radius", edgeRadiusMetres: 0.018 } })] },
       [],
       /puck\.baselines\[0\]\.puck: edge radius 18 mm exceeds half the height, 15 mm/,
     ],

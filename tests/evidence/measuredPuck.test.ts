@@ -74,7 +74,7 @@ describe("measuredPuck({ spec, figures, attitude }).predict", () => {
   });
 
   it("agrees inside both bands with a sharp cylinder along the stream, length/diameter 0.375 (Kritzinger 2004)", () => {
-    const sharp: PuckSpec = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0 } };
+    const sharp: PuckSpec = { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0 } };
     const measured = sharpCylinderDrag(0.375);
     const points = [5e4, 1e5, 2e5].map((reynolds) =>
       bareMeasuredPoint(reynolds, measured.best, (measured.high - measured.best) / 2),
@@ -178,7 +178,7 @@ describe("a case with a measured puck", () => {
     ["the face edge-on as plan", { referenceArea: "plan" }, "referenceArea: a puck held face-on shows its face"],
     [
       "an edge that does not fit",
-      { puck: { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.018 } } },
+      { puck: { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0.018 } } },
       "measurements.sets[0].puck: ",
     ],
   ])("refuses %s", (_, changes, words) => {

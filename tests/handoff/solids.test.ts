@@ -11,7 +11,7 @@ import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
 import { revolve } from "../../shared/jobs/puck/solidFigures";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
-const sharp = { kind: "radius", radiusMetres: 0 } as const;
+const sharp = { kind: "radius", edgeRadiusMetres: 0 } as const;
 const axialGrooves = { kind: "axialGrooves", number: 24, widthMetres: 3e-3, depthMetres: 1.5e-3 } as const;
 const recess = (side: "top" | "bottom" | "both") =>
   ({ kind: "recess", side, diameterMetres: 0.05, depthMetres: 0.002 }) as const;
@@ -25,7 +25,7 @@ const faceGrooves = (side: "top" | "bottom" | "both") =>
     innerRadiusMetres: 0.008,
     outerRadiusMetres: 0.03,
   }) as const;
-const radiusOf = ({ edge }: PuckSpec) => (edge.kind === "radius" ? edge.radiusMetres : 0);
+const radiusOf = ({ edge }: PuckSpec) => (edge.kind === "radius" ? edge.edgeRadiusMetres : 0);
 const ringAsWideAsRim = (spec: PuckSpec) =>
   ({
     kind: "ringGrooves",
@@ -41,7 +41,7 @@ const shapes: [string, PuckSpec][] = [
     "recessed both sides",
     { ...examplePuck, face: { kind: "recess", side: "both", diameterMetres: 0.05, depthMetres: 0.002 } },
   ],
-  ["torus-edged", { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.015 } }],
+  ["torus-edged", { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0.015 } }],
   [
     "rings round the rim",
     { ...examplePuck, rim: { kind: "ringGrooves", number: 3, widthMetres: 2e-3, depthMetres: 1e-3 } },
@@ -119,7 +119,7 @@ describe("puckMesh(spec, deviation)", () => {
         const inner = 0.004 + 0.02 * a;
         const spec: PuckSpec = {
           ...examplePuck,
-          edge: { kind: "radius", radiusMetres: 0.005 },
+          edge: { kind: "radius", edgeRadiusMetres: 0.005 },
           face: {
             kind: "radialGrooves",
             side: "both",

@@ -15,7 +15,7 @@ describe("sizeCoreForMass(spec, setting, wantedMass, freeDimension, leastCover)"
   it("a sharp disc core's thickness matches the closed form (m - rho_coat V) / ((rho_core - rho_coat) pi R^2)", () => {
     const puck: PuckSpec = {
       ...examplePuck,
-      edge: { kind: "radius", radiusMetres: 0 },
+      edge: { kind: "radius", edgeRadiusMetres: 0 },
       core: { kind: "disc", material: "lead", diameterMetres: 0.06, thicknessMetres: 0.01 },
     };
     const sized = unwrap(sizeCoreForMass(puck, water, 0.75, "thickness", 0.001));

@@ -6,7 +6,7 @@ export const examplePuck: PuckSpec = {
   name: "Harbour League baseline",
   diameterMetres: 0.08,
   thicknessMetres: 0.03,
-  edge: { kind: "radius", radiusMetres: 0.006 },
+  edge: { kind: "radius", edgeRadiusMetres: 0.006 },
   face: { kind: "flat" },
   rim: { kind: "plain" },
   core: { kind: "disc", material: "lead", diameterMetres: 0.068, thicknessMetres: 0.022, edgeRadiusMetres: 0.002 },

@@ -4,7 +4,10 @@ import { closingReynolds, prepareFaceOn, solvedFaceOnDrag } from "../../shared/j
 import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
 import { examplePuck, unwrap } from "./examplePuck";
 
-const rounded = (radiusMetres: number): PuckSpec => ({ ...examplePuck, edge: { kind: "radius", radiusMetres } });
+const rounded = (edgeRadiusMetres: number): PuckSpec => ({
+  ...examplePuck,
+  edge: { kind: "radius", edgeRadiusMetres },
+});
 
 describe("prepareFaceOn(spec)", () => {
   it("separated drag falls as the edge gets rounder and begins at the sharp cylinder's table", () => {

@@ -19,21 +19,25 @@ describe("faceOnDrag(spec)", () => {
     [2, 0.85],
     [4, 0.85],
   ])("a sharp cylinder of length/diameter %d along its axis has the published %d within 6 %%", (ratio, published) => {
-    const sharp = { ...examplePuck, thicknessMetres: 0.08 * ratio, edge: { kind: "radius", radiusMetres: 0 } } as const;
+    const sharp = {
+      ...examplePuck,
+      thicknessMetres: 0.08 * ratio,
+      edge: { kind: "radius", edgeRadiusMetres: 0 },
+    } as const;
     const drag = unwrap(faceOnDrag(sharp));
     expect(Math.abs(drag.dragCoefficient.best / published - 1)).toBeLessThan(0.06);
     expect(drag.referenceArea).toBeCloseTo(Math.PI * 0.04 ** 2, 12);
   });
 
   it("a thin disc has 1.17 (Hoerner 1965)", () => {
-    const disc = { ...examplePuck, thicknessMetres: 0.001, edge: { kind: "radius", radiusMetres: 0 } } as const;
+    const disc = { ...examplePuck, thicknessMetres: 0.001, edge: { kind: "radius", edgeRadiusMetres: 0 } } as const;
     expect(unwrap(faceOnDrag(disc)).dragCoefficient.best).toBeCloseTo(1.17, 12);
   });
 
   it("rounding lowers the best value and widens the band downwards only", () => {
     let last = 2;
-    for (const radiusMetres of [0, 0.002, 0.004, 0.008, 0.012]) {
-      const drag = unwrap(faceOnDrag({ ...examplePuck, edge: { kind: "radius", radiusMetres } })).dragCoefficient;
+    for (const edgeRadiusMetres of [0, 0.002, 0.004, 0.008, 0.012]) {
+      const drag = unwrap(faceOnDrag({ ...examplePuck, edge: { kind: "radius", edgeRadiusMetres } })).dragCoefficient;
       expect(drag.best).toBeLessThan(last);
       expect(drag.low).toBeLessThanOrEqual(drag.best);
       expect(Math.abs(drag.high - 1.17)).toBeLessThan(0.01);

@@ -19,6 +19,14 @@ describe("puckDocument", () => {
     expect(puckDocument.parse(JSON.parse(JSON.stringify(examplePuck)))).toEqual(examplePuck);
   });
 
+  it("reads the earlier name of the edge radius, as one of the two alone", () => {
+    const edge = (keys: object) => ({ ...examplePuck, edge: { kind: "radius", ...keys } });
+    expect(puckDocument.parse(edge({ radiusMetres: 0.004 })).edge).toEqual({ kind: "radius", edgeRadiusMetres: 0.004 });
+    const rule = "exactly one of edgeRadiusMetres and radiusMetres must be given";
+    expect(faults(edge({ radiusMetres: 0.004, edgeRadiusMetres: 0.004 }))).toContain(rule);
+    expect(faults(edge({}))).toContain(rule);
+  });
+
   it.each([
     ["an unknown key", { ...examplePuck, colour: "red" }, "colour is not a known key"],
     ["an unknown edge", { ...examplePuck, edge: { kind: "wavy" } }, "edge"],

@@ -10,7 +10,7 @@ function figures(change: Partial<PuckSpec>) {
   return unwrap(puckFigures({ ...examplePuck, ...change }, water));
 }
 
-const sharp: Partial<PuckSpec> = { edge: { kind: "radius", radiusMetres: 0 }, core: { kind: "none" } };
+const sharp: Partial<PuckSpec> = { edge: { kind: "radius", edgeRadiusMetres: 0 }, core: { kind: "none" } };
 
 describe("puckFigures(spec, setting)", () => {
   it("a sharp 80 x 30 mm puck of 1.3 kg weighs 11.28 N in water of 27 degrees: (m - rho V) g by hand", () => {
@@ -164,7 +164,7 @@ describe("puckFigures(spec, setting) refuses", () => {
   const refused: [string, Partial<PuckSpec>, string][] = [
     [
       "an edge radius above half the thickness",
-      { edge: { kind: "radius", radiusMetres: 0.018 } },
+      { edge: { kind: "radius", edgeRadiusMetres: 0.018 } },
       "edge radius 18 mm exceeds half the thickness, 15 mm",
     ],
     ["a negative diameter", { diameterMetres: -0.08 }, "diameter -80 mm"],

@@ -13,7 +13,7 @@ const stream: StripStream = {
   turbulenceIntensity: 0.001,
   relativeError: 0.1,
 };
-const roundedPuck = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.009 } } as const;
+const roundedPuck = { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0.009 } } as const;
 
 /** Drag of a profile strip at its whole chord, by the Reynolds number on the thickness. */
 function profileDrag(spec: typeof examplePuck, place: EdgeOnPlace, changes: Partial<StripStream> = {}) {
@@ -32,7 +32,7 @@ describe("stripDrag(section, width, roughness, stream)", () => {
   });
 
   it("has wider bands near a floor, where nothing was compared: sharp edges", () => {
-    const sharp = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0.0004 } } as const;
+    const sharp = { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0.0004 } } as const;
     const width = (place: EdgeOnPlace) => {
       const { low, best, high } = profileDrag(sharp, place, { relativeError: null })(4e4);
       return (high - low) / best;
@@ -78,8 +78,8 @@ describe("prepareProfile(spec, chordRatio, panelCount, place)", () => {
 
 describe("profileSection(spec, chord)", () => {
   it("solves a sharp edge at 1 % of the thickness, the least radius of the section families; others as they are", () => {
-    const edgeRadius = (radiusMetres: number) => {
-      const section = profileSection({ ...examplePuck, edge: { kind: "radius", radiusMetres } }, 0.08);
+    const edgeRadius = (edgeRadiusMetres: number) => {
+      const section = profileSection({ ...examplePuck, edge: { kind: "radius", edgeRadiusMetres } }, 0.08);
       return section.family === "roundedRectangle" ? section.edgeRadius : Number.NaN;
     };
     expect(edgeRadius(0)).toBeCloseTo(0.01 * examplePuck.thicknessMetres, 12);

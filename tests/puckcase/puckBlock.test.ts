@@ -105,7 +105,7 @@ const schemaBreakers: readonly (readonly [string, PlainObject, string, RegExp])[
 const caseBreakers: readonly (readonly [string, PlainObject, string, RegExp])[] = [
   [
     "an edge radius that is too large",
-    { candidates: [entryWith("fat", { edge: { kind: "radius", radiusMetres: 0.018 } })] },
+    { candidates: [entryWith("fat", { edge: { kind: "radius", edgeRadiusMetres: 0.018 } })] },
     "puck.candidates[0].puck",
     /edge radius 18 mm exceeds half the (thickness|height), 15 mm/,
   ],
@@ -206,7 +206,7 @@ describe("the puck block of a case", () => {
     const { shapes } = readGood(
       puckCaseDocument({ candidates: [entryWith("polished", {}, { sandGrainRoughnessMetres: 1e-6 })] }),
     );
-    expect(shapes.map(({ name, finish }) => [name, finish])).toEqual([
+    expect(shapes.map(({ name, sandGrainRoughness }) => [name, sandGrainRoughness])).toEqual([
       [`${examplePuck.name}, plan section`, null],
       [`${examplePuck.name}, profile section`, null],
       ["polished, plan section", 1e-6],

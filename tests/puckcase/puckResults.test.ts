@@ -52,7 +52,7 @@ beforeAll(() => {
           outerRadiusMetres: 0.03,
         },
       }),
-      entryWith("rounder", { edge: { kind: "radius", radiusMetres: 0.01 } }),
+      entryWith("rounder", { edge: { kind: "radius", edgeRadiusMetres: 0.01 } }),
     ],
   });
   results = runCase(readGood(document));

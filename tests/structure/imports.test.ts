@@ -35,7 +35,7 @@ describe("imports, by dependency-cruiser with the rules of importRules.ts", () =
     expect(folders.flatMap(codeFiles).filter((file) => !read.has(file))).toEqual([]);
     expect(result.summary.totalDependenciesCruised).toBeGreaterThan(2000);
     expect(broken(result)).toEqual([]);
-  });
+  }, 120_000);
 
   test("a planted import that goes up a floor is found, also of a type alone, and so is a circle", async () => {
     mkdirSync(planted, { recursive: true });

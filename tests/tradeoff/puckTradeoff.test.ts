@@ -87,7 +87,7 @@ describe("the genetic search on a puck", () => {
 
 describe("puckSensitivity(design, off, extraFigures)", () => {
   it("a sharp puck's volume has slope pi d t / 2 by diameter and pi d^2 / 4 by thickness, elasticities 2 and 1", () => {
-    const spec = { ...examplePuck, edge: { kind: "radius", radiusMetres: 0 }, core: { kind: "none" } } as const;
+    const spec = { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0 }, core: { kind: "none" } } as const;
     const rows = unwrap(puckSensitivity({ spec, setting: { fluidDensity: 0 } }, 5e-4));
     const row = (dimension: string) =>
       rows.find((candidate) => candidate.dimension === dimension && candidate.figure === "volumeCubicMetres");

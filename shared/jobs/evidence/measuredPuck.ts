@@ -31,7 +31,10 @@ export function measuredPuck(puck: HeldPuck): Result<MeasuredBody> {
   const width = puck.spec.diameterMetres;
   const curve: FreeCurve = ({ stream, rising, withBands }) => {
     const { turbulenceIntensity, sandGrainRoughnessRatio } = stream;
-    const solved = solve({ turbulenceIntensity, finish: sandGrainRoughnessRatio * width, withBands }, rising);
+    const solved = solve(
+      { turbulenceIntensity, sandGrainRoughness: sandGrainRoughnessRatio * width, withBands },
+      rising,
+    );
     if (!solved.ok) return rising.map(() => null);
     return solved.value.map(({ drag, regime }) => ({ ...drag.dragCoefficient, regime }));
   };

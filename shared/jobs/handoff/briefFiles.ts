@@ -30,15 +30,15 @@ interface BriefPart {
   readonly section: BriefSection;
 }
 
-function briefParts({ spec, finish }: CasePuck): BriefPart[] {
-  const rim = spec.rim.kind === "rough" ? spec.rim.sandGrainRoughnessMetres : finish;
+function briefParts({ spec, sandGrainRoughness }: CasePuck): BriefPart[] {
+  const rim = spec.rim.kind === "rough" ? spec.rim.sandGrainRoughnessMetres : sandGrainRoughness;
   return [
     {
       kind: "plan",
       section: {
         spec: { family: "circle", diameter: spec.diameterMetres },
         width: spec.diameterMetres,
-        roughness: rim,
+        sandGrainRoughness: rim,
       },
     },
     {
@@ -46,7 +46,7 @@ function briefParts({ spec, finish }: CasePuck): BriefPart[] {
       section: {
         spec: profileSection(spec, spec.diameterMetres),
         width: spec.thicknessMetres,
-        roughness: finish,
+        sandGrainRoughness,
       },
     },
   ];
@@ -66,7 +66,7 @@ function briefText(part: BriefPart, { spec }: CasePuck, theCase: PuckCase, reque
     speed: request.speed,
     fluid,
     turbulenceIntensity: request.turbulencePercent / 100,
-    sandGrainRoughness: part.section.roughness,
+    sandGrainRoughness: part.section.sandGrainRoughness,
     wantedYPlus: theCase.handoff.wantedYPlus ?? standardYPlus,
     friction: { kind: "solved", ratio },
     separationAngles: [state.upper.separationAngle, state.lower.separationAngle],

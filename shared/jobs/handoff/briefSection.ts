@@ -14,8 +14,8 @@ export interface BriefSection {
   readonly spec: SectionSpec;
   /** Across the stream, m. */
   readonly width: number;
-  /** Equivalent sand-grain roughness, m. */
-  readonly roughness: number;
+  /** Equivalent sand-grain sandGrainRoughness, m. */
+  readonly sandGrainRoughness: number;
 }
 
 export interface SolvedBriefSection {
@@ -32,7 +32,7 @@ const panelCount = 240;
  * @param speed m/s, above 0
  */
 export function solveBriefSection(
-  { spec, width, roughness }: BriefSection,
+  { spec, width, sandGrainRoughness }: BriefSection,
   stream: PuckStream,
   speed: number,
   turbulencePercent: number,
@@ -42,7 +42,7 @@ export function solveBriefSection(
   const slower = stream.solvedSpeeds.filter((one) => one < speed);
   const conditions = [...slower, speed].map((one) => ({
     reynolds: (one * width) / stream.fluid.kinematicViscosity,
-    sandGrainRoughnessRatio: roughness / width,
+    sandGrainRoughnessRatio: sandGrainRoughness / width,
     turbulenceIntensity: turbulencePercent / 100,
   }));
   const outcomes = traceDragCurve(section.value, conditions);

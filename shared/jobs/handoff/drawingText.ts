@@ -12,7 +12,7 @@ export function withTolerance(millimetres: number, plusMinusMetres: number | und
 
 export function edgeText({ edge }: PuckSpec, tolerances: MakingTolerances): string {
   if (edge.kind === "radius")
-    return `R${withTolerance(1000 * edge.radiusMetres, tolerances.edgeRadiusMetres)} all edges`;
+    return `R${withTolerance(1000 * edge.edgeRadiusMetres, tolerances.edgeRadiusMetres)} all edges`;
   if (edge.kind === "profile") return "edges by the point list";
   const along = withTolerance(1000 * edge.radialMetres, tolerances.bevelRadialMetres);
   return `bevel ${along} x ${withTolerance(1000 * edge.axialMetres, tolerances.bevelAxialMetres)} all edges`;

@@ -27,7 +27,7 @@ export function puckMesh(spec: PuckSpec, deviation: number): Result<TriangleMesh
     return problem("mesh", `deviation is ${deviation} m; it must be above 0 and below ${R / 4} m`, "deviation");
   }
   const around = Math.max(12, Math.ceil((2 * Math.PI) / Math.sqrt((8 * deviation) / R)));
-  const edge = spec.edge.kind === "radius" && spec.edge.radiusMetres > 0 ? spec.edge.radiusMetres : R;
+  const edge = spec.edge.kind === "radius" && spec.edge.edgeRadiusMetres > 0 ? spec.edge.edgeRadiusMetres : R;
   const meridian = turnedMeridian(spec).flatMap((piece) => piecePoints(piece, Math.sqrt((8 * deviation) / edge)));
   const isRimOpen = spec.rim.kind === "axialGrooves" && edgeReach(spec).axial === 0;
   const h = spec.thicknessMetres / 2;

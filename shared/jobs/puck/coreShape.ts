@@ -92,7 +92,7 @@ function underCoat(spec: PuckSpec, c: number): Result<Meridian> {
   }
   const isRecessed = recess("top") > 0 || recess("bottom") > 0;
   if (edge.kind === "radius") {
-    const r = Math.max(edge.radiusMetres - c, 0);
+    const r = Math.max(edge.edgeRadiusMetres - c, 0);
     if (2 * r > top - bottom || r > R) return refuse("the edge leaves no room for a core under this coat and recess");
     return success(roundedDisc(R, bottom, top, r));
   }

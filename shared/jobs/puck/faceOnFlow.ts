@@ -78,7 +78,7 @@ export function prepareFaceOn(spec: PuckSpec): Result<FaceOnFlow> {
 function axialSection(spec: PuckSpec): SectionSpec {
   const { diameterMetres: d, thicknessMetres: t, edge } = spec;
   if (edge.kind === "radius") {
-    const edgeRadius = Math.max(edge.radiusMetres, smallestRadiusRatio * Math.min(t, d));
+    const edgeRadius = Math.max(edge.edgeRadiusMetres, smallestRadiusRatio * Math.min(t, d));
     return { family: "roundedRectangle", length: t, height: d, edgeRadius };
   }
   const across = profileSection(spec, d);

@@ -19,7 +19,7 @@ interface FaceDent {
 export function edgeReach(spec: PuckSpec): EdgeReach {
   switch (spec.edge.kind) {
     case "radius":
-      return { radial: spec.edge.radiusMetres, axial: spec.edge.radiusMetres };
+      return { radial: spec.edge.edgeRadiusMetres, axial: spec.edge.edgeRadiusMetres };
     case "bevel":
       return { radial: spec.edge.radialMetres, axial: spec.edge.axialMetres };
     case "profile":
@@ -96,7 +96,7 @@ function bottomEdge(spec: PuckSpec): MeridianPiece[] {
   const h = spec.thicknessMetres / 2;
   const { edge } = spec;
   if (edge.kind === "radius") {
-    const r = edge.radiusMetres;
+    const r = edge.edgeRadiusMetres;
     if (r === 0) return [];
     return [{ kind: "arc", centreR: R - r, centreZ: r - h, radius: r, phi1: -Math.PI / 2, phi2: 0 }];
   }

@@ -71,7 +71,7 @@ export const dimensionTable = {
     get: (spec) => spec.thicknessMetres,
     set: (spec, value) => ({ ...spec, thicknessMetres: value }),
   },
-  edgeRadiusMetres: edge("edge radius", "radius", "radiusMetres"),
+  edgeRadiusMetres: edge("edge radius", "radius", "edgeRadiusMetres"),
   bevelRadialMetres: edge("bevel along the face", "bevel", "radialMetres"),
   bevelAxialMetres: edge("bevel along the rim", "bevel", "axialMetres"),
   coreDiameterMetres: core("core diameter", "diameterMetres"),

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { exactlyOneInSchema, requireExactlyOne } from "../../document/exactlyOne";
 import { type Bounds, quantity, strictRecord, text } from "../../document/quantity";
 import type { Material } from "./materials";
 import type { PuckSpec } from "./puckSpec";
@@ -23,8 +24,31 @@ function kinds<const Options extends readonly [z.core.$ZodTypeDiscriminable, ...
 
 const profileRule = "it must be a list of 2 to 500 pairs [inset from the rim, inset from the face], m";
 
+const edgeRadiusKeys = ["edgeRadiusMetres", "radiusMetres"] as const;
+
+interface RoundedEdge {
+  readonly kind: "radius";
+  readonly edgeRadiusMetres: number;
+}
+
+/**
+ * Files of earlier releases say radiusMetres; it is read as edgeRadiusMetres, the name that it has everywhere else. The
+ * type is what comes out: with exactly one of both keys given, edgeRadiusMetres is always there.
+ */
+const roundedEdgeDocument = strictRecord("a rounded edge", {
+  kind: z.literal("radius"),
+  edgeRadiusMetres: quantity("Radius", insetBounds).optional(),
+  radiusMetres: quantity("Earlier name of edgeRadiusMetres", insetBounds).meta({ deprecated: true }).optional(),
+})
+  .superRefine((edge, context) => requireExactlyOne(edge, edgeRadiusKeys, context))
+  .meta({ allOf: [exactlyOneInSchema(edgeRadiusKeys)] })
+  .overwrite(({ kind, edgeRadiusMetres, radiusMetres }) => ({
+    kind,
+    edgeRadiusMetres: edgeRadiusMetres ?? radiusMetres,
+  })) as z.ZodType<RoundedEdge, RoundedEdge> & z.core.$ZodTypeDiscriminable;
+
 const edgeDocument = kinds("an edge", [
-  strictRecord("a rounded edge", { kind: z.literal("radius"), radiusMetres: quantity("Radius", insetBounds) }),
+  roundedEdgeDocument,
   strictRecord("a bevelled edge", {
     kind: z.literal("bevel"),
     radialMetres: quantity("Inset along the face", insetBounds),

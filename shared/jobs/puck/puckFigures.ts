@@ -86,7 +86,7 @@ export function puckFigures(spec: PuckSpec, setting: PuckSetting): Result<PuckFi
   return success({
     diameterMetres: spec.diameterMetres,
     thicknessMetres: spec.thicknessMetres,
-    edgeRadiusMetres: spec.edge.kind === "radius" ? spec.edge.radiusMetres : spec.edge.kind === "bevel" ? 0 : null,
+    edgeRadiusMetres: spec.edge.kind === "radius" ? spec.edge.edgeRadiusMetres : spec.edge.kind === "bevel" ? 0 : null,
     volumeCubicMetres: displaced.volume,
     massKilograms: mass.volume,
     coreMassKilograms: spec.core.kind === "none" ? 0 : coreMaterial.value.density * coreSolid.volume,

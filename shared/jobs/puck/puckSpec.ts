@@ -17,7 +17,7 @@ export interface PuckSpec {
 
 /** How a face turns into the rim; both edges are alike. */
 export type PuckEdge =
-  | { readonly kind: "radius"; readonly radiusMetres: number }
+  | { readonly kind: "radius"; readonly edgeRadiusMetres: number }
   | { readonly kind: "bevel"; readonly radialMetres: number; readonly axialMetres: number }
   /** Straight lines through points (inset from the rim, inset from the face), m, from the face (0 from it) to the rim. */
   | { readonly kind: "profile"; readonly points: readonly (readonly [number, number])[] };

@@ -34,7 +34,7 @@ export interface StripStream {
  */
 export function profileSection({ thicknessMetres: t, edge }: PuckSpec, chord: number): SectionSpec {
   if (edge.kind === "radius") {
-    const edgeRadius = Math.max(edge.radiusMetres, smallestRadiusRatio * Math.min(t, chord));
+    const edgeRadius = Math.max(edge.edgeRadiusMetres, smallestRadiusRatio * Math.min(t, chord));
     return { family: "roundedRectangle", length: chord, height: t, edgeRadius };
   }
   if (edge.kind === "bevel") {

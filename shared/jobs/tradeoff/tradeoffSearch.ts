@@ -40,14 +40,15 @@ export function tradeoffSearch(theCase: PuckCase): Result<TradeoffSearch> {
   const { stream, play } = theCase;
   const plan = preparePlan(stream.panelCount);
   if (!plan.ok) return plan;
-  const dragsFor = (puck: Pick<CasePuck, "spec" | "figures" | "finish">) => {
+  const dragsFor = (puck: Pick<CasePuck, "spec" | "figures" | "sandGrainRoughness">) => {
     const flows = solvePuckFlows(puck, stream, plan.value, { flatGap: play.flatGap, sweptGaps: [] });
     return flows.ok ? conditionDrags(puck, flows.value, theCase) : flows;
   };
   const [baseline] = theCase.pucks;
   const baselineDrags = dragsFor(baseline);
   if (!baselineDrags.ok) return baselineDrags;
-  const dragsOf = (spec: PuckSpec, figures: PuckFigures) => dragsFor({ spec, figures, finish: template.finish });
+  const dragsOf = (spec: PuckSpec, figures: PuckFigures) =>
+    dragsFor({ spec, figures, sandGrainRoughness: template.sandGrainRoughness });
   const dragIndexOf: DragIndexOf = (spec, figures) => {
     const drags = dragsOf(spec, figures);
     if (!drags.ok) return drags;

@@ -19,7 +19,7 @@ export interface HeldStream {
   /** A fraction. */
   readonly turbulenceIntensity: number;
   /** Equivalent sand-grain roughness, m. */
-  readonly finish: number;
+  readonly sandGrainRoughness: number;
   /** False leaves out the engine's errors against published values, which take longer than the drag. */
   readonly withBands: boolean;
 }
@@ -60,9 +60,9 @@ function heldEdgeOn(puck: HeldPuck): Result<PreparedHeldPuck> {
   return success({
     sections,
     applicability: edgeOnApplicability({ spec }, null),
-    solve: ({ turbulenceIntensity, finish, withBands }, reynoldsNumbers) => {
+    solve: ({ turbulenceIntensity, sandGrainRoughness, withBands }, reynoldsNumbers) => {
       const speeds = reynoldsNumbers.map((reynolds) => speedAt(reynolds, puck));
-      const open = solveSections({ spec, finish }, sections, {
+      const open = solveSections({ spec, sandGrainRoughness }, sections, {
         speeds,
         kinematicViscosity: anyViscosity,
         turbulenceIntensity,

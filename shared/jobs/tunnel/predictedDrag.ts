@@ -113,7 +113,7 @@ function predictPuck(
   const predicted: PredictedDrag[] = [];
   for (const turbulencePercent of turbulencePercents) {
     const turbulenceIntensity = turbulencePercent / 100;
-    const solved = solve({ turbulenceIntensity, finish: roughness, withBands: true }, reynolds);
+    const solved = solve({ turbulenceIntensity, sandGrainRoughness: roughness, withBands: true }, reynolds);
     if (!solved.ok) return solved;
     const points = solved.value.map(({ drag: { dragCoefficient } }, i): PredictedPoint => {
       return { reynolds: reynolds[i], direction: "rising", dragCoefficient, regime: null };

@@ -40,7 +40,7 @@ export function puckDrawingShape(spec: PuckSpec): PuckDrawing {
 
 function edgeText({ edge }: PuckSpec): string {
   const mm = (metres: number) => Number((1000 * metres).toPrecision(4));
-  if (edge.kind === "radius") return `R ${mm(edge.radiusMetres)}`;
+  if (edge.kind === "radius") return `R ${mm(edge.edgeRadiusMetres)}`;
   if (edge.kind === "bevel") return `${mm(edge.radialMetres)} × ${mm(edge.axialMetres)}`;
   return "free profile";
 }

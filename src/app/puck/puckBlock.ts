@@ -12,7 +12,11 @@ const degrees = (radians: number) => (radians * 180) / Math.PI;
 
 /** The inputs as the puck block of a case file: candidate first among the candidates, then the others. */
 export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): PuckBlockDocument {
-  const entry = ({ spec, finish }: PuckMake) => ({ puck: spec, sandGrainRoughnessMetres: finish, keepCore: true });
+  const entry = ({ spec, sandGrainRoughness }: PuckMake) => ({
+    puck: spec,
+    sandGrainRoughnessMetres: sandGrainRoughness,
+    keepCore: true,
+  });
   const { play } = inputs;
   const massTarget = fittingTarget(inputs.candidate.spec, inputs.massTarget);
   return {
@@ -92,8 +96,8 @@ export function puckCaseOf(inputs: PuckInputs, others: readonly PuckMake[]): Res
   const resolved = resolvePuckCase(puckBlock(inputs, others), {
     fluid: fluid.value,
     speeds: inputs.play.speeds,
-    turbulencePercents: inputs.play.turbulences.map((share) => 100 * share),
-    finish: inputs.candidate.finish,
+    turbulencePercents: inputs.play.turbulenceIntensities.map((share) => 100 * share),
+    sandGrainRoughness: inputs.candidate.sandGrainRoughness,
   });
   if (resolved.ok) return success(resolved.value);
   const [first] = resolved.problems;

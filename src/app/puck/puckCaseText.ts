@@ -50,8 +50,8 @@ export function puckCaseContent(inputs: PuckInputs, others: readonly PuckMake[])
     title: inputs.title,
     fluid: inputs.play.fluid,
     speedsMetresPerSecond: inputs.play.speeds,
-    sandGrainRoughnessMetres: [inputs.candidate.finish],
-    turbulencePercents: inputs.play.turbulences.map((share) => Number((100 * share).toPrecision(12))),
+    sandGrainRoughnessMetres: [inputs.candidate.sandGrainRoughness],
+    turbulencePercents: inputs.play.turbulenceIntensities.map((share) => Number((100 * share).toPrecision(12))),
     puck: puckBlock(inputs, others),
   };
 }
@@ -72,10 +72,10 @@ export function readPuckCase(content: string): PuckCaseReading {
   const parsed = parseDocument(content, puckCaseDocument);
   if (!parsed.ok) return parsed;
   const { title, fluid, puck: block } = parsed.value;
-  const [firstFinish = demoPuck.candidate.finish] = valuesOf(parsed.value.sandGrainRoughnessMetres ?? []);
+  const [firstFinish = demoPuck.candidate.sandGrainRoughness] = valuesOf(parsed.value.sandGrainRoughnessMetres ?? []);
   const make = (entry: PuckBlockDocument["baselines"][number]): PuckMake => ({
     spec: sizedSpec(entry, block, fluid),
-    finish: entry.sandGrainRoughnessMetres ?? firstFinish,
+    sandGrainRoughness: entry.sandGrainRoughnessMetres ?? firstFinish,
   });
   const [baseline, ...otherBaselines] = block.baselines.map(make);
   const [candidate, ...others] = (block.candidates ?? []).map(make);
@@ -88,7 +88,7 @@ export function readPuckCase(content: string): PuckCaseReading {
     play: {
       fluid,
       speeds: rising(expandSweep(parsed.value.speedsMetresPerSecond)),
-      turbulences: rising(valuesOf(parsed.value.turbulencePercents)).map((percent) => percent / 100),
+      turbulenceIntensities: rising(valuesOf(parsed.value.turbulencePercents)).map((percent) => percent / 100),
       shares: play.orientationShares,
       flatPlace: play.flatPlace ?? "floor",
       flatGap: play.flatGapMetres ?? 0,

@@ -38,7 +38,7 @@ export const wholeFields: readonly PuckField[] = [
 ];
 
 export const edgeKinds: Readonly<Record<PuckEdge["kind"], PartKind>> = {
-  radius: { label: "rounded", fields: [length("edge", "radiusMetres", "Edge radius", "edge radius", false)] },
+  radius: { label: "rounded", fields: [length("edge", "edgeRadiusMetres", "Edge radius", "edge radius", false)] },
   bevel: {
     label: "bevelled",
     fields: [
@@ -141,7 +141,7 @@ export function ofKind(spec: PuckSpec, part: PuckPart, kind: string): PuckSpec {
   const material = spec.core.kind === "none" ? "lead" : spec.core.material;
   const choices: Readonly<Record<PuckPart, readonly (PuckEdge | PuckFace | RimTexture | PuckCore)[]>> = {
     edge: [
-      { kind: "radius", radiusMetres: t / 5 },
+      { kind: "radius", edgeRadiusMetres: t / 5 },
       { kind: "bevel", radialMetres: t / 5, axialMetres: t / 5 },
       {
         kind: "profile",

@@ -12,7 +12,7 @@ import type { MotionInput } from "./motionInputs";
 export interface PuckMake {
   readonly spec: PuckSpec;
   /** Equivalent sand-grain roughness of the faces and of a plain rim, m. */
-  readonly finish: number;
+  readonly sandGrainRoughness: number;
 }
 
 /** The water that pucks meet and how they are used in it. */
@@ -21,7 +21,7 @@ export interface PlayInputs {
   /** Speeds at which drag is given, m/s, rising. */
   readonly speeds: readonly number[];
   /** Fractions, rising; the index is averaged over them as well. */
-  readonly turbulences: readonly number[];
+  readonly turbulenceIntensities: readonly number[];
   readonly shares: OrientationShares;
   /** Where a puck lies flat. */
   readonly flatPlace: "floor" | "openWater";

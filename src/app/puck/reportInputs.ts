@@ -11,14 +11,14 @@ export function puckReportInputs(
   { inputs, fluid }: MeasuredPuck,
   units: UnitPreferences,
 ): readonly (readonly [string, string])[] {
-  const { spec, finish } = inputs.candidate;
+  const { spec, sandGrainRoughness } = inputs.candidate;
   const { play, rules, tolerances } = inputs;
   const part = (kind: PartKind) =>
     [
       kind.label,
       ...kind.fields.map((field) => `${field.label} ${quantityText(fieldOf(spec, field), field.kind, units)}`),
     ].join(", ");
-  const preset = presetOf(finishPresets, finish);
+  const preset = presetOf(finishPresets, sandGrainRoughness);
   const speeds = play.speeds.map((speed) => quantityText(speed, "speed", units)).join(", ");
   const shares = Object.entries(orientationTexts).map(
     ([key, label]) => `${label} ${play.shares[key as keyof typeof orientationTexts]}`,
@@ -39,11 +39,11 @@ export function puckReportInputs(
     ["Rim", part(rimKinds[spec.rim.kind])],
     ["Core", spec.core.kind === "none" ? "none" : `${spec.core.material}, ${part(coreKinds[spec.core.kind])}`],
     ["Coat", spec.coatMaterial],
-    ["Finish, ks", `${quantityText(finish, "length", units)}${preset ? ` (${preset.label})` : ""}`],
+    ["Finish, ks", `${quantityText(sandGrainRoughness, "length", units)}${preset ? ` (${preset.label})` : ""}`],
     ["Baseline", inputs.baseline.spec.name],
     ["Fluid", `${fluid.name}, ${fluid.density.toPrecision(5)} kg/m³, ${fluid.kinematicViscosity.toPrecision(4)} m²/s`],
     ["Speeds", speeds],
-    ["Turbulence", play.turbulences.map((one) => quantityText(one, "fraction", units)).join(", ")],
+    ["Turbulence", play.turbulenceIntensities.map((one) => quantityText(one, "fraction", units)).join(", ")],
     ["Shares of play", shares.join(", ")],
     ["Sliding friction", `${play.frictionCoefficient} ± ${play.frictionSpread}`],
     ["Rules", rules === null ? "none" : `${rules.name}, ${rules.date}`],

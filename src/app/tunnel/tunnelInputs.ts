@@ -15,7 +15,7 @@ export const startTunnel: TunnelInputs = {
         name: "Harbour baseline",
         diameterMetres: 0.08,
         thicknessMetres: 0.03,
-        edge: { kind: "radius", radiusMetres: 0.006 },
+        edge: { kind: "radius", edgeRadiusMetres: 0.006 },
         face: { kind: "flat" },
         rim: { kind: "plain" },
         core: { kind: "none" },

@@ -34,8 +34,10 @@ export function puckViewScenarios(stage: () => Stage): void {
     await page.locator("ww-puck-drawing text", { hasText: "⌀ 84" }).waitFor();
     await page.locator("ww-puck-rules li[data-figure=diameterMetres]", { hasText: "84 mm is outside" }).waitFor();
 
-    await puckField(page, "edge.radiusMetres").locator("input").fill("18");
-    await puckField(page, "edge.radiusMetres").locator(".error", { hasText: "exceeds half the thickness" }).waitFor();
+    await puckField(page, "edge.edgeRadiusMetres").locator("input").fill("18");
+    await puckField(page, "edge.edgeRadiusMetres")
+      .locator(".error", { hasText: "exceeds half the thickness" })
+      .waitFor();
     await page.locator("ww-puck-figures .state", { hasText: "Stale" }).waitFor();
     expect(await figure(page, "diameterMetres", 0)).toBe("84\u00a0mm");
     await page.getByRole("button", { name: "Undo" }).click();

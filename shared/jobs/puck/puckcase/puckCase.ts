@@ -18,7 +18,7 @@ export interface CasePuck {
   readonly spec: PuckSpec;
   readonly figures: PuckFigures;
   /** Equivalent sand-grain roughness of its faces and of a plain rim, m. */
-  readonly finish: number;
+  readonly sandGrainRoughness: number;
   readonly note: string | null;
 }
 

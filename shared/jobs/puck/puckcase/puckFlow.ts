@@ -45,7 +45,7 @@ export function preparePlan(panelCount: number): Result<PreparedSection> {
 
 /** Solves plan and profile of a puck once and gives its drag curves at every turbulence of the stream. */
 export function solvePuckFlows(
-  puck: Pick<CasePuck, "spec" | "finish">,
+  puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
   stream: PuckStream,
   plan: PreparedSection,
   gaps: FloorGaps,
@@ -98,7 +98,7 @@ export interface PreparedSections {
 
 /** Drag curves of prepared sections in one stream. */
 export function solveSections(
-  puck: Pick<CasePuck, "spec" | "finish">,
+  puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
   { plan, profiles }: PreparedSections,
   strips: StripStream,
 ): Result<EdgeOnSections> {
@@ -146,7 +146,7 @@ export function prepareProfiles(
 }
 
 function profileDrag(
-  puck: Pick<CasePuck, "spec" | "finish">,
+  puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
   profiles: readonly PreparedProfile[],
   strips: StripStream,
 ): Result<ProfileStrip[]> {

@@ -20,8 +20,8 @@ export function streamProblems(puck: CasePuck, stream: PuckStream, field: string
     const message = `speeds give Reynolds numbers ${slowest.toPrecision(3)} (thickness) to ${fastest.toPrecision(3)} (diameter); both must be from ${from} to ${to}`;
     problems.push(problemAt(`${field}.puck`, message, "reynolds-range"));
   }
-  const rim = puck.spec.rim.kind === "rough" ? puck.spec.rim.sandGrainRoughnessMetres : puck.finish;
-  const ratio = Math.max(puck.finish / t, rim / d);
+  const rim = puck.spec.rim.kind === "rough" ? puck.spec.rim.sandGrainRoughnessMetres : puck.sandGrainRoughness;
+  const ratio = Math.max(puck.sandGrainRoughness / t, rim / d);
   if (!(ratio <= roughnessRatioBounds.to)) {
     const message = `its roughness is ${ratio.toPrecision(3)} of the thickness or diameter; it must be at most ${roughnessRatioBounds.to}`;
     problems.push(problemAt(field, message, "roughness-range"));

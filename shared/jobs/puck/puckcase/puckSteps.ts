@@ -80,7 +80,7 @@ function puckResult(
     role: puck.role,
     note: puck.note,
     puck: spec,
-    sandGrainRoughnessMetres: puck.finish,
+    sandGrainRoughnessMetres: puck.sandGrainRoughness,
     figures,
     rules,
     drag: drag.rows,

@@ -10,20 +10,27 @@ export const recessNote =
 /** Roughnesses of the plain wall and of what grooves could amount to, m, smaller first; one where there are no grooves. */
 export type Roughnesses = readonly number[];
 
-export function rimRoughness({ spec, finish }: Pick<CasePuck, "spec" | "finish">): Roughnesses {
+export function rimRoughness({ spec, sandGrainRoughness }: Pick<CasePuck, "spec" | "sandGrainRoughness">): Roughnesses {
   if (spec.rim.kind === "rough") return [spec.rim.sandGrainRoughnessMetres];
   // Rings lie along the flow round the rim: they are no obstacle to it.
-  return spec.rim.kind === "axialGrooves" ? [finish, Math.max(finish, spec.rim.depthMetres)] : [finish];
+  return spec.rim.kind === "axialGrooves"
+    ? [sandGrainRoughness, Math.max(sandGrainRoughness, spec.rim.depthMetres)]
+    : [sandGrainRoughness];
 }
 
-export function faceRoughness({ spec, finish }: Pick<CasePuck, "spec" | "finish">): Roughnesses {
-  return spec.face.kind === "radialGrooves" ? [finish, Math.max(finish, spec.face.depthMetres)] : [finish];
+export function faceRoughness({
+  spec,
+  sandGrainRoughness,
+}: Pick<CasePuck, "spec" | "sandGrainRoughness">): Roughnesses {
+  return spec.face.kind === "radialGrooves"
+    ? [sandGrainRoughness, Math.max(sandGrainRoughness, spec.face.depthMetres)]
+    : [sandGrainRoughness];
 }
 
 /** What is assumed of edges, grooves and recesses in the sections. */
 export function surfaceNotes({ edge, face, rim, thicknessMetres: t }: PuckSpec): string[] {
   const notes: string[] = [];
-  if (edge.kind === "radius" && edge.radiusMetres < smallestRadiusRatio * t) notes.push(sharpEdgeNote);
+  if (edge.kind === "radius" && edge.edgeRadiusMetres < smallestRadiusRatio * t) notes.push(sharpEdgeNote);
   if (face.kind === "radialGrooves" || rim.kind === "axialGrooves") notes.push(grooveNote);
   if (face.kind === "recess") notes.push(recessNote);
   return notes;

@@ -14,7 +14,7 @@ export interface PuckSurroundings {
   readonly speeds: readonly number[];
   readonly turbulencePercents: readonly number[];
   /** Equivalent sand-grain roughness, m, where a puck names none. */
-  readonly finish: number;
+  readonly sandGrainRoughness: number;
 }
 
 type Entry = PuckBlockDocument["baselines"][number];
@@ -56,7 +56,7 @@ export function resolvePuckCase(
     const puck = {
       ...sized.value,
       role,
-      finish: entry.sandGrainRoughnessMetres ?? around.finish,
+      sandGrainRoughness: entry.sandGrainRoughnessMetres ?? around.sandGrainRoughness,
       note: entry.note ?? null,
     };
     problems.push(...streamProblems(puck, stream, field), ...gapProblems(puck, block.play));

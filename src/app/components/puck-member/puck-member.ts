@@ -57,7 +57,7 @@ export class PuckMember extends LitElement {
     const { candidate, baseline } = presentPuck();
     const taken = [candidate, baseline, ...this.pins.value.map(({ make }) => make)].map(({ spec }) => spec.name);
     const spec = { ...report.puck, name: freeName(`Front ${this.number}`, taken) };
-    return { spec, finish: this.inputs?.candidate.finish ?? candidate.finish };
+    return { spec, sandGrainRoughness: this.inputs?.candidate.sandGrainRoughness ?? candidate.sandGrainRoughness };
   }
 
   /** Works on this puck; the present candidate is pinned, so that nothing is lost. */

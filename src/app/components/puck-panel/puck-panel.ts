@@ -62,8 +62,8 @@ export class PuckPanel extends LitElement {
 
   protected override render() {
     const { spec } = this;
-    const { finish } = this.inputs.value.candidate;
-    const preset = presetOf(finishPresets, finish);
+    const { sandGrainRoughness } = this.inputs.value.candidate;
+    const preset = presetOf(finishPresets, sandGrainRoughness);
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Puck</h2></div>
       <div class="stack">
@@ -86,12 +86,12 @@ export class PuckPanel extends LitElement {
           <legend>Coat and finish</legend>
           ${this.renderMaterial("coatMaterial", "Coat material", spec.coatMaterial, (coatMaterial) => this.change({ ...spec, coatMaterial }))}
           <div class="row">
-            <label for="finish">Finish</label>
+            <label for="sandGrainRoughness">Finish</label>
             <select
               id="finish"
               @change=${(event: Event) => {
                 const chosen = finishPresets.find(({ key }) => key === (event.target as HTMLSelectElement).value);
-                if (chosen) changeCandidate({ finish: chosen.value });
+                if (chosen) changeCandidate({ sandGrainRoughness: chosen.value });
               }}
             >
               <option value="" ?selected=${preset === undefined}>own value</option>
@@ -101,11 +101,11 @@ export class PuckPanel extends LitElement {
           <ww-quantity-field
             label="Finish, ks"
             kind="length"
-            .value=${finish}
+            .value=${sandGrainRoughness}
             .lowest=${0}
             .highest=${0.005}
             .hint=${preset?.source ?? ""}
-            @quantity-change=${(event: QuantityChange) => changeCandidate({ finish: event.detail.value })}
+            @quantity-change=${(event: QuantityChange) => changeCandidate({ sandGrainRoughness: event.detail.value })}
           ></ww-quantity-field>
         </fieldset>
         <ww-puck-materials></ww-puck-materials>

@@ -76,12 +76,12 @@ export class PuckPlayPanel extends LitElement {
         <ww-puck-list-field
           label="Turbulence intensities"
           kind="fraction"
-          .values=${play.turbulences}
+          .values=${play.turbulenceIntensities}
           .lowest=${0}
           .highest=${0.2}
           .most=${4}
           hint="About 1 % in a calm pool, 5 % in play: estimates, no published value was found."
-          @list-change=${(event: ListChange) => this.set({ turbulences: event.detail.values })}
+          @list-change=${(event: ListChange) => this.set({ turbulenceIntensities: event.detail.values })}
         ></ww-puck-list-field>
         <fieldset>
           <legend>Shares of play</legend>

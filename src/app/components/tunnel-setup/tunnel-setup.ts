@@ -47,7 +47,7 @@ export class TunnelSetup extends LitElement {
       puck: candidate.spec as NonNullable<TunnelBlockDocument["model"]["puck"]>,
       attitude: attitude ?? "edgeOn",
       scale,
-      sandGrainRoughnessMetres: candidate.finish,
+      sandGrainRoughnessMetres: candidate.sandGrainRoughness,
     };
     changeBlock({ model: withoutGaps(model), wakeSurvey: undefined, pressureTaps: undefined });
   }
