@@ -1,3 +1,4 @@
+import { findSwitch } from "../../numerics/rootFinder";
 import { laminarLayer } from "../layer/laminarLayer";
 import type { AxialFlow } from "./axialFlow";
 import type { AxialNodes } from "./axialNodes";
@@ -38,7 +39,8 @@ export function laminarSeparationArc(nodes: AxialNodes, speed: Readonly<Float64A
   return places[i] + (layer.separation - i) * (places[i + 1] - places[i]);
 }
 
-const halvings = 30;
+/** Separation is found to this part of a panel. */
+const positionTolerance = 1e-9;
 
 /**
  * The flow whose laminar layer separates where its wake begins, the foremost one; null when there is none.
@@ -60,13 +62,8 @@ export function laminarAxialWake(flow: AxialFlow, speedRatio: number): AxialWake
       continue;
     }
     if (Number.isNaN(attached)) return null;
-    let separated = arc[i];
-    for (let step = 0; step < halvings; step++) {
-      const middle = (attached + separated) / 2;
-      if (isAttached(middle)) attached = middle;
-      else separated = middle;
-    }
-    return axialWake(flow, separated, speedRatio);
+    const { failing } = findSwitch(isAttached, attached, arc[i], positionTolerance * (arc[i] - attached));
+    return axialWake(flow, failing, speedRatio);
   }
   return null;
 }

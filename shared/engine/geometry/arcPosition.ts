@@ -1,3 +1,5 @@
+import { findRoot } from "../../numerics/rootFinder";
+import { intervalAt } from "../../numerics/tableLookup";
 import type { SectionNodes } from "./sectionNodes";
 
 /**
@@ -20,30 +22,18 @@ export function arcAtPosition(nodes: SectionNodes, p: number): number {
 
 /** The last node at or before an arc length from the nose, m, in [0, perimeter). */
 export function nodeBeforeArc({ count, arc }: SectionNodes, arcLength: number): number {
-  let low = 0;
-  let high = count;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (arc[middle] <= arcLength) low = middle;
-    else high = middle;
-  }
-  return low;
+  return intervalAt(arc, arcLength, count);
 }
 
 /** Position p of an arc length from the nose, m (any real number, taken modulo the perimeter). */
 export function positionAtArc(nodes: SectionNodes, arcLength: number): number {
-  const { count, perimeter } = nodes;
+  const { count, arc, perimeter } = nodes;
   const wrapped = arcLength - perimeter * Math.floor(arcLength / perimeter);
-  const low = nodeBeforeArc(nodes, wrapped);
-  let left = low;
-  let right = low + 1;
-  for (let i = 0; i < 40; i++) {
-    const middle = (left + right) / 2;
-    const value = middle === count ? perimeter : arcAtPosition(nodes, middle);
-    if (value <= wrapped) left = middle;
-    else right = middle;
-  }
-  return left;
+  const node = nodeBeforeArc(nodes, wrapped);
+  const end = node + 1 === count ? perimeter : arc[node + 1];
+  return findRoot((p) => arcAtPosition(nodes, p) - wrapped, node, node + 1, {
+    endValues: [Math.min(0, arc[node] - wrapped), Math.max(0, end - wrapped)],
+  });
 }
 
 /** Value at position p of a quantity given at the nodes, by the cubic through the four nearest nodes, periodic. */

@@ -1,3 +1,5 @@
+import { findRoot } from "../../numerics/rootFinder";
+import { intervalAt } from "../../numerics/tableLookup";
 import type { Contour, ContourBend } from "./contour";
 
 /** Share of the nodes that follows the turning of the contour; the rest is spread evenly along the arc. */
@@ -84,21 +86,15 @@ export function gradingMap(contour: Contour): ArcMap {
   const shares = marks.map((arc) => density.upTo(arc));
   return (t) => {
     const target = t / (2 * Math.PI);
-    let mark = 0;
-    while (mark + 2 < marks.length && shares[mark + 1] <= target) mark++;
-    let low = marks[mark];
-    let high = marks[mark + 1];
-    let arc = low + ((high - low) * (target - shares[mark])) / (shares[mark + 1] - shares[mark] || 1);
-    for (let step = 0; step < 100; step++) {
-      const error = density.upTo(arc) - target;
-      if (error > 0) high = arc;
-      else low = arc;
-      const newton = arc - error / density.at(arc);
-      const next = newton >= low && newton <= high ? newton : (low + high) / 2;
-      const settled = Math.abs(next - arc) <= 1e-15 * perimeter;
-      arc = next;
-      if (settled) break;
-    }
+    const mark = intervalAt(shares, target);
+    const low = marks[mark];
+    const high = marks[mark + 1];
+    const arc = findRoot((at) => density.upTo(at) - target, low, high, {
+      endValues: [Math.min(0, shares[mark] - target), Math.max(0, shares[mark + 1] - target)],
+      slope: density.at,
+      guess: low + ((high - low) * (target - shares[mark])) / (shares[mark + 1] - shares[mark] || 1),
+      tolerance: 1e-15 * perimeter,
+    });
     return { arc, arcRate: 1 / (2 * Math.PI * density.at(arc)) };
   };
 }

@@ -1,3 +1,4 @@
+import { intervalAt } from "../../numerics/tableLookup";
 import type { Contour, ContourBend } from "./contour";
 import type { ContourPiece } from "./contourPiece";
 import { noseArc } from "./noseArc";
@@ -23,14 +24,8 @@ export function joinPieces(name: string, pieces: readonly ContourPiece[], mirror
   const centroid: [number, number] = [momentX / area, mirrorSymmetric ? 0 : momentY / area];
 
   const locate = (arcFromStart: number) => {
-    let low = 0;
-    let high = pieces.length;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (starts[middle] <= arcFromStart) low = middle;
-      else high = middle;
-    }
-    return pieces[low].at(Math.min(arcFromStart - starts[low], pieces[low].length));
+    const i = intervalAt(starts, arcFromStart);
+    return pieces[i].at(Math.min(arcFromStart - starts[i], pieces[i].length));
   };
   const nose = noseArc(locate, starts, centroid);
   const wrap = (arc: number) => {

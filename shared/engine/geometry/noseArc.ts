@@ -1,3 +1,4 @@
+import { findRoot } from "../../numerics/rootFinder";
 import type { ContourPoint } from "./contour";
 
 /** Stretches into which the contour is cut, at least, when looking for crossings of the axis. */
@@ -23,8 +24,9 @@ export function noseArc(
       const step = (starts[k + 1] - starts[k]) / stretchesPerPiece;
       const start = starts[k] + step * j;
       const end = starts[k] + step * (j + 1);
-      if (!(heightAt(start) > 0 && heightAt(end) <= 0)) continue;
-      const arc = crossing(heightAt, start, end);
+      const endValues: [number, number] = [heightAt(start), heightAt(end)];
+      if (!(endValues[0] > 0 && endValues[1] <= 0)) continue;
+      const arc = findRoot(heightAt, start, end, { endValues });
       const { x } = at(arc < perimeter ? arc : 0);
       if (x < bestX) {
         bestX = x;
@@ -33,18 +35,4 @@ export function noseArc(
     }
   }
   return best < perimeter ? best : 0;
-}
-
-/** Where a function falls through zero between a and b: bisection down to neighbouring numbers. */
-function crossing(f: (arc: number) => number, a: number, b: number): number {
-  let left = a;
-  let right = b;
-  for (;;) {
-    const middle = (left + right) / 2;
-    if (!(middle > left && middle < right)) return right;
-    const value = f(middle);
-    if (value === 0) return middle;
-    if (value > 0) left = middle;
-    else right = middle;
-  }
 }

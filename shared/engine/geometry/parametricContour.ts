@@ -1,4 +1,6 @@
 import { gaussIntegral } from "../../numerics/gaussLegendre";
+import { findRoot } from "../../numerics/rootFinder";
+import { intervalAt } from "../../numerics/tableLookup";
 import { areaMoments } from "./areaMoments";
 import type { ContourBend, ContourPoint } from "./contour";
 import type { ContourPiece, Path } from "./contourPiece";
@@ -37,28 +39,22 @@ export function parametricPiece(path: Path, breaks: ArrayLike<number>): Parametr
   const length = starts[count];
 
   const parameterAt = (arc: number) => {
-    const i = intervalOf(starts, arc);
+    const i = intervalAt(starts, arc);
     const target = arc - starts[i];
-    let low = parameters[i];
-    let high = parameters[i + 1];
-    let t = low + ((high - low) * target) / lengths[i];
-    for (let step = 0; step < 30; step++) {
-      const error = gaussIntegral(speedAt, parameters[i], t) - target;
-      if (error > 0) high = t;
-      else low = t;
-      if (Math.abs(error) <= 1e-15 * length) break;
-      const newton = t - error / speedAt(t);
-      const next = newton >= low && newton <= high ? newton : (low + high) / 2;
-      if (next === t) break;
-      t = next;
-    }
-    return t;
+    const low = parameters[i];
+    const high = parameters[i + 1];
+    return findRoot((t) => gaussIntegral(speedAt, low, t) - target, low, high, {
+      endValues: [Math.min(0, -target), Math.max(0, lengths[i] - target)],
+      slope: speedAt,
+      guess: low + ((high - low) * target) / lengths[i],
+      valueTolerance: 1e-15 * length,
+    });
   };
   return {
     length,
     at: (arc) => pointOn(path, parameterAt(arc)),
     arcAt: (t) => {
-      const i = intervalOf(parameters, t);
+      const i = intervalAt(parameters, t);
       return starts[i] + gaussIntegral(speedAt, parameters[i], t);
     },
     parameterAt,
@@ -73,18 +69,6 @@ function pointOn(path: Path, t: number): ContourPoint {
   const { x, y, dx, dy, ddx, ddy } = path(t);
   const speed = Math.hypot(dx, dy);
   return { x, y, tangentX: dx / speed, tangentY: dy / speed, curvature: (dx * ddy - dy * ddx) / speed ** 3 };
-}
-
-/** Index i with values[i] <= value < values[i + 1], kept within the table. */
-function intervalOf(values: ArrayLike<number>, value: number): number {
-  let low = 0;
-  let high = values.length - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (values[middle] <= value) low = middle;
-    else high = middle;
-  }
-  return low;
 }
 
 /** Cuts the path into stretches on which the quadrature is exact to rounding and the tangent turns little. */

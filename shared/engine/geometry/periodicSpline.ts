@@ -1,3 +1,4 @@
+import { intervalAt } from "../../numerics/tableLookup";
 import type { Path } from "./contourPiece";
 import type { Point } from "./lineArcContour";
 
@@ -20,13 +21,7 @@ export function periodicSpline(points: readonly Point[]): { readonly path: Path;
   const ddy = secondDerivatives(y, steps);
 
   const path: Path = (u) => {
-    let low = 0;
-    let high = count;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (knots[middle] <= u) low = middle;
-      else high = middle;
-    }
+    const low = intervalAt(knots, u);
     const h = steps[low];
     const b = (u - knots[low]) / h;
     const a = 1 - b;

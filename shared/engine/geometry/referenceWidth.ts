@@ -1,3 +1,4 @@
+import { findRoot } from "../../numerics/rootFinder";
 import type { SectionNodes } from "./sectionNodes";
 
 /** Curvatures at two neighbouring nodes that differ by more than this factor mean a joint of two curves between them. */
@@ -65,13 +66,8 @@ function quinticMaximum(
   const c3 = 10 * rise - 4 * turn + jump / 2;
   const c4 = -15 * rise + 7 * turn - jump;
   const c5 = 6 * rise - 3 * turn + jump / 2;
-  let low = 0;
-  let high = 1;
-  for (let i = 0; i < 52; i++) {
-    const u = (low + high) / 2;
-    if (d0 + u * (s0 + u * (3 * c3 + u * (4 * c4 + u * 5 * c5))) > 0) low = u;
-    else high = u;
-  }
-  const u = (low + high) / 2;
+  const u = findRoot((at) => d0 + at * (s0 + at * (3 * c3 + at * (4 * c4 + at * 5 * c5))), 0, 1, {
+    endValues: [d0, d1],
+  });
   return f0 + u * (d0 + u * (s0 / 2 + u * (c3 + u * (c4 + u * c5))));
 }

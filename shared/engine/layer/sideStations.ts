@@ -1,3 +1,4 @@
+import { intervalAt } from "../../numerics/tableLookup";
 import { arcAtPosition } from "../geometry/arcPosition";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { type LaminarLayer, laminarLayer } from "./laminarLayer";
@@ -105,13 +106,7 @@ export function stationValue(values: Readonly<Float64Array>, station: number): n
 /** Fractional station of an arc length / D. */
 export function stationOfArc(stations: SideStations, arcRatio: number): number {
   const { arc, count } = stations;
-  let low = 0;
-  let high = count - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (arc[middle] < arcRatio) low = middle;
-    else high = middle;
-  }
+  const low = intervalAt(arc, arcRatio, count - 1);
   return low + (arcRatio - arc[low]) / (arc[low + 1] - arc[low]);
 }
 

@@ -1,3 +1,4 @@
+import { findSwitch } from "../../numerics/rootFinder";
 import type { FlowCondition } from "../condition";
 import type { CalibratedConstants } from "../constants/calibrated";
 import { roughTransition } from "../roughness/roughTransition";
@@ -11,6 +12,9 @@ export interface AttachedTransition {
   readonly station: number;
   readonly cause: TransitionCause;
 }
+
+/** Transition is found to this part of the way from one station to the next. */
+const STATION_TOLERANCE = 1e-4;
 
 /** A trip on this side: fractional station and height / D. */
 export interface StationTrip {
@@ -55,7 +59,7 @@ export function attachedTransition(
     const place = Math.min(i, end);
     const cause = causeAt(place);
     if (cause !== null) {
-      const station = firstWhere((at) => causeAt(at) !== null, i - 1, place);
+      const station = findSwitch((at) => causeAt(at) === null, i - 1, place, STATION_TOLERANCE).failing;
       found = { station, cause: causeAt(station) ?? cause };
     }
   }
@@ -68,16 +72,4 @@ export function attachedTransition(
     }
   }
   return found;
-}
-
-/** Where between two stations a condition that holds at the second begins to hold, to 1e-4 of a station. */
-function firstWhere(holds: (station: number) => boolean, from: number, to: number): number {
-  let before = from;
-  let after = to;
-  while (after - before > 1e-4) {
-    const middle = (before + after) / 2;
-    if (holds(middle)) after = middle;
-    else before = middle;
-  }
-  return after;
 }

@@ -1,3 +1,4 @@
+import { findRoot } from "../../numerics/rootFinder";
 import { problem, type Result, success } from "../../result";
 import { dragTimesStrouhalAt, type VortexStreetTable } from "./vortexStreet";
 import { quadraticAt, type WakeFlow } from "./wakeFlow";
@@ -56,7 +57,7 @@ export function basePressures(wake: WakeFlow, street: VortexStreetTable): Result
     const k1 = LOWEST_SPEED_RATIO + ((highest - LOWEST_SPEED_RATIO) * i) / SEARCH_STEPS;
     const f1 = mismatch(k1);
     if (f0 * f1 <= 0 && f0 !== f1) {
-      const k = bisect(mismatch, k0, k1, f0);
+      const k = findRoot(mismatch, k0, k1, { endValues: [f0, f1] });
       const width = widthAt(k);
       if (width > 0) roots.push({ speedRatio: k, strouhal: roshkoStrouhal(k, width), sheddingWidth: width });
     }
@@ -70,20 +71,4 @@ export function basePressures(wake: WakeFlow, street: VortexStreetTable): Result
     );
   }
   return success(roots);
-}
-
-function bisect(f: (k: number) => number, low: number, high: number, fLow: number): number {
-  let a = low;
-  let b = high;
-  let fa = fLow;
-  for (let i = 0; i < 50; i++) {
-    const middle = (a + b) / 2;
-    const fm = f(middle);
-    if (fa * fm <= 0) b = middle;
-    else {
-      a = middle;
-      fa = fm;
-    }
-  }
-  return (a + b) / 2;
 }

@@ -1,3 +1,6 @@
+import { findRoot } from "../../numerics/rootFinder";
+import { valueInTable } from "../../numerics/tableLookup";
+
 /**
  * Far-wake drag relation of a Karman vortex street: Cd S as a function of k, the speed / U on the separation
  * streamlines, for every bluff body. With u the street's speed lag / U and h = row distance / vortex spacing,
@@ -33,15 +36,8 @@ export function streetDrag(lag: number, spacingRatio: number): number {
  * @param lag u / U, in (0, 0.45]
  */
 export function kronauerSpacingRatio(lag: number): number {
-  let low = 1e-3;
-  let high = 6;
-  for (let i = 0; i < 80; i++) {
-    const p = (low + high) / 2;
-    const slope = (1 - 2 * lag) * (Math.sinh(p) * Math.cosh(p) - p) - (2 * lag) / Math.tanh(p);
-    if (slope > 0) high = p;
-    else low = p;
-  }
-  return (low + high) / 2 / Math.PI;
+  const slope = (p: number) => (1 - 2 * lag) * (Math.sinh(p) * Math.cosh(p) - p) - (2 * lag) / Math.tanh(p);
+  return findRoot(slope, 1e-3, 6) / Math.PI;
 }
 
 /** F(k) = Cd S on a grid of the separation speed ratio k; plain data, made once by {@link vortexStreetTable}. */
@@ -71,13 +67,5 @@ export function dragTimesStrouhalAt(table: VortexStreetTable, k: number): number
   const { speedRatio, dragTimesStrouhal } = table;
   const last = speedRatio.length - 1;
   if (!(k >= speedRatio[0] && k <= speedRatio[last])) return Number.NaN;
-  let low = 0;
-  let high = last;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (speedRatio[middle] <= k) low = middle;
-    else high = middle;
-  }
-  const weight = (k - speedRatio[low]) / (speedRatio[high] - speedRatio[low]);
-  return dragTimesStrouhal[low] + weight * (dragTimesStrouhal[high] - dragTimesStrouhal[low]);
+  return valueInTable(speedRatio, dragTimesStrouhal, k);
 }

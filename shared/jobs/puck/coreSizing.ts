@@ -1,3 +1,4 @@
+import { findRoot, findSwitch } from "../../numerics/rootFinder";
 import { problem, type Result, success } from "../../result";
 import { type PuckFigures, type PuckSetting, puckFigures } from "./puckFigures";
 import type { PuckCore, PuckSpec } from "./puckSpec";
@@ -18,12 +19,9 @@ export interface SizedPuck {
   readonly figures: PuckFigures;
 }
 
-/** Interval halvings: from a 10 m span to below 1e-17 m. */
-const halvings = 60;
-
 /**
  * Finds the core dimension that gives a wanted mass, the rest of the puck unchanged.
- * Mass is monotone in each of the dimensions, so the answer is bracketed and halved down to the rounding error.
+ * Mass is monotone in each of the dimensions, so the answer is bracketed and found to the rounding error.
  * @param wantedMass     kg
  * @param freeDimension  diameter or thickness of a disc or ring, innerDiameter of a ring, coatThickness under a coat
  * @param leastCover     least material over the core, m, above 0
@@ -66,7 +64,6 @@ export function sizeCoreForMass(
   if (!small.ok) return small;
   if (!large.ok) return large;
   const mass = (sized: SizedPuck) => sized.figures.massKilograms;
-  const isRising = mass(large.value) > mass(small.value);
   const lightest = Math.min(mass(small.value), mass(large.value));
   const heaviest = Math.max(mass(small.value), mass(large.value));
   if (!(wantedMass >= lightest && wantedMass <= heaviest)) {
@@ -76,15 +73,17 @@ export function sizeCoreForMass(
       "wantedMass",
     );
   }
-  let [low, high] = range;
-  for (let i = 0; i < halvings; i++) {
-    const middle = (low + high) / 2;
-    const trial = evaluate(middle);
-    if (!trial.ok) return trial;
-    if (mass(trial.value) < wantedMass === isRising) low = middle;
-    else high = middle;
-  }
-  return evaluate((low + high) / 2);
+  let refused: Result<SizedPuck> | null = null;
+  const excess = (size: number) => {
+    const trial = evaluate(size);
+    if (trial.ok) return mass(trial.value) - wantedMass;
+    refused ??= trial;
+    return 0;
+  };
+  const size = findRoot(excess, ...range, {
+    endValues: [mass(small.value) - wantedMass, mass(large.value) - wantedMass],
+  });
+  return refused ?? evaluate(size);
 }
 
 /** The spec with one core dimension set, m; null when its core has no such dimension. */
@@ -129,30 +128,18 @@ function usableRange(
     return fits(ends[0]) && fits(ends[1]) ? ends : null;
   }
   if (dimension === "coatThickness") {
-    // Grooves take from the cover: the thinnest coat is found by halving between none and half the thickness.
+    // Grooves take from the cover: the thinnest coat is found between none and half the thickness.
     const steps = Array.from({ length: 400 }, (_, i) => leastCover + ((largest / 2 - leastCover) * i) / 400);
     const first = steps.findIndex(fits);
     if (first < 0) return null;
     const last = steps.findLastIndex(fits);
-    const thinnest = first === 0 ? steps[0] : edge(steps[first], steps[first - 1], fits);
-    const thickest = last === steps.length - 1 ? steps[last] : edge(steps[last], steps[last + 1], fits);
+    const thinnest = first === 0 ? steps[0] : findSwitch(fits, steps[first], steps[first - 1]).holding;
+    const thickest = last === steps.length - 1 ? steps[last] : findSwitch(fits, steps[last], steps[last + 1]).holding;
     return [thinnest, thickest];
   }
   const start = startingSize(spec, dimension);
   if (!fits(start)) return null;
-  return [start, fits(largest) ? largest : edge(start, largest, fits)];
-}
-
-/** The last size that fits on the way from one that does to one that does not. */
-function edge(fitting: number, failing: number, fits: (size: number) => boolean): number {
-  let good = fitting;
-  let bad = failing;
-  for (let i = 0; i < halvings; i++) {
-    const middle = (good + bad) / 2;
-    if (fits(middle)) good = middle;
-    else bad = middle;
-  }
-  return good;
+  return [start, fits(largest) ? largest : findSwitch(fits, start, largest).holding];
 }
 
 function mm(metres: number): string {

@@ -3,6 +3,7 @@ import type { Regime } from "../../engine/solution";
 import { closureNearFloor } from "../../engine/solve/floorNotes";
 import { type DragBand, dragOn, type PuckDrag, scaleBand, spanBands } from "../../engine/trust/dragInterval";
 import { gaussIntegral } from "../../numerics/gaussLegendre";
+import { valueInTable } from "../../numerics/tableLookup";
 import { problem, type Result, success } from "../../result";
 import { endRelief, endReliefCaution, shortestMeasuredRatio } from "./endRelief";
 import type { SectionDrag, SectionDragCurve } from "./sectionDrag";
@@ -121,10 +122,9 @@ function alongChord(
   chordRatio: number,
   part: keyof DragBand,
 ): number {
-  const above = strips.findIndex((strip) => strip.chordRatio >= chordRatio);
-  if (above < 0) return strips[strips.length - 1].drag[part];
-  if (above === 0) return strips[0].drag[part];
-  const a = strips[above - 1];
-  const b = strips[above];
-  return a.drag[part] + ((b.drag[part] - a.drag[part]) * (chordRatio - a.chordRatio)) / (b.chordRatio - a.chordRatio);
+  return valueInTable(
+    strips.map((strip) => strip.chordRatio),
+    strips.map(({ drag }) => drag[part]),
+    chordRatio,
+  );
 }

@@ -1,5 +1,6 @@
 import type { Regime } from "../../engine/solution";
 import type { DragBand } from "../../engine/trust/dragInterval";
+import { intervalAt } from "../../numerics/tableLookup";
 
 /** A published end relief: drag of a cylinder with two free ends over that of a long one, by length / width. */
 export interface EndReliefTable {
@@ -99,12 +100,11 @@ export function endRelief(lengthOverWidth: number, regime: Regime): DragBand {
 export function reliefFrom({ points }: EndReliefTable, lengthOverWidth: number): number {
   const last = points.length - 1;
   if (lengthOverWidth >= points[last][0]) return points[last][1];
-  const above = Math.max(
-    1,
-    points.findIndex(([ratio]) => ratio > lengthOverWidth),
+  const i = intervalAt(
+    points.map(([ratio]) => ratio),
+    lengthOverWidth,
   );
-  const [r1, v1] = points[above - 1];
-  const [r2, v2] = points[above];
+  const [[r1, v1], [r2, v2]] = [points[i], points[i + 1]];
   const value = v1 + ((v2 - v1) * Math.log(lengthOverWidth / r1)) / Math.log(r2 / r1);
   return Math.min(1, Math.max(0, value));
 }

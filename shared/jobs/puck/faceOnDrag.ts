@@ -1,4 +1,5 @@
 import { type DragBand, dragOn, type PuckDrag } from "../../engine/trust/dragInterval";
+import { valueInTable } from "../../numerics/tableLookup";
 import { problem, type Result, success } from "../../result";
 import { edgeReach } from "./outerShape";
 import type { PuckSpec } from "./puckSpec";
@@ -89,10 +90,9 @@ export function faceOnDrag(spec: PuckSpec): Result<PuckDrag> {
 }
 
 function interpolate(table: readonly (readonly [number, number])[], x: number): number {
-  const above = table.findIndex(([at]) => at >= x);
-  if (above < 0) return table[table.length - 1][1];
-  if (above === 0) return table[0][1];
-  const [x1, y1] = table[above - 1];
-  const [x2, y2] = table[above];
-  return y1 + ((y2 - y1) * (x - x1)) / (x2 - x1);
+  return valueInTable(
+    table.map(([at]) => at),
+    table.map(([, value]) => value),
+    x,
+  );
 }

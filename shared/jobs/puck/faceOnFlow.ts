@@ -9,6 +9,7 @@ import type { SectionSpec } from "../../engine/geometry/sectionSpec";
 import { reattachmentDistance, shearLayerTransitionReynolds } from "../../engine/layer/bubble";
 import { CHECKED_BANDS } from "../../engine/trust/checkedBands";
 import { type DragBand, dragOn, type PuckDrag, scaleBand } from "../../engine/trust/dragInterval";
+import { findSwitch } from "../../numerics/rootFinder";
 import { problem, type Result, success } from "../../result";
 import { attachedFrontDrag, sharpCylinderDrag } from "./faceOnDrag";
 import { edgeReach, silhouetteMeridian } from "./outerShape";
@@ -133,13 +134,7 @@ export function closingReynolds(
   const closes = (reynolds: number) =>
     reattachmentDistance(length / (separationSpeed * reynolds), separationCurvature, CALIBRATED.reattachmentSlope) !==
     null;
-  let [low, high] = [1, 1e10];
-  for (let i = 0; i < 60; i++) {
-    const middle = Math.sqrt(low * high);
-    if (closes(middle)) high = middle;
-    else low = middle;
-  }
-  return high;
+  return Math.exp(findSwitch((logarithm) => !closes(Math.exp(logarithm)), 0, Math.log(1e10)).failing);
 }
 
 /**

@@ -4,6 +4,7 @@ import type { PreparedSection } from "../../engine/solve/preparedSection";
 import { solveCondition } from "../../engine/solve/solveCondition";
 import { crisisFactor } from "../../engine/trust/dragBand";
 import { describeSection } from "../../engine/trust/sectionDescription";
+import { findSwitch } from "../../numerics/rootFinder";
 
 /** The drag crisis of a section at one roughness and turbulence. Reynolds numbers are on the width of that section. */
 export interface SectionCrisis {
@@ -15,9 +16,9 @@ export interface SectionCrisis {
   readonly factor: number;
 }
 
-/** Points of the search over the range, and halvings of the bracket after it. */
+/** Points of the search over the range, and the part of a step between them to which an end is found. */
 const scanned = 17;
-const halvings = 4;
+const stepTolerance = 1 / 16;
 
 /**
  * Looks for the drag crisis of a section in a range of Reynolds numbers.
@@ -64,12 +65,6 @@ function isSubcritical({ regime }: SectionState): boolean {
 
 /** Where a property that holds at `held` and not at `lost` ends. */
 function bracketed(held: number, lost: number, holds: (share: number) => boolean): number {
-  let low = held;
-  let high = lost;
-  for (let i = 0; i < halvings; i++) {
-    const middle = (low + high) / 2;
-    if (holds(middle)) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  const { holding, failing } = findSwitch(holds, held, lost, stepTolerance * Math.abs(lost - held));
+  return (holding + failing) / 2;
 }

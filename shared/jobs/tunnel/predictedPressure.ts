@@ -1,5 +1,6 @@
 import { prepareSettledShape } from "../../engine/section/prepareShape";
 import { solveCondition } from "../../engine/solve/solveCondition";
+import { intervalAt } from "../../numerics/tableLookup";
 import { problem, type Result, success } from "../../result";
 import type { SpeedDirection } from "./predictedDrag";
 import type { PredictedPressure } from "./pressureTaps";
@@ -28,13 +29,7 @@ export function predictPressure(
   const { arc, count, perimeter } = nodes;
   return success((at) => {
     const wrapped = at - perimeter * Math.floor(at / perimeter);
-    let low = 0;
-    let high = count;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (arc[middle] <= wrapped) low = middle;
-      else high = middle;
-    }
+    const low = intervalAt(arc, wrapped, count);
     const next = (low + 1) % count;
     const share = (wrapped - arc[low]) / ((next === 0 ? perimeter : arc[next]) - arc[low]);
     return pressureCoefficient[low] + share * (pressureCoefficient[next] - pressureCoefficient[low]);

@@ -1,4 +1,5 @@
 import { Dopri } from "dopri";
+import { findSwitch } from "../../../numerics/rootFinder";
 import { problem, type Result, success } from "../../../result";
 
 /** Rate of change of a state; writes into the last argument. */
@@ -89,14 +90,9 @@ function firstEvent(
   const crossings = events
     .filter((event) => event.value(states[index]) <= 0)
     .map((event) => {
-      let low = index === 0 ? times[0] - (times[1] - times[0]) : times[index - 1];
-      let high = times[index];
-      for (let i = 0; i < 60; i++) {
-        const middle = (low + high) / 2;
-        if (event.value(solution([middle])[0]) <= 0) high = middle;
-        else low = middle;
-      }
-      return { time: high, name: event.name };
+      const before = index === 0 ? times[0] - (times[1] - times[0]) : times[index - 1];
+      const isAhead = (time: number) => event.value(solution([time])[0]) > 0;
+      return { time: findSwitch(isAhead, before, times[index]).failing, name: event.name };
     });
   return crossings.reduce((first, crossing) => (crossing.time < first.time ? crossing : first));
 }

@@ -1,3 +1,4 @@
+import { findRoot } from "../../../numerics/rootFinder";
 import { problem, type Result, success } from "../../../result";
 import { integrateMotion } from "./integrate";
 import { checkBody, type DragAreaAtSpeed, type MotionBody, type MotionSampling } from "./motionBody";
@@ -55,7 +56,7 @@ export function sinkToFloor(
 
 /**
  * All speeds, m/s, at which drag equals weight in water, rising. A drag crisis can give three; a puck sinking from rest
- * comes to the lowest. Looked for on 400 logarithmic steps between the two speeds and refined by halving.
+ * comes to the lowest. Looked for on 400 logarithmic steps between the two speeds and refined.
  */
 export function terminalSpeeds(
   weightInFluid: number,
@@ -70,15 +71,8 @@ export function terminalSpeeds(
   const excess = (v: number) => 0.5 * fluidDensity * dragArea(v) * v * v - weightInFluid;
   const speeds = Array.from({ length: 401 }, (_, i) => lowestSpeed * (highestSpeed / lowestSpeed) ** (i / 400));
   return speeds.slice(1).flatMap((upper, i) => {
-    let low = speeds[i];
-    let high = upper;
-    const isRising = excess(low) <= 0;
-    if (isRising === excess(high) <= 0) return [];
-    for (let k = 0; k < 60; k++) {
-      const middle = (low + high) / 2;
-      if (excess(middle) <= 0 === isRising) low = middle;
-      else high = middle;
-    }
-    return [(low + high) / 2];
+    const endValues: [number, number] = [excess(speeds[i]), excess(upper)];
+    if (endValues[0] <= 0 === endValues[1] <= 0) return [];
+    return [findRoot(excess, speeds[i], upper, { endValues })];
   });
 }

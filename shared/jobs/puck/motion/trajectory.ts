@@ -1,3 +1,4 @@
+import { findRoot } from "../../../numerics/rootFinder";
 import type { IntegratedMotion } from "./integrate";
 
 /** Where the energy went, J. The residual is what the integration lost, over the largest energy in play. */
@@ -74,12 +75,7 @@ function mark(
 ): DistanceMark {
   const index = time.findIndex((t) => reading.distance(motion.stateAt(t)) >= distance);
   if (index < 0) return { distance, time: null, speed: null };
-  let low = index === 0 ? 0 : time[index - 1];
-  let high = time[index];
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (reading.distance(motion.stateAt(middle)) >= distance) high = middle;
-    else low = middle;
-  }
-  return { distance, time: high, speed: reading.speed(motion.stateAt(high)) };
+  const beyond = (t: number) => reading.distance(motion.stateAt(t)) - distance;
+  const at = index === 0 ? 0 : findRoot(beyond, time[index - 1], time[index]);
+  return { distance, time: at, speed: reading.speed(motion.stateAt(at)) };
 }
