@@ -4,8 +4,17 @@
  * @param m in [0, 1)
  */
 export function completeElliptic(m: number): { readonly K: number; readonly E: number } {
+  return completeEllipticOfComplement(1 - m);
+}
+
+/**
+ * K and E of the parameter 1 - m1, from the complementary parameter itself: near m1 = 0 no digit is lost.
+ * @param m1 in (0, 1]
+ */
+export function completeEllipticOfComplement(m1: number): { readonly K: number; readonly E: number } {
+  const m = 1 - m1;
   let a = 1;
-  let b = Math.sqrt(1 - m);
+  let b = Math.sqrt(m1);
   let c = Math.sqrt(m);
   let power = 0.5;
   let sum = power * c * c;

@@ -27,6 +27,7 @@ const engineFloors = [
   ["wake"],
   ["axial"],
   ["solve"],
+  ["whole"],
   ["trust"],
   ["section"],
   ["index\\.ts"],
