@@ -18,6 +18,7 @@ export default defineConfig({
   plugins: [listFiles()],
   worker: { format: "es" },
   build: {
+    outDir: "dist/page",
     target: "es2022",
     sourcemap: false,
     chunkSizeWarningLimit: 6000,

@@ -6,14 +6,20 @@ export const exitDone = 0;
 export const exitIncomplete = 1;
 export const exitUnusableInput = 2;
 const exitFault = 70;
-export const exitInterrupted = 130;
+const exitInterrupted = 130;
 
 /**
- * Where paths are meant from: where the user stands. `npm run` moves to the package's folder and keeps that place.
- * @param script the command's name in package.json
+ * Has a signal end the program with its usual exit status.
+ * @param leave puts things in order first: nothing half-written may stay behind
  */
-export function folderOf(script: string): string {
-  return process.env.npm_lifecycle_event === script ? (process.env.INIT_CWD ?? process.cwd()) : process.cwd();
+export function endOnSignals(leave: () => void = () => {}): void {
+  const stop = (status: number) => () => {
+    leave();
+    process.exit(status);
+  };
+  process.once("SIGINT", stop(exitInterrupted));
+  process.once("SIGTERM", stop(143));
+  process.once("SIGHUP", stop(129));
 }
 
 /** Says on one line why the input cannot be used, and gives the exit status for it. */

@@ -3,35 +3,23 @@ import { handoffFiles } from "../../shared/jobs/handoff/handoffFiles";
 import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
 import { ownTolerances } from "../../shared/jobs/puck/puckcase/puckSteps";
 import { judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
-import { exitDone, exitInterrupted, folderOf, refuse, runCommand } from "./command";
-import { type HandoffArguments, handoffArguments, handoffHelp } from "./handoffArguments";
-import { openCaseFile } from "./openCaseFile";
+import { endOnSignals, exitDone, refuse } from "./command";
+import type { HandoffInput } from "./commands/handoff";
+import { openNamedCase } from "./openCaseFile";
 import { writeFolder } from "./outputFolder";
+import { shownInputName } from "./standardInput";
 
-const startFolder = folderOf("handoff");
-
-async function main(): Promise<number> {
-  const args = handoffArguments(process.argv.slice(2));
-  if (!args.ok) return refuse(args.problem.message);
-  if (args.value.wants === "help") {
-    process.stdout.write(handoffHelp);
-    return exitDone;
-  }
-  return runFile(args.value);
-}
-
-function runFile(args: Extract<HandoffArguments, { wants: "run" }>): number {
-  process.once("SIGINT", () => process.exit(exitInterrupted));
-  process.once("SIGTERM", () => process.exit(143));
-  process.once("SIGHUP", () => process.exit(129));
-  const opened = openCaseFile(resolve(startFolder, args.file), args.file);
+export async function runHandoff(input: HandoffInput): Promise<number> {
+  endOnSignals();
+  const shown = shownInputName(input.file);
+  const opened = await openNamedCase(input.file);
   if (!opened.ok) return refuse(opened.problem.message);
   const { puck: theCase } = opened.value.theCase;
-  if (theCase === null) return refuse(`${args.file}: puck is missing; a hand-off needs a case with a puck`);
-  const puck = theCase.pucks.find(({ spec }) => spec.name === args.puck);
+  if (theCase === null) return refuse(`${shown}: puck is missing; a hand-off needs a case with a puck`);
+  const puck = theCase.pucks.find(({ spec }) => spec.name === input.puck);
   if (puck === undefined) {
     const names = theCase.pucks.map(({ spec }) => `"${spec.name}"`).join(", ");
-    return refuse(`--puck ${args.puck}: no puck of ${args.file} has this name; it must be one of ${names}`);
+    return refuse(`--puck ${input.puck}: no puck of ${shown} has this name; it must be one of ${names}`);
   }
   const judgement =
     theCase.rules === null
@@ -42,11 +30,11 @@ function runFile(args: Extract<HandoffArguments, { wants: "run" }>): number {
           ownTolerances(puck, theCase),
           theCase.sampling,
         );
-  if (judgement?.ok === false) return refuse(`${args.file}: ${judgement.problem.message}`);
+  if (judgement?.ok === false) return refuse(`${shown}: ${judgement.problem.message}`);
   const files = handoffFiles(puck, theCase, requestOf(theCase), judgement === null ? null : judgement.value);
-  if (!files.ok) return refuse(`${args.file}: ${args.puck}: ${files.problem.message}`);
-  const folder = resolve(startFolder, args.folder);
-  const written = writeFolder(folder, args.folder, files.value, args.isReplacing);
+  if (!files.ok) return refuse(`${shown}: ${input.puck}: ${files.problem.message}`);
+  const folder = resolve(input.folder);
+  const written = writeFolder(folder, input.folder, files.value, input.isReplacing);
   if (!written.ok) return refuse(written.problem.message);
   process.stdout.write(`${files.value.map(({ name }) => name).join("\n")}\n`);
   return exitDone;
@@ -60,5 +48,3 @@ function requestOf({ handoff, stream }: PuckCase) {
     date: handoff.date ?? new Date().toISOString().slice(0, 10),
   };
 }
-
-await runCommand(main);

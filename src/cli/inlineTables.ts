@@ -1,4 +1,4 @@
-import { dirname, resolve } from "node:path";
+import { resolve } from "node:path";
 import { problem, type Result, success } from "../../shared/result";
 import { mostTableBytes, readCsvTable } from "../../shared/tables/csvTable";
 import { caseFileText } from "./caseFile";
@@ -14,15 +14,15 @@ const tablePlaces: readonly (readonly string[])[] = [
 
 /**
  * The case document with the rows of every CSV file that it names in place of the path.
- * @param path      of the case file; tables are looked for from its folder
+ * @param folder    where tables are looked for from: that of the case file
  * @param shownName of the case file, for messages
  */
-export function inlineTables(document: unknown, path: string, shownName: string): Result<unknown> {
+export function inlineTables(document: unknown, folder: string, shownName: string): Result<unknown> {
   let value = document;
   for (const place of tablePlaces) {
     const inlined = replaceAt(value, place, "", (found, field) => {
       if (typeof found !== "string" || found === "") return success(found);
-      const text = caseFileText(resolve(dirname(path), found), found, "a CSV file", mostTableBytes);
+      const text = caseFileText(resolve(folder, found), found, "a CSV file", mostTableBytes);
       const table = text.ok ? readCsvTable(text.value) : text;
       if (table.ok) return table;
       const named = table.problem.message.startsWith(found) ? "" : `${found}: `;

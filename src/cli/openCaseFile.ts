@@ -6,6 +6,7 @@ import { readRuleSet } from "../../shared/jobs/puck/rules/ruleSet";
 import { problem, type Result, success } from "../../shared/result";
 import { caseFileText } from "./caseFile";
 import { inlineTables } from "./inlineTables";
+import { shownInputName, standardInputName, standardInputText } from "./standardInput";
 
 /** A case as it was read, and its document with the rules file put in place: plain data for worker threads. */
 export interface OpenedCase {
@@ -19,24 +20,35 @@ export interface OpenedCase {
  */
 export function openCaseFile(path: string, shownName: string): Result<OpenedCase> {
   const text = caseFileText(path, shownName);
-  if (!text.ok) return text;
-  const json = parseJson(text.value);
+  return text.ok ? openCaseText(text.value, dirname(path), shownName) : text;
+}
+
+/** A case by the name that was given for it: a file as seen from where the user stands, or "-" for standard input. */
+export async function openNamedCase(name: string): Promise<Result<OpenedCase>> {
+  if (name !== standardInputName) return openCaseFile(resolve(name), name);
+  const text = await standardInputText();
+  return text.ok ? openCaseText(text.value, process.cwd(), shownInputName(name)) : text;
+}
+
+/** @param folder where the files that the case names are looked for from */
+function openCaseText(text: string, folder: string, shownName: string): Result<OpenedCase> {
+  const json = parseJson(text);
   if (!json.ok) {
-    const reading = readCase(text.value, shownName);
+    const reading = readCase(text, shownName);
     return reading.ok ? success({ theCase: reading.value, document: null }) : reading;
   }
-  const tables = inlineTables(json.value, path, shownName);
+  const tables = inlineTables(json.value, folder, shownName);
   if (!tables.ok) return tables;
-  const ruled = inlineRules(tables.value, path, shownName);
+  const ruled = inlineRules(tables.value, folder, shownName);
   if (!ruled.ok) return ruled;
   const reading = readCaseDocument(ruled.value, shownName);
   return reading.ok ? success({ theCase: reading.value, document: ruled.value }) : reading;
 }
 
-function inlineRules(document: unknown, path: string, shownName: string): Result<unknown> {
+function inlineRules(document: unknown, folder: string, shownName: string): Result<unknown> {
   const rulesPath = rulesPathOf(document);
   if (rulesPath === null) return success(document);
-  const rulesText = caseFileText(resolve(dirname(path), rulesPath), rulesPath, "a rules file");
+  const rulesText = caseFileText(resolve(folder, rulesPath), rulesPath, "a rules file");
   if (!rulesText.ok) return inRules(shownName, rulesText.problem.message);
   const rules = readRuleSet(rulesText.value, rulesPath);
   if (!rules.ok) return inRules(shownName, rules.problem.message);

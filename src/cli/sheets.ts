@@ -1,38 +1,24 @@
 import { resolve } from "node:path";
-import { exitDone, exitInterrupted, folderOf, refuse, runCommand } from "./command";
-import { openCaseFile } from "./openCaseFile";
+import { endOnSignals, exitDone, refuse } from "./command";
+import type { SheetsInput } from "./commands/sheets";
+import { openNamedCase } from "./openCaseFile";
 import { writeFolder } from "./outputFolder";
 import { caseSheets } from "./sheetMakers";
-import { type SheetsArguments, sheetsArguments, sheetsHelp } from "./sheetsArguments";
+import { shownInputName } from "./standardInput";
 
-const startFolder = folderOf("sheets");
-
-async function main(): Promise<number> {
-  const args = sheetsArguments(process.argv.slice(2));
-  if (!args.ok) return refuse(args.problem.message);
-  if (args.value.wants === "help") {
-    process.stdout.write(sheetsHelp);
-    return exitDone;
-  }
-  return runFile(args.value);
-}
-
-function runFile(args: Extract<SheetsArguments, { wants: "run" }>): number {
-  process.once("SIGINT", () => process.exit(exitInterrupted));
-  process.once("SIGTERM", () => process.exit(143));
-  process.once("SIGHUP", () => process.exit(129));
-  const opened = openCaseFile(resolve(startFolder, args.file), args.file);
+export async function runSheets(input: SheetsInput): Promise<number> {
+  endOnSignals();
+  const shown = shownInputName(input.file);
+  const opened = await openNamedCase(input.file);
   if (!opened.ok) return refuse(opened.problem.message);
   const sheets = caseSheets(opened.value.theCase);
-  if (!sheets.ok) return refuse(`${args.file}: ${sheets.problem.message}`);
+  if (!sheets.ok) return refuse(`${shown}: ${sheets.problem.message}`);
   const files = sheets.value;
   if (files.length === 0) {
-    return refuse(`${args.file}: has nothing to fill in; sheets need a tunnel test or a player trial`);
+    return refuse(`${shown}: has nothing to fill in; sheets need a tunnel test or a player trial`);
   }
-  const written = writeFolder(resolve(startFolder, args.folder), args.folder, files, args.isReplacing);
+  const written = writeFolder(resolve(input.folder), input.folder, files, input.isReplacing);
   if (!written.ok) return refuse(written.problem.message);
   process.stdout.write(`${files.map(({ name }) => name).join("\n")}\n`);
   return exitDone;
 }
-
-await runCommand(main);

@@ -5,69 +5,54 @@ import { tradeoffResults } from "../../shared/jobs/tradeoff/tradeoffResults";
 import { startTradeoff, type TradeoffRun } from "../../shared/jobs/tradeoff/tradeoffRun";
 import { plannedSearch } from "../../shared/jobs/tradeoff/tradeoffSearch";
 import { tradeoffTable } from "../../shared/jobs/tradeoff/tradeoffTable";
-import { exitDone, exitIncomplete, exitInterrupted, folderOf, refuse, runCommand } from "./command";
-import { openCaseFile } from "./openCaseFile";
+import { endOnSignals, exitDone, exitIncomplete, refuse } from "./command";
+import type { TradeoffInput } from "./commands/tradeoff";
+import { openNamedCase } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";
-import { type TradeoffArguments, tradeoffArguments, tradeoffHelp } from "./tradeoffArguments";
+import { shownInputName, standardInputName } from "./standardInput";
 import { TradeoffPool, threadCount } from "./tradeoffPool";
 import { reportMembers, search } from "./tradeoffStages";
 import { caseFingerprint, readState, writeState } from "./tradeoffState";
 
-const startFolder = folderOf("tradeoff");
-
 /** Milliseconds between two saves of the state. */
 const betweenSaves = 1000;
 
-async function main(): Promise<number> {
-  const args = tradeoffArguments(process.argv.slice(2));
-  if (!args.ok) return refuse(args.problem.message);
-  if (args.value.wants === "help") {
-    process.stdout.write(tradeoffHelp);
-    return exitDone;
-  }
-  return runFile(args.value);
-}
-
-type RunArguments = Extract<TradeoffArguments, { wants: "run" }>;
-
-async function runFile(args: RunArguments): Promise<number> {
-  const path = resolve(startFolder, args.file);
-  const opened = openCaseFile(path, args.file);
+export async function runTradeoff(args: TradeoffInput): Promise<number> {
+  const shown = shownInputName(args.file);
+  const path = args.file === standardInputName ? null : resolve(args.file);
+  const opened = await openNamedCase(args.file);
   if (!opened.ok) return refuse(opened.problem.message);
   const { theCase, document } = opened.value;
   const { puck } = theCase;
-  if (puck === null) return refuse(`${args.file}: puck is missing; a trade-off needs a case with a puck`);
+  if (puck === null) return refuse(`${shown}: puck is missing; a trade-off needs a case with a puck`);
   const plan = plannedSearch(puck);
-  if (!plan.ok) return refuse(`${args.file}: ${plan.problem.message}`);
+  if (!plan.ok) return refuse(`${shown}: ${plan.problem.message}`);
   const fingerprint = caseFingerprint(document);
-  const statePath = args.state === null ? null : resolve(startFolder, args.state);
+  const statePath = args.state === null ? null : resolve(args.state);
   const first = firstRun(args, puck, plan.value, statePath, fingerprint);
   if (!first.ok) return refuse(first.problem.message);
 
   let run: TradeoffRun = first.value;
   const progress = new ProgressLine(process.stderr);
   let output: OutputFile | null = null;
+  const inputs = path === null ? [] : [path];
   const save = () =>
-    statePath === null || args.state === null ? null : writeState(statePath, args.state, fingerprint, run, [path]);
-  const stop = (status: number) => () => {
+    statePath === null || args.state === null ? null : writeState(statePath, args.state, fingerprint, run, inputs);
+  // Before anything is begun, so that no moment is left in which a signal would leave a file behind.
+  endOnSignals(() => {
     progress.end();
     const saved = save();
     output?.discard();
     if (args.state !== null && saved?.ok === true) {
       process.stderr.write(`interrupted; the same command with --resume ${args.state} goes on from here\n`);
     }
-    process.exit(status);
-  };
-  // Before anything is begun, so that no moment is left in which a signal would leave a file behind.
-  process.once("SIGINT", stop(exitInterrupted));
-  process.once("SIGTERM", stop(143));
-  process.once("SIGHUP", stop(129));
+  });
   const firstSave = save();
   if (firstSave?.ok === false) return refuse(firstSave.problem.message);
   if (args.out !== null) {
-    const forbidden = statePath === null ? [path] : [path, statePath];
-    const begun = beginOutputFile(resolve(startFolder, args.out), args.out, forbidden);
+    const forbidden = statePath === null ? inputs : [...inputs, statePath];
+    const begun = beginOutputFile(resolve(args.out), args.out, forbidden);
     if (!begun.ok) return refuse(begun.problem.message);
     output = begun.value;
   }
@@ -105,7 +90,7 @@ function about({ title, note }: Case) {
 }
 
 function firstRun(
-  args: RunArguments,
+  args: TradeoffInput,
   puck: PuckCase,
   plan: Extract<ReturnType<typeof plannedSearch>, { readonly ok: true }>["value"],
   statePath: string | null,
@@ -120,5 +105,3 @@ function firstRun(
   }
   return startTradeoff(tradeoff, plan.space);
 }
-
-await runCommand(main);

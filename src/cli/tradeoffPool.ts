@@ -19,7 +19,7 @@ export class TradeoffPool {
   constructor(document: unknown, threads: number) {
     this.threads = Array.from(
       { length: threads },
-      () => new Worker(new URL("./tradeoffThread.mjs", import.meta.url), { workerData: document }),
+      () => new Worker(new URL("./tradeoffThread.js", import.meta.url), { workerData: document }),
     );
     this.ready = this.threads.map(async (thread) => {
       await nextAnswer(thread);

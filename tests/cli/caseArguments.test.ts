@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { caseArguments, helpText } from "../../src/cli/caseArguments";
+import { caseCommand } from "../../src/cli/commands/case";
 
-describe("caseArguments(args)", () => {
+describe("the arguments of case", () => {
   it.each([
     [["a.json"], "table", null],
     [["a.json", "--json"], "json", null],
@@ -11,21 +11,21 @@ describe("caseArguments(args)", () => {
     [["--csv", "--pucks", "a.json"], "puckCsv", null],
     [["--csv", "--measurements", "a.json"], "comparisonCsv", null],
   ])("of %j asks for a %s into %s", (args, format, out) => {
-    expect(caseArguments(args)).toMatchObject({ ok: true, value: { wants: "run", format, out } });
+    expect(caseCommand.read(args)).toMatchObject({ ok: true, value: { wants: "run", format, out } });
   });
 
   it.each([[["--help"]], [["-h"]], [["a.json", "--help"]]])("of %j asks for help", (args) => {
-    expect(caseArguments(args)).toEqual({ ok: true, value: { wants: "help" } });
-    expect(helpText).toContain("--out PATH");
+    expect(caseCommand.read(args)).toEqual({ ok: true, value: "help" });
+    expect(caseCommand.help).toContain("--out PATH");
   });
 
   it("of --schema asks for the JSON Schema", () => {
-    expect(caseArguments(["--schema"])).toEqual({ ok: true, value: { wants: "schema" } });
+    expect(caseCommand.read(["--schema"])).toEqual({ ok: true, value: { wants: "schema" } });
   });
 
   it.each([
     [[], /no case file was named/],
-    [["a.json", "b.json"], /2 case files were named/],
+    [["-", "-"], /standard input \(-\) was named twice/],
     [
       ["a.json", "--xml"],
       /--xml.*the options are --json, --csv, --pucks, --tunnel, --trial, --measurements, --out PATH, --schema and --help/,
@@ -38,7 +38,7 @@ describe("caseArguments(args)", () => {
     [["a.json", "--measurements"], /--measurements goes with --csv/],
     [["a.json", "--csv", "--pucks", "--measurements"], /exclude each other/],
   ])("of %j is a problem of one line", (args, message) => {
-    const result = caseArguments(args);
+    const result = caseCommand.read(args);
     if (result.ok) throw new Error("was accepted");
     expect(result.problem.message).toMatch(message);
     expect(result.problem.message).not.toContain("\n");

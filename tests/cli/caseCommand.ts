@@ -20,19 +20,28 @@ export interface StartedCommand {
   readonly end: Promise<CommandEnd>;
 }
 
-/** Starts a command as its own process, away from npm so that its exit status and output are its own. */
+/** The command of a checkout. */
+export const programFile = fileURLToPath(new URL("../../src/setup/wakewright.mjs", import.meta.url));
+
+/**
+ * Starts a sub-command as its own process, away from npm so that its exit status and output are its own.
+ * @param input what it finds on standard input; nothing when left out
+ */
 export function startCommand(
-  name: "case" | "tradeoff" | "handoff" | "sheets",
+  name: string,
   args: readonly string[],
   cwd = projectFolder,
+  input?: string,
 ): StartedCommand {
-  const program = fileURLToPath(new URL(`../../src/cli/${name}.ts`, import.meta.url));
   const { npm_lifecycle_event: _event, INIT_CWD: _folder, ...env } = process.env;
-  const child = spawn(process.execPath, ["--import", import.meta.resolve("tsx"), program, ...args], {
+  const child = spawn(process.execPath, [programFile, name, ...args], {
     cwd,
     env,
-    stdio: ["ignore", "pipe", "pipe"],
+    stdio: ["pipe", "pipe", "pipe"],
   });
+  // A command that has seen enough may end before it has read everything.
+  child.stdin.on("error", () => {});
+  child.stdin.end(input);
   let stdout = "";
   let stderr = "";
   child.stdout.setEncoding("utf8").on("data", (text: string) => {

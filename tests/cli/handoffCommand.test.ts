@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, wr
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { handoffArguments, handoffHelp } from "../../src/cli/handoffArguments";
+import { handoffCommand } from "../../src/cli/commands/handoff";
 import { writeFolder } from "../../src/cli/outputFolder";
 import { entryWith, puckCaseDocument } from "../puckcase/puckDocuments";
 import { startCommand } from "./caseCommand";
@@ -24,7 +24,7 @@ afterAll(() => {
 });
 
 function run(args: readonly string[]) {
-  return startCommand("handoff", args).end;
+  return startCommand("hand-off", args).end;
 }
 
 describe("the hand-off command", () => {
@@ -92,14 +92,14 @@ describe("writeFolder(folder, shownName, files, isReplacing)", () => {
   });
 });
 
-describe("handoffArguments(args)", () => {
+describe("the arguments of hand-off", () => {
   it("of a file, a puck and a folder asks for a run", () => {
-    expect(handoffArguments(["a.json", "--puck", "Gull", "--to", "b", "--replace"])).toEqual({
+    expect(handoffCommand.read(["a.json", "--puck", "Gull", "--to", "b", "--replace"])).toEqual({
       ok: true,
-      value: { wants: "run", file: "a.json", puck: "Gull", folder: "b", isReplacing: true },
+      value: { file: "a.json", puck: "Gull", folder: "b", isReplacing: true },
     });
-    expect(handoffArguments(["--help"])).toEqual({ ok: true, value: { wants: "help" } });
-    expect(handoffHelp).toContain("--to FOLDER");
+    expect(handoffCommand.read(["--help"])).toEqual({ ok: true, value: "help" });
+    expect(handoffCommand.help).toContain("--to FOLDER");
   });
 
   it.each([
@@ -107,7 +107,7 @@ describe("handoffArguments(args)", () => {
     [["a.json", "--to", "x"], /--puck NAME is missing/],
     [["a.json", "--puck", "Gull"], /--to FOLDER is missing/],
   ])("of %j is a problem of one line", (args, message) => {
-    const result = handoffArguments(args);
+    const result = handoffCommand.read(args);
     if (result.ok) throw new Error("was accepted");
     expect(result.problem.message).toMatch(message);
   });

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it, vi } from "vitest";
-import { sheetsArguments } from "../../src/cli/sheetsArguments";
+import { sheetsCommand } from "../../src/cli/commands/sheets";
 import { startCommand } from "./caseCommand";
 
 vi.setConfig({ testTimeout: 120_000 });
@@ -34,15 +34,15 @@ describe("the sheets command", () => {
   });
 
   it("names what is wrong with its arguments on one line", () => {
-    expect(sheetsArguments([])).toMatchObject({ ok: false });
-    expect(sheetsArguments(["a.json"])).toMatchObject({
+    expect(sheetsCommand.read([])).toMatchObject({ ok: false });
+    expect(sheetsCommand.read(["a.json"])).toMatchObject({
       ok: false,
       problem: { message: "--to FOLDER is missing; it must be the folder that the files go to" },
     });
-    expect(sheetsArguments(["a.json", "--to", "x", "--bare"])).toMatchObject({ ok: false });
-    expect(sheetsArguments(["a.json", "--to", "x"])).toEqual({
+    expect(sheetsCommand.read(["a.json", "--to", "x", "--bare"])).toMatchObject({ ok: false });
+    expect(sheetsCommand.read(["a.json", "--to", "x"])).toEqual({
       ok: true,
-      value: { wants: "run", file: "a.json", folder: "x", isReplacing: false },
+      value: { file: "a.json", folder: "x", isReplacing: false },
     });
   });
 });

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { TradeoffResults } from "../../shared/jobs/tradeoff/tradeoffResults";
-import { tradeoffArguments, tradeoffHelp } from "../../src/cli/tradeoffArguments";
+import { tradeoffCommand } from "../../src/cli/commands/tradeoff";
 import { readState, writeState } from "../../src/cli/tradeoffState";
 import { caseWith } from "../case/caseDocuments";
 import { type PlainObject, puckCaseDocument, rules, wantedMass } from "../puckcase/puckDocuments";
@@ -43,7 +43,7 @@ function fileOf(changes: PlainObject = {}, block: PlainObject = {}): string {
 }
 
 function run(args: readonly string[]) {
-  return startCommand("tradeoff", args).end;
+  return startCommand("trade-off", args).end;
 }
 
 describe("the trade-off command", () => {
@@ -69,7 +69,7 @@ describe("the trade-off command", () => {
     const path = fileOf({ method });
     const straight = await run([path, "--json"]);
     const state = join(folder, "state.json");
-    const started = startCommand("tradeoff", [path, "--json", "--out", join(folder, "out.json"), "--resume", state]);
+    const started = startCommand("trade-off", [path, "--json", "--out", join(folder, "out.json"), "--resume", state]);
     await waitUntil(() => existsSync(state) && /"violation"/.test(readFileSync(state, "utf8")));
     started.child.kill("SIGINT");
     const interrupted = await started.end;
@@ -111,14 +111,14 @@ describe("the trade-off command", () => {
   });
 });
 
-describe("tradeoffArguments(args)", () => {
+describe("the arguments of trade-off", () => {
   it("of a file and its options asks for a run", () => {
-    expect(tradeoffArguments(["a.json", "--json", "--out", "b", "--resume=c"])).toEqual({
+    expect(tradeoffCommand.read(["a.json", "--json", "--out", "b", "--resume=c"])).toEqual({
       ok: true,
-      value: { wants: "run", file: "a.json", isJson: true, out: "b", state: "c" },
+      value: { file: "a.json", isJson: true, out: "b", state: "c" },
     });
-    expect(tradeoffArguments(["-h"])).toEqual({ ok: true, value: { wants: "help" } });
-    expect(tradeoffHelp).toContain("--resume STATE");
+    expect(tradeoffCommand.read(["-h"])).toEqual({ ok: true, value: "help" });
+    expect(tradeoffCommand.help).toContain("--resume STATE");
   });
 
   it.each([
@@ -127,7 +127,7 @@ describe("tradeoffArguments(args)", () => {
     [["a.json", "--resume="], /--resume is empty/],
     [["a.json", "--out="], /--out is empty/],
   ])("of %j is a problem of one line", (args, message) => {
-    const result = tradeoffArguments(args);
+    const result = tradeoffCommand.read(args);
     if (result.ok) throw new Error("was accepted");
     expect(result.problem.message).toMatch(message);
   });

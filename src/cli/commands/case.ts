@@ -1,0 +1,90 @@
+import { problem, type Result, success } from "../../../shared/result";
+import { subCommand } from "../subCommand";
+
+/**
+ * "puckCsv", "tunnelCsv", "trialCsv" and "comparisonCsv": the pucks of a case, its reduced tunnel test, its rankings by
+ * players or its compared measurements, in place of its sections.
+ */
+export type OutputFormat = "table" | "json" | "csv" | "puckCsv" | "tunnelCsv" | "trialCsv" | "comparisonCsv";
+
+/** Parts of a case that have a table of their own, by their option, which is also their key in the case. */
+const partFormats = {
+  pucks: "puckCsv",
+  tunnel: "tunnelCsv",
+  trial: "trialCsv",
+  measurements: "comparisonCsv",
+} as const satisfies Record<string, OutputFormat>;
+const caseParts = ["pucks", "tunnel", "trial", "measurements"] as const;
+
+export interface CaseRunInput {
+  readonly wants: "run";
+  /** At least one; "-" is standard input. */
+  readonly files: readonly string[];
+  readonly format: OutputFormat;
+  readonly out: string | null;
+}
+
+export type CaseInput = { readonly wants: "schema" } | CaseRunInput;
+
+const mostFiles = 1000;
+
+export const caseCommand = subCommand({
+  name: "case",
+  about: "Runs case files: drag, base pressure, separation and Strouhal number of their sections.",
+  usage: "FILE... [--json | --csv [--pucks | --tunnel | --trial | --measurements]] [--out PATH]",
+  files: {
+    about:
+      "a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json);\n- for standard input; several are run one after the other",
+    most: mostFiles,
+    example: "cases/cylinder-smooth.json",
+  },
+  options: {
+    json: {
+      about:
+        'one JSON document with a top-level "results" array, instead of the table; of several files an\narray of such documents, in their order, each with its name under "file"',
+    },
+    csv: {
+      about:
+        'comma-separated values, one line per result, instead of the table; of several files one table\nwith the name in a first column "file"',
+    },
+    pucks: { about: "with --csv: the pucks, one line per attitude and condition, instead of the sections" },
+    tunnel: { about: "with --csv: the reduced runs of a tunnel test, one line per speed and direction" },
+    trial: { about: "with --csv: the rankings of a player trial, one line per activity and puck" },
+    measurements: { about: "with --csv: the measured points against the prediction, one line per point" },
+    out: {
+      value: "PATH",
+      must: "the path of a file",
+      about: "write to PATH instead of standard output; PATH appears only when it is complete",
+    },
+    schema: { about: "the JSON Schema of case files, and nothing else" },
+  },
+  standsAlone: "schema",
+  examples: [
+    "case cases/cylinder-smooth.json --json --out results.json",
+    "case cases/cylinder-smooth.json cases/cylinder-rough.json --csv",
+  ],
+  notes: `Several files are all read before the first one is run: an unusable one stops the whole.
+Exit status: 0 done; 1 some results did not converge (they are printed and marked); 2 unusable input; 70 fault in
+the program; 130 interrupted.
+Results are screening estimates: shortlist with them, then measure. They prove neither safety nor compliance.`,
+  understand(files, values): Result<CaseInput> {
+    if (values.schema) return success({ wants: "schema" });
+    if (values.json && values.csv) {
+      return problem("arguments", "--json and --csv exclude each other; give one of them");
+    }
+    const parts = caseParts.filter((part) => values[part]);
+    if (parts.length > 0 && !values.csv) {
+      return problem("arguments", `--${parts[0]} goes with --csv; give both`);
+    }
+    if (parts.length > 1) {
+      return problem("arguments", `--${parts[0]} and --${parts[1]} exclude each other; give one of them`);
+    }
+    const csvFormat = parts.length === 0 ? "csv" : partFormats[parts[0]];
+    const format: OutputFormat = values.json ? "json" : values.csv ? csvFormat : "table";
+    return success({ wants: "run", files, format, out: values.out });
+  },
+  async run(input) {
+    const work = await import("../case");
+    return input.wants === "schema" ? work.printSchema() : work.runCases(input);
+  },
+});

@@ -1,0 +1,45 @@
+import { success } from "../../../shared/result";
+import { subCommand } from "../subCommand";
+
+export interface HandoffInput {
+  /** "-" is standard input. */
+  readonly file: string;
+  readonly puck: string;
+  readonly folder: string;
+  readonly isReplacing: boolean;
+}
+
+export const handoffCommand = subCommand({
+  name: "hand-off",
+  about: "Writes what the workshop and a flow computation need of one puck of a case.",
+  usage: "FILE --puck NAME --to FOLDER [--replace]",
+  files: {
+    about: "a case file with a puck, for instance cases/harbour-league-candidates.json; - for standard input",
+    most: 1,
+    example: "cases/harbour-league-candidates.json",
+  },
+  options: {
+    puck: {
+      value: "NAME",
+      needed: true,
+      must: "the name of a puck of the case",
+      about: "the puck, by its name in the case",
+    },
+    to: {
+      value: "FOLDER",
+      needed: true,
+      must: "the folder that the files go to",
+      about: "where the files go; the folder is made when it is missing",
+    },
+    replace: { about: "replace files that are there already" },
+  },
+  examples: ['hand-off cases/harbour-league-candidates.json --puck "Pebble, round edge" --to pebble'],
+  notes: `Files, lengths in mm: outlines of profile and plan (CSV, DXF, SVG), core (DXF), solid (STL, 3MF), briefs for flow
+computations of both sections, a dimensioned drawing (SVG), and a text to read first with the cautions. Each appears
+only when it is complete.
+Exit status: 0 done; 2 unusable input; 70 fault in the program; 130 interrupted.
+A screening design proves neither safety nor compliance; lead belongs to licensed practice under local rules.`,
+  understand: ([file], { puck, to, replace }) =>
+    success<HandoffInput>({ file, puck, folder: to, isReplacing: replace }),
+  run: async (input) => (await import("../handoff")).runHandoff(input),
+});

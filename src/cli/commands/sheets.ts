@@ -1,0 +1,37 @@
+import { success } from "../../../shared/result";
+import { subCommand } from "../subCommand";
+
+export interface SheetsInput {
+  /** "-" is standard input. */
+  readonly file: string;
+  readonly folder: string;
+  readonly isReplacing: boolean;
+}
+
+export const sheetsCommand = subCommand({
+  name: "sheets",
+  about: "Writes the sheets that a test or a trial needs, to print and to fill in.",
+  usage: "FILE --to FOLDER [--replace]",
+  files: {
+    about:
+      "a case file with a tunnel test or a player trial, for instance cases/harbour-trial.json; - for\nstandard input",
+    most: 1,
+    example: "cases/harbour-trial.json",
+  },
+  options: {
+    to: {
+      value: "FOLDER",
+      needed: true,
+      must: "the folder that the files go to",
+      about: "where the files go; the folder is made when it is missing",
+    },
+    replace: { about: "replace files that are there already" },
+  },
+  examples: ["sheets cases/harbour-trial.json --to trial-sheets"],
+  notes: `A player trial gives score sheets and, in files of their own, the key of its blind codes: keep the key from players and
+from whoever collects the scores. A tunnel test gives its run sheet. Each as a page to print (HTML) and as a table to
+fill in (CSV), which the case reads back.
+Exit status: 0 done; 2 unusable input; 70 fault in the program.`,
+  understand: ([file], { to, replace }) => success<SheetsInput>({ file, folder: to, isReplacing: replace }),
+  run: async (input) => (await import("../sheets")).runSheets(input),
+});

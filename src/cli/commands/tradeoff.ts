@@ -1,0 +1,43 @@
+import { success } from "../../../shared/result";
+import { subCommand } from "../subCommand";
+
+export interface TradeoffInput {
+  /** "-" is standard input. */
+  readonly file: string;
+  readonly isJson: boolean;
+  readonly out: string | null;
+  readonly state: string | null;
+}
+
+export const tradeoffCommand = subCommand({
+  name: "trade-off",
+  about: "Searches the free dimensions of a puck for less drag and what else the case's trade-off asks for.",
+  usage: "FILE [--json] [--out PATH] [--resume STATE]",
+  files: {
+    about:
+      "a case file with a puck and a trade-off, for instance cases/harbour-league-tradeoff.json; - for\nstandard input",
+    most: 1,
+    example: "cases/harbour-league-tradeoff.json",
+  },
+  options: {
+    json: { about: "one JSON document instead of the table" },
+    out: {
+      value: "PATH",
+      must: "the path of a file",
+      about: "write to PATH instead of standard output; PATH appears only when it is complete",
+    },
+    resume: {
+      value: "STATE",
+      must: "the path of a file",
+      about: "keep the state of the search in STATE and go on from it when it is there",
+    },
+  },
+  examples: ["trade-off cases/harbour-league-tradeoff.json --json --out front.json --resume search-state.json"],
+  notes: `Works in threads, one fewer than there are cores. Interrupted with Ctrl-C it keeps its state: the same command goes on
+from there and ends with the same answer.
+Exit status: 0 done; 1 no puck inside the rules was found, or a member of the front failed; 2 unusable input; 70 fault
+in the program; 130 interrupted.
+Results are screening estimates: they prove neither safety nor compliance.`,
+  understand: ([file], { json, out, resume }) => success<TradeoffInput>({ file, isJson: json, out, state: resume }),
+  run: async (input) => (await import("../tradeoff")).runTradeoff(input),
+});
