@@ -1,3 +1,4 @@
+import { WAKE_NUMBERS } from "../constants/wakeNumbers";
 import type { SectionNodes } from "../geometry/sectionNodes";
 
 /** The part of a section that lies on the floor, as contour positions (node steps from the nose, counter-clockwise). */
@@ -12,7 +13,7 @@ export interface FloorContact {
 }
 
 /** The section counts as touching where it is no higher above its lowest point than this / D. */
-const CONTACT_HEIGHT_RATIO = 2e-3;
+const CONTACT_HEIGHT_RATIO = WAKE_NUMBERS.contactHeight.value;
 
 /**
  * Finds the contact of a section whose lowest level is known.

@@ -1,4 +1,5 @@
 import { problem, type Result, success } from "../../result";
+import { WAKE_NUMBERS } from "../constants/wakeNumbers";
 import { highestAlong } from "../geometry/referenceWidth";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { type FloorContact, floorContact } from "./floorContact";
@@ -23,13 +24,13 @@ export interface FloorPlane {
  * Smallest gap / D above 0. In a narrower one the layers of floor and section would fill the gap and little water would
  * pass; the section is then better taken as lying on the floor, gap 0. The limit is ours.
  */
-export const SMALLEST_GAP_RATIO = 0.02;
+export const SMALLEST_GAP_RATIO = WAKE_NUMBERS.smallestGap.value;
 
 /**
  * A section on the floor is solved this far above it, / D, with the flow beneath held at 0: the equation has no solution
  * where section and image touch, and with no flow beneath the standoff changes the rest of the flow by as little as itself.
  */
-const STANDOFF_RATIO = 1e-3;
+const STANDOFF_RATIO = WAKE_NUMBERS.restingStandoff.value;
 
 /**
  * The floor below a section.

@@ -1,3 +1,5 @@
+import { WAKE_NUMBERS } from "../constants/wakeNumbers";
+
 /**
  * Share of the vortex street's base suction that is left where a plane through the wake keeps it from shedding: the mean
  * of what a long splitter plate leaves behind a circular cylinder (Cd from 1.15 to 0.72, Roshko 1955, J. Aeronaut. Sci.
@@ -5,13 +7,13 @@
  * the stream (Cd from 1.98 to 1.38, Apelt & West 1975: to about 0.5). All from memory, low confidence. None of these was
  * measured near a floor, nor past the drag crisis.
  */
-export const QUIET_WAKE_SUCTION_SHARE = 0.55;
+export const QUIET_WAKE_SUCTION_SHARE = WAKE_NUMBERS.quietWakeSuctionShare.value;
 
 /** Gap / D below which measured wakes of circular cylinders do not shed regularly: Bearman & Zdravkovich (1978), J. Fluid Mech. 89, 33 (from memory). */
-export const QUIET_WAKE_GAP_RATIO = 0.3;
+export const QUIET_WAKE_GAP_RATIO = WAKE_NUMBERS.quietWakeGap.value;
 
 /** Gap / D above which a floor leaves the shedding alone: Nishino, Roberts & Zhang (2007), Phys. Fluids 19, 025103, over a moving floor (from memory). */
-export const FREE_WAKE_GAP_RATIO = 0.5;
+export const FREE_WAKE_GAP_RATIO = WAKE_NUMBERS.freeWakeGap.value;
 
 /**
  * Share of the street's base suction of a section above a floor. To a flow whose floor slips, the floor is the middle

@@ -1,7 +1,8 @@
+import { WAKE_NUMBERS } from "../constants/wakeNumbers";
 import type { SectionNodes } from "./sectionNodes";
 
 /** Power of the local height: only where a section is nearly as high as its highest does it count as full. */
-const FULLNESS_POWER = 8;
+const FULLNESS_POWER = WAKE_NUMBERS.fullnessPower.value;
 const STATIONS = 240;
 
 /** Full length of a section behind stations along the stream; plain data made by {@link fullLengthTable}. */

@@ -1,5 +1,9 @@
+import { LAYER_NUMBERS } from "../constants/layerNumbers";
+
+const ROBERTS_REYNOLDS = LAYER_NUMBERS.shearLayerReynolds.value;
+const ROBERTS_TURBULENCE = LAYER_NUMBERS.shearLayerTurbulence.value;
 /** Turbulence intensity below which a separated layer no longer notices the stream, about where the correlation meets Horton's 4e4 to 5e4. */
-const QUIET_STREAM = 0.001;
+const QUIET_STREAM = LAYER_NUMBERS.quietStream.value;
 
 /**
  * Length of the laminar part of a separated shear layer as a Reynolds number, q U l1 / nu = 2.5e4 log10 coth(17.32 Tu).
@@ -8,12 +12,12 @@ const QUIET_STREAM = 0.001;
  * @param turbulenceIntensity velocity fluctuation / edge speed at separation, a fraction
  */
 export function shearLayerTransitionReynolds(turbulenceIntensity: number): number {
-  const argument = 17.32 * Math.max(QUIET_STREAM, turbulenceIntensity);
-  return 2.5e4 * Math.log10(1 / Math.tanh(argument));
+  const argument = ROBERTS_TURBULENCE * Math.max(QUIET_STREAM, turbulenceIntensity);
+  return ROBERTS_REYNOLDS * Math.log10(1 / Math.tanh(argument));
 }
 
 /** Curvature * D of the outer stream around a separated body, that of a circle of diameter D. */
-const STREAM_CURVATURE = 2;
+const STREAM_CURVATURE = LAYER_NUMBERS.streamCurvature.value;
 
 /**
  * Where a shear layer that left the wall comes back to it. The gap beneath it opens as l^2 / 2 times the wall's own

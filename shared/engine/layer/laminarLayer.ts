@@ -1,3 +1,4 @@
+import { LAYER_NUMBERS } from "../constants/layerNumbers";
 import { SEPARATION_ENERGY_SHAPE, STAGNATION_ENERGY_SHAPE, STAGNATION_LAMBDA, similarClosure } from "./similarLayers";
 
 /** A place where the layer leaves the wall for a short dip of the edge speed and comes back behind it. */
@@ -34,9 +35,9 @@ const SLOWEST_FALL = 0.02;
  * Largest pressure rise, over the dynamic pressure at separation, that a short bubble carries (Crabtree 1957, RAE
  * report Aero 2578, from memory).
  */
-const CRABTREE_RISE = 0.35;
+const CRABTREE_RISE = LAYER_NUMBERS.dipRise.value;
 /** H32 of the layer that comes back behind a dip: that of a flat plate. */
-const PLATE_ENERGY_SHAPE = 1.5726;
+const PLATE_ENERGY_SHAPE = LAYER_NUMBERS.restartEnergyShape.value;
 /** Substeps per memory length Ue theta^2 / nu of the layer: the closure relaxes about four times in it. */
 const SUBSTEPS_PER_MEMORY = 4;
 

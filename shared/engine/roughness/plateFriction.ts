@@ -1,7 +1,9 @@
+import { LAYER_NUMBERS } from "../constants/layerNumbers";
 import { roughnessFunction, SMOOTH_KS_PLUS } from "./roughnessFunction";
 
 /** Cf cannot rise above this however rough the wall: the roughness elements then stand out of the layer. */
-const HIGHEST_FRICTION = 0.02;
+const HIGHEST_FRICTION = LAYER_NUMBERS.highestFriction.value;
+const LEAST_LOGARITHM = LAYER_NUMBERS.leastFrictionLogarithm.value;
 const LOWEST_RATIO = Math.sqrt(2 / HIGHEST_FRICTION);
 
 /**
@@ -38,5 +40,5 @@ export function roughFriction(ReTheta: number, reynoldsRoughness: number, nearby
 }
 
 function smoothFriction(ReTheta: number): number {
-  return Math.min(HIGHEST_FRICTION, 0.01013 / Math.max(0.45, Math.log10(ReTheta) - 1.02) - 0.00075);
+  return Math.min(HIGHEST_FRICTION, 0.01013 / Math.max(LEAST_LOGARITHM, Math.log10(ReTheta) - 1.02) - 0.00075);
 }

@@ -1,4 +1,5 @@
 import type { FlowCondition } from "../condition";
+import { SOLVER_NUMBERS } from "../constants/solverNumbers";
 import type { SideLayer } from "../layer/sideLayer";
 import { followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./preparedSection";
@@ -24,7 +25,7 @@ export const RESIDUAL_TOLERANCE = 2e-5;
 const POSITION_TOLERANCE = 1e-3;
 const MOST_REFINEMENTS = 40;
 /** A layer that separates further than this (/ D) ahead of the assumed point has not found it: the residual jumps there. */
-const LARGEST_JUMP = 0.02;
+const LARGEST_JUMP = SOLVER_NUMBERS.largestJump.value;
 /** Every how many tabulated wakes the layers are followed while looking for a crossing. */
 const SCAN_STRIDE = 2;
 

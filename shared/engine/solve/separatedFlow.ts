@@ -1,3 +1,4 @@
+import { SOLVER_NUMBERS } from "../constants/solverNumbers";
 import type { SectionFlow } from "../flow/sectionFlow";
 import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
@@ -78,11 +79,16 @@ export function separatedFlow(
   };
 }
 
+const NARROW_SHARE = SOLVER_NUMBERS.narrowSeparationShare.value;
+const CLEARING_SHARE = SOLVER_NUMBERS.clearingWakeShare.value;
+
 /**
  * Whether a wake that opens at a narrow part of the section stays too narrow to clear what stands behind it: layers that
  * leave the very nose would have to pass through the body.
  */
 function cutsThroughBody(wake: WakeFlow, speedRatio: number): boolean {
   const displacementWidth = wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1];
-  return wake.separationWidth < wake.widestBehind / 2 && displacementWidth < wake.widestBehind;
+  return (
+    wake.separationWidth < NARROW_SHARE * wake.widestBehind && displacementWidth < CLEARING_SHARE * wake.widestBehind
+  );
 }

@@ -1,5 +1,6 @@
 import type { Problem } from "../../result";
 import type { FlowCondition } from "../condition";
+import { SOLVER_NUMBERS } from "../constants/solverNumbers";
 import { reattachmentDistance } from "../layer/bubble";
 import { laminarShearLayerLength } from "../layer/sideLayer";
 import { stationValue } from "../layer/sideStations";
@@ -54,7 +55,7 @@ function tripsAreSymmetric(condition: FlowCondition): boolean {
 }
 
 /** How much sooner than a bubble closes on both sides a bubble on one side alone can close, as a ratio of Reynolds numbers. */
-const ONE_SIDED_REACH = 1.6;
+const ONE_SIDED_REACH = SOLVER_NUMBERS.oneSidedReach.value;
 
 /**
  * Whether a symmetric section may shed one-sidedly: a laminar separation is there beside a state of another kind, or

@@ -1,4 +1,5 @@
 import type { FlowCondition } from "../condition";
+import { TRUST_NUMBERS } from "../constants/trustNumbers";
 import {
   type BandTable,
   type CheckedFamily,
@@ -22,13 +23,13 @@ export interface JudgedApplicability {
 }
 
 /** A shape counts as checked when a published one has its length / height within this factor, */
-const sameLength = 1.1;
+const sameLength = TRUST_NUMBERS.sameLength.value;
 /** and its corner radius / height within this. */
-const sameCorner = 0.03;
+const sameCorner = TRUST_NUMBERS.sameCorner.value;
 /** A condition counts as inside a range up to this factor beyond its last published value. */
-const reach = 1.05;
+const reach = TRUST_NUMBERS.rangeReach.value;
 /** A wall of which Re ks/D stays below this is hydraulically smooth, however smooth the checked ones were. */
-const smoothWallReynolds = 20;
+const smoothWallReynolds = TRUST_NUMBERS.smoothWallReynolds.value;
 
 /** Whether published values were compared at such a section and condition, and if not, which range was left. */
 export function judgeApplicability(

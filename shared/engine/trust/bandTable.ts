@@ -1,3 +1,4 @@
+import { TRUST_NUMBERS } from "../constants/trustNumbers";
 import type { Regime } from "../solution";
 
 /** Kinds of sections that share their errors. "other" has no published values of its own. */
@@ -17,13 +18,13 @@ export const checkedFamilies: readonly CheckedFamily[] = [
 export const regimes: readonly Regime[] = ["subcritical", "critical", "supercritical", "transcritical"];
 
 /** A wall up to this ks / D counts as smooth: between the polished 1e-5 and the 1e-4 of the first rough curve. */
-export const smoothWallRoughness = 3e-5;
+export const smoothWallRoughness = TRUST_NUMBERS.smoothWallRoughness.value;
 
 /** Corner radius / height up to which a rectangle counts as sharp. */
-export const sharpCornerRadius = 0.025;
+export const sharpCornerRadius = TRUST_NUMBERS.sharpCorner.value;
 
 /** Drag coefficients below this have a half-width of an absolute size: the relative one times this. */
-export const smallDragCoefficient = 0.3;
+export const smallDragCoefficient = TRUST_NUMBERS.smallDragCoefficient.value;
 
 /** Kinds of drag crises that share the error of their Reynolds number. */
 export type CrisisKind = "circle in a quiet stream" | "circle in a turbulent stream" | "other section";
@@ -35,7 +36,7 @@ export const crisisKinds: readonly CrisisKind[] = [
 ];
 
 /** Turbulence intensity up to which a stream counts as quiet: that of the tunnel of the rough cylinders. */
-export const quietStreamTurbulence = 0.007;
+export const quietStreamTurbulence = TRUST_NUMBERS.quietStreamTurbulence.value;
 
 /** What the published drag coefficients say about the engine's: how wrong it is, and where that was looked at. */
 export interface BandTable {

@@ -1,4 +1,5 @@
 import type { FlowCondition } from "../condition";
+import { TRUST_NUMBERS } from "../constants/trustNumbers";
 import type { ConditionOutcome, Regime, SectionState } from "../solution";
 import type { PreparedSection } from "../solve/preparedSection";
 import { solveCondition } from "../solve/solveCondition";
@@ -7,7 +8,7 @@ import { solveCondition } from "../solve/solveCondition";
 export type DragState = Pick<SectionState, "regime" | "dragCoefficient">;
 
 /** A point of the curve this near to an end of the range, as a ratio of Reynolds numbers, stands for the end. */
-const sameEnd = 1.1;
+const sameEnd = TRUST_NUMBERS.sameEnd.value;
 
 /**
  * All states that a section has at a condition and within a factor of its Reynolds number. Points of the curve are used

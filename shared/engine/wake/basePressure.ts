@@ -1,10 +1,13 @@
 import { findRoot } from "../../numerics/rootFinder";
 import { problem, type Result, success } from "../../result";
+import { WAKE_NUMBERS } from "../constants/wakeNumbers";
 import { dragTimesStrouhalAt, type VortexStreetTable } from "./vortexStreet";
 import { quadraticAt, type WakeFlow } from "./wakeFlow";
 
 /** Roshko's (1954, NACA TN 3169) universal Strouhal number on the wake width d' and the speed k U: S d' / (k D). */
-const ROSHKO_STROUHAL = 0.16;
+const ROSHKO_STROUHAL = WAKE_NUMBERS.roshkoStrouhal.value;
+
+const SEPARATION_WIDTH_EXPONENT = WAKE_NUMBERS.sheddingWidthExponent.value;
 
 /** Lower end of the separation speed ratios that are searched (Cpb = 0.51); the upper one is the end of the street table. */
 const LOWEST_SPEED_RATIO = 0.7;
@@ -27,7 +30,7 @@ export interface BasePressure {
  * @param separationWidth distance across the stream between the separation points / D
  */
 export function sheddingWidth(displacementWidth: number, separationWidth: number): number {
-  return Math.sqrt(displacementWidth * separationWidth);
+  return displacementWidth ** (1 - SEPARATION_WIDTH_EXPONENT) * separationWidth ** SEPARATION_WIDTH_EXPONENT;
 }
 
 /** Strouhal number f D / U of a wake by Roshko's universal number; `wakeWidth` is d' / D. */

@@ -1,4 +1,5 @@
 import { problem, type Result, success } from "../../result";
+import { WAKE_NUMBERS } from "../constants/wakeNumbers";
 import type { FloorContact } from "../flow/floorContact";
 import { flowBeneath } from "../flow/flowBeneath";
 import { type SectionFlow, sourceVelocity } from "../flow/sectionFlow";
@@ -62,7 +63,7 @@ export function restingWake(flow: SectionFlow, contact: FloorContact, upper: num
 }
 
 /** Speed / U below which the water in the corner ahead of the contact counts as at rest. The layer forgets where it began. */
-const CORNER_SPEED = 0.05;
+const CORNER_SPEED = WAKE_NUMBERS.cornerSpeed.value;
 
 /**
  * Where the layer of a section on the floor begins: in the corner ahead of the contact the speed falls off

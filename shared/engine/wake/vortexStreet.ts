@@ -1,5 +1,6 @@
 import { findRoot } from "../../numerics/rootFinder";
 import { valueInTable } from "../../numerics/tableLookup";
+import { WAKE_NUMBERS } from "../constants/wakeNumbers";
 
 /**
  * Far-wake drag relation of a Karman vortex street: Cd S as a function of k, the speed / U on the separation
@@ -13,7 +14,7 @@ import { valueInTable } from "../../numerics/tableLookup";
  */
 
 /** Bearman's (1967) universal Strouhal number on the street's width and the separation speed. */
-const BEARMAN_STROUHAL = 0.181;
+const BEARMAN_STROUHAL = WAKE_NUMBERS.bearmanStrouhal.value;
 
 /**
  * Bracket of the street's drag that Kronauer's condition minimises over the spacing ratio h at a fixed speed lag u.

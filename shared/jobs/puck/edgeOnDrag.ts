@@ -1,3 +1,4 @@
+import { SHORT_BODY_NUMBERS } from "../../engine/constants/shortBodyNumbers";
 import { FREE_WAKE_GAP_RATIO } from "../../engine/flow/quietWake";
 import type { Regime } from "../../engine/solution";
 import { closureNearFloor } from "../../engine/solve/floorNotes";
@@ -46,7 +47,7 @@ export interface EdgeOnDrag extends PuckDrag {
 }
 
 /** The regime is taken from here on as past the crisis when the solver did not name it. Source: DNV-RP-C205 (2025). */
-const crisisReynolds = 2e5;
+const crisisReynolds = SHORT_BODY_NUMBERS.endReliefCrisis.value;
 
 /**
  * Drag of a puck moving along its mid-plane, as a band between two strip estimates with published end relief.

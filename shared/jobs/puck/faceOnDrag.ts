@@ -1,3 +1,4 @@
+import { SHORT_BODY_NUMBERS } from "../../engine/constants/shortBodyNumbers";
 import { type DragBand, dragOn, type PuckDrag } from "../../engine/trust/dragInterval";
 import { valueInTable } from "../../numerics/tableLookup";
 import { problem, type Result, success } from "../../result";
@@ -26,7 +27,7 @@ export const axialCylinderDrag: readonly (readonly [number, number])[] = [
   [4.22, 0.815],
 ];
 
-const axialReadingError = 0.04;
+const axialReadingError = SHORT_BODY_NUMBERS.axialReadingError.value;
 
 /**
  * Drag coefficient of a long blunt cylinder along its axis by front edge radius / diameter.
@@ -51,7 +52,7 @@ export function attachedFrontDrag(edgeRadiusToDiameter: number): DragBand {
 }
 
 /** Of the values remembered, 0.4 to 0.5 and 0.2 to 0.25. */
-const roundedFrontSpread = 0.12;
+const roundedFrontSpread = SHORT_BODY_NUMBERS.roundedFrontSpread.value;
 
 /**
  * Drag of a puck moving along its axis by tables alone, on its face area pi d^2 / 4, where its flow is not solved. A sharp edge has the axial-cylinder table. A

@@ -3,6 +3,7 @@ import { axialNodes } from "../../engine/axial/axialNodes";
 import { laminarAxialWake } from "../../engine/axial/axialSeparation";
 import { type AxialWake, axialWake, speedAt } from "../../engine/axial/axialWake";
 import { CALIBRATED } from "../../engine/constants/calibrated";
+import { SHORT_BODY_NUMBERS } from "../../engine/constants/shortBodyNumbers";
 import { smallestRadiusRatio } from "../../engine/geometry/dimensionChecks";
 import { buildContour } from "../../engine/geometry/sectionFamilies";
 import type { SectionSpec } from "../../engine/geometry/sectionSpec";
@@ -35,13 +36,17 @@ export interface FaceOnFlow {
  * 1957, ARC R&M 3120) and a sphere below its crisis (Achenbach 1972, J. Fluid Mech. 54, 565), both from memory. The best
  * value lies between them: no street of vortices closes the base pressure here, as it does in plane flow.
  */
-const basePressure = { disc: -0.42, between: -0.36, sphere: -0.3 };
+const basePressure = {
+  disc: SHORT_BODY_NUMBERS.discBasePressure.value,
+  between: SHORT_BODY_NUMBERS.faceOnBasePressure.value,
+  sphere: SHORT_BODY_NUMBERS.sphereBasePressure.value,
+};
 
 /** The flow misses sharp cylinders and spheres by less than this part: see the tests against published drag. */
-const methodError = 0.1;
+const methodError = SHORT_BODY_NUMBERS.faceOnMethodError.value;
 
 /** Thickness / diameter at which panels resolve the edge, and up to which no sharp cylinder's flow comes back to its side. */
-const solvedRange = [0.2, 0.5] as const;
+const solvedRange = [SHORT_BODY_NUMBERS.thinnestFaceOn.value, SHORT_BODY_NUMBERS.thickestFaceOn.value] as const;
 
 const panelCount = 120;
 

@@ -1,4 +1,5 @@
 import { CALIBRATED } from "../../engine/constants/calibrated";
+import { SHORT_BODY_NUMBERS } from "../../engine/constants/shortBodyNumbers";
 import { smallestRadiusRatio } from "../../engine/geometry/dimensionChecks";
 import { gradeNodes } from "../../engine/geometry/gradedNodes";
 import { buildContour } from "../../engine/geometry/sectionFamilies";
@@ -53,10 +54,10 @@ export function profileSection({ thicknessMetres: t, edge }: PuckSpec, chord: nu
 }
 
 /** Least low end of a band, as a part of the best value. */
-const leastShare = 0.01;
+const leastShare = SHORT_BODY_NUMBERS.leastBandShare.value;
 
 /** Of the smaller dimension: close to the least radius that the section families take, 1 %. */
-const sharpCornerRadius = 0.02;
+const sharpCornerRadius = SHORT_BODY_NUMBERS.bevelCorner.value;
 
 /**
  * A section of a puck, ready for every stream; its size does not matter, so that one circle serves every plan.

@@ -1,3 +1,4 @@
+import { SHORT_BODY_NUMBERS } from "../../engine/constants/shortBodyNumbers";
 import type { DragBand } from "../../engine/trust/dragInterval";
 
 /** Force areas (force / dynamic pressure, m^2) of a puck whose mid-plane makes an angle with the stream. */
@@ -13,7 +14,7 @@ export interface TiltedForces {
 }
 
 /** rad; a disc's normal force hardly falls from face-on down to here (Hoerner 1965, ch. 3, from memory, low confidence). */
-const plateauAngle = Math.PI / 4;
+const plateauAngle = SHORT_BODY_NUMBERS.plateauAngle.value;
 
 /**
  * Forces at a tilt between edge-on (0) and face-on (pi/2). Along the mid-plane: the edge-on force times cos^2 (cross-flow

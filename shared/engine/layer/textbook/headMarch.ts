@@ -1,3 +1,4 @@
+import { LAYER_NUMBERS } from "../../constants/layerNumbers";
 import { headEntrainment, headShapeFactor, shapeFactorOfHead } from "./head";
 import { ludwiegTillmannFriction } from "./ludwiegTillmann";
 
@@ -11,7 +12,7 @@ export interface HeadLayer {
 }
 
 /** H above which Head's method is taken as separated; 1.8 to 2.4 are all in use (Cebeci & Bradshaw 1977). */
-const SEPARATION_SHAPE_FACTOR = 2.4;
+const SEPARATION_SHAPE_FACTOR = LAYER_NUMBERS.headSeparation.value;
 
 /**
  * Marches a turbulent layer on a smooth wall by Head's (1958) method with Ludwieg-Tillmann friction, midpoint rule.

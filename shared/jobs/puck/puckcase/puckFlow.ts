@@ -1,3 +1,5 @@
+import { SHORT_BODY_NUMBERS } from "../../../engine/constants/shortBodyNumbers";
+import { CONDITION_LIMITS } from "../../../engine/solve/checkCondition";
 import { floorNotes } from "../../../engine/solve/floorNotes";
 import type { PreparedSection } from "../../../engine/solve/preparedSection";
 import type { DragBand } from "../../../engine/trust/dragInterval";
@@ -161,7 +163,10 @@ function profileDrag(
 }
 
 /** Largest ks / D that the roughness model takes. */
-const roughest = 0.05;
+const roughest = CONDITION_LIMITS.sandGrainRoughnessRatio[1];
+
+/** Part of the rough wall in the best value of a grooved one. */
+const roughShare = SHORT_BODY_NUMBERS.grooveShare.value;
 
 function bracketedDrag(
   section: PreparedSection,
@@ -184,7 +189,7 @@ function between(a: SectionDrag, b: SectionDrag): SectionDrag {
   const higher = a.high >= b.high ? a : b;
   return {
     low: lower.low,
-    best: (a.best + b.best) / 2,
+    best: (1 - roughShare) * a.best + roughShare * b.best,
     high: higher.high,
     regime: a.regime,
     lowRegime: lower.lowRegime ?? lower.regime,

@@ -1,0 +1,41 @@
+import type { LedgerNumber } from "./ledgerEntry";
+
+/** Numbers of the search for states that decide which answers are given; steps and tolerances are not among them. */
+export const SOLVER_NUMBERS = {
+  largestJump: {
+    name: "how far ahead of the assumed point a layer may separate and still have found it",
+    symbol: "residual / D",
+    value: 0.02,
+    unit: "D",
+    kind: "chosen",
+    restsOn: "judgement; no data",
+    usedIn: ["engine/solve/fixedPoints.ts"],
+  },
+  oneSidedReach: {
+    name: "how much sooner a bubble on one side alone may close than one on both sides",
+    symbol: "ratio of Re",
+    value: 1.6,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "judgement: bounds the search for one-sided states; no data",
+    usedIn: ["engine/solve/solveCondition.ts"],
+  },
+  narrowSeparationShare: {
+    name: "separation width under which a wake may cut through the body behind it",
+    symbol: "w / widest behind",
+    value: 0.5,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "removes states of layers that leave the very nose; no data",
+    usedIn: ["engine/solve/separatedFlow.ts"],
+  },
+  clearingWakeShare: {
+    name: "displacement width from which such a wake clears the body behind it",
+    symbol: "(Q/U) / widest behind",
+    value: 1,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "a wake as wide as the body; no data",
+    usedIn: ["engine/solve/separatedFlow.ts"],
+  },
+} satisfies Record<string, LedgerNumber>;

@@ -1,0 +1,93 @@
+/**
+ * Numbers of the physics that stand in their formula and not in the ledger, by file from `shared`, and what they are:
+ *
+ * - "published": constants of the source that the file names (author and year);
+ * - "remembered": constants of the source that the file names, from memory; the ledger has them as one form;
+ * - "resolution": steps, tolerances, sizes of tables and searches, guards against division by zero. The answer changes
+ *   by less than its own tolerance when they are refined;
+ * - "limit": ranges of input, sizes of pictures.
+ *
+ * `ledger.test.ts` fails on a number that is in neither place. A new number that was fitted, chosen or remembered goes
+ * into `shared/engine/constants`; only what is truly of these four kinds goes here.
+ */
+export type NumberClass = "published" | "remembered" | "resolution" | "limit";
+
+export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberClass, readonly number[] | "all">>>> = {
+  "engine/geometry/arcPosition.ts": { resolution: "all" },
+  "engine/geometry/bendsFromNose.ts": { resolution: "all" },
+  "engine/geometry/bevelledRectangle.ts": { resolution: "all" },
+  "engine/geometry/contourPoints.ts": { limit: [8, 2000, 1e-3], resolution: [1e-9] },
+  "engine/geometry/dShape.ts": { limit: [0.1], resolution: [1e-12, 5] },
+  "engine/geometry/dimensionChecks.ts": { limit: "all" },
+  "engine/geometry/ellipse.ts": { resolution: "all" },
+  "engine/geometry/freeContour.ts": { resolution: "all" },
+  "engine/geometry/fullLength.ts": { resolution: [240, 1e-9] },
+  "engine/geometry/gradedNodes.ts": { limit: "all" },
+  "engine/geometry/gradingMap.ts": { resolution: "all" },
+  "engine/geometry/joinedContour.ts": { resolution: "all" },
+  "engine/geometry/lineArcContour.ts": { resolution: "all" },
+  "engine/geometry/noseArc.ts": { resolution: "all" },
+  "engine/geometry/panelCountForSection.ts": { resolution: "all" },
+  "engine/geometry/parametricContour.ts": { resolution: "all" },
+  "engine/geometry/referenceWidth.ts": { resolution: "all" },
+  "engine/geometry/roundedPolygon.ts": { limit: "all" },
+  "engine/geometry/superellipse.ts": { limit: [2, 20], resolution: [9] },
+
+  "engine/layer/abuGhannamShaw.ts": { published: "all" },
+  "engine/layer/lagEntrainment.ts": { remembered: "all" },
+  "engine/layer/lagEntrainmentMarch.ts": {
+    remembered: [0.02, 0.8, 0.01, 2.8],
+    resolution: [0.01, 2e-4, 0.05, 6000, 1e-3, 1e-9, 1e-12, 0.7, 0.8, 0.004, 1.05, 0.009],
+  },
+  "engine/layer/laminarLayer.ts": { resolution: [0.02, 4, 400] },
+  "engine/layer/layerProfile.ts": { resolution: [0, 1, 2] },
+  "engine/layer/sideLayer.ts": { resolution: [1e-6] },
+  "engine/layer/sideStations.ts": { resolution: [0.5, 1e-3] },
+  "engine/layer/similarLayers.ts": { published: "all" },
+  "engine/layer/textbook/head.ts": { published: "all" },
+  "engine/layer/textbook/headMarch.ts": { resolution: [30, 3.31] },
+  "engine/layer/textbook/ludwiegTillmann.ts": { published: "all" },
+  "engine/layer/textbook/michel.ts": { published: "all" },
+  "engine/layer/textbook/thwaites.ts": { published: "all" },
+  "engine/layer/transition.ts": { resolution: [1e-4] },
+
+  "engine/roughness/plateFriction.ts": { remembered: [0.01013, 1.02, 0.00075], resolution: [5] },
+  "engine/roughness/roughnessFunction.ts": { published: "all" },
+
+  "engine/wake/basePressure.ts": { resolution: [0.7, 40, 50] },
+  "engine/wake/vortexStreet.ts": { resolution: [1e-3, 80, 440, 0.002, 0.458] },
+
+  "engine/flow/floorImage.ts": { resolution: [4, 1024, -2, 6] },
+  "engine/flow/floorPlane.ts": { resolution: [1e-3] },
+  "engine/flow/surfaceOperator.ts": { resolution: [1300, 200] },
+
+  "engine/solve/checkCondition.ts": { limit: [1e8, 0.05, 0.2, 1e-6, 0.1] },
+  "engine/solve/fixedPoints.ts": { resolution: [2e-5, 1e-3, 40, 2, 0.98, 0.02] },
+  "engine/solve/prepareSection.ts": { resolution: [0.08, 0.985, 48] },
+  "engine/solve/restingFixedPoints.ts": { resolution: [48, 1e-3, 0.02, 0.97, 40, 0.95, 0.05] },
+  "engine/solve/settleTogether.ts": { resolution: [0.05, 2, 8] },
+  "engine/solve/twoSidedFixedPoints.ts": {
+    resolution: [26, 1e-3, 0.01, 24, 4, 0.1, 0.36, 0.6, 400, 0.03, 0.62, 40, 0.98, 0.02],
+  },
+
+  "engine/axial/axialFlow.ts": { resolution: [3] },
+  "engine/axial/axialNodes.ts": { resolution: [8], limit: [124, 16] },
+  "engine/axial/axialSeparation.ts": { resolution: [30] },
+
+  "engine/pattern/equivalentRoughness.ts": { remembered: "all" },
+  "engine/pattern/surfacePattern.ts": { resolution: [1.5] },
+
+  "engine/trust/applicability.ts": { limit: [1e4, 0.01] },
+  "engine/trust/insideHull.ts": { resolution: [1e-9] },
+  "engine/trust/sectionDescription.ts": { resolution: [3e-3, 0.02, 1e-6] },
+
+  "engine/section/contourExtent.ts": { resolution: [2000] },
+  "engine/section/flowPicture.ts": { limit: "all" },
+  "engine/section/prepareShape.ts": { resolution: [2, 5e-3] },
+
+  "jobs/puck/endRelief.ts": { published: "all" },
+  "jobs/puck/faceOnDrag.ts": { published: "all" },
+  "jobs/puck/faceOnFlow.ts": { resolution: [120, 60, 1e10] },
+  "jobs/puck/slidingFriction.ts": { remembered: [0.15, 0.22, 0.3] },
+  "jobs/puck/solvedSections.ts": { resolution: [0.99] },
+};
