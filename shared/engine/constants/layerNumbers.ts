@@ -76,6 +76,16 @@ export const LAYER_NUMBERS = {
     restsOn: "keeps the law finite below Re_theta 30, far outside its range; no data",
     usedIn: ["engine/roughness/plateFriction.ts"],
   },
+  tallestGrains: {
+    name: "height that sand grains cannot exceed in friction",
+    symbol: "ks / theta",
+    value: 2,
+    unit: "theta",
+    kind: "chosen",
+    restsOn:
+      "mean Cd and separation of rough cylinders above their crisis; of the order that Jimenez (2004) and Flack & Schultz (2007) give, from memory",
+    usedIn: ["engine/roughness/plateFriction.ts"],
+  },
   tripReynolds: {
     name: "Ue h / nu at which a wire fires",
     symbol: "Re_h",

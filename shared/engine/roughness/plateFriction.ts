@@ -13,7 +13,7 @@ const LOWEST_RATIO = Math.sqrt(2 / HIGHEST_FRICTION);
  * memory), and a layer is 8 to 10 theta thick, so that the bound is of the order of theta; the factor 2 is fitted on the
  * mean drag and the separation of rough cylinders above their crisis.
  */
-const TALLEST_GRAINS = 2;
+const TALLEST_GRAINS = LAYER_NUMBERS.tallestGrains.value;
 
 /**
  * Friction coefficient of a turbulent layer without pressure gradient.
