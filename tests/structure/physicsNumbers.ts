@@ -54,8 +54,8 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/roughness/plateFriction.ts": { remembered: [0.01013, 1.02, 0.00075], resolution: [5] },
   "engine/roughness/roughnessFunction.ts": { published: "all" },
 
-  "engine/wake/basePressure.ts": { resolution: [0.7, 40, 50] },
-  "engine/wake/vortexStreet.ts": { resolution: [1e-3, 80, 440, 0.002, 0.458] },
+  "engine/wake/basePressure.ts": { resolution: [0.7, 40] },
+  "engine/wake/vortexStreet.ts": { resolution: [1e-3, 440, 0.002, 0.458] },
 
   "engine/flow/floorImage.ts": { resolution: [4, 1024, -2, 6] },
   "engine/flow/floorPlane.ts": { resolution: [1e-3] },
@@ -72,7 +72,6 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
 
   "engine/axial/axialFlow.ts": { resolution: [3] },
   "engine/axial/axialNodes.ts": { resolution: [8], limit: [124, 16] },
-  "engine/axial/axialSeparation.ts": { resolution: [30] },
 
   "engine/pattern/equivalentRoughness.ts": { remembered: "all" },
   "engine/pattern/surfacePattern.ts": { resolution: [1.5] },
@@ -87,7 +86,7 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
 
   "jobs/puck/endRelief.ts": { published: "all" },
   "jobs/puck/faceOnDrag.ts": { published: "all" },
-  "jobs/puck/faceOnFlow.ts": { resolution: [120, 60, 1e10] },
+  "jobs/puck/faceOnFlow.ts": { resolution: [120, 1e10] },
   "jobs/puck/slidingFriction.ts": { remembered: [0.15, 0.22, 0.3] },
   "jobs/puck/solvedSections.ts": { resolution: [0.99] },
 };
