@@ -25,7 +25,7 @@ const generated = new Set(["engine/trust/checkedBands.ts"]);
 
 /** Weights of sums and differences, powers, units and roundings: too plain to be looked at inside a formula. */
 const plainValues = new Set([0, 1, 2, 3, 4, 0.5, 6, 8, 10, 12, 100, 180, 360, 1000]);
-const isPlain = (value: number) => plainValues.has(value) || (value <= 1e-9 && Number.isInteger(Math.log10(value)));
+const isPlain = (value: number) => plainValues.has(value) || value <= 1e-9;
 
 type Node = { readonly type?: string; readonly [key: string]: unknown };
 
