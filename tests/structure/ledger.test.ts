@@ -8,11 +8,14 @@ import { numbersInFormulas } from "./physicsNumbers";
 
 const shared = resolve(import.meta.dirname, "../../shared");
 
-/** Folders and files whose numbers decide a drag coefficient, its state or its band; fluids are equations of state. */
+/**
+ * Folders and files whose numbers decide a drag coefficient, its state or its band. Not among them: fluids, which are
+ * published equations of state, published curves, and `whole`, which no result uses yet.
+ */
 const physics = [
-  ...["geometry", "layer", "roughness", "wake", "flow", "solve", "axial", "pattern", "trust", "section"].map(
-    (folder) => `engine/${folder}`,
-  ),
+  ...readdirSync(join(shared, "engine"), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && !["constants", "fluid", "reference", "whole"].includes(entry.name))
+    .map((entry) => `engine/${entry.name}`),
   ...["faceOnFlow", "faceOnDrag", "edgeOnDrag", "endRelief", "profileStrip", "solvedSections", "sectionDrag"].map(
     (file) => `jobs/puck/${file}.ts`,
   ),
@@ -24,8 +27,9 @@ const physics = [
 const generated = new Set(["engine/trust/checkedBands.ts"]);
 
 /** Weights of sums and differences, powers, units and roundings: too plain to be looked at inside a formula. */
+const rounding = 1e-9;
 const plainValues = new Set([0, 1, 2, 3, 4, 0.5, 6, 8, 10, 12, 100, 180, 360, 1000]);
-const isPlain = (value: number) => plainValues.has(value) || value <= 1e-9;
+const isPlain = (value: number) => plainValues.has(value) || value <= rounding;
 
 type Node = { readonly type?: string; readonly [key: string]: unknown };
 
@@ -70,7 +74,7 @@ function numbersIn(code: string): number[] {
     if (declaration.type !== "VariableDeclaration") continue;
     for (const { init } of declaration.declarations as readonly { readonly init?: Node }[]) {
       const value = numberOf(init);
-      if (value !== null) found.add(Math.abs(value));
+      if (value !== null && Math.abs(value) > rounding) found.add(Math.abs(value));
     }
   }
   return [...found];
