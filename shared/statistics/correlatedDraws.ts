@@ -1,6 +1,7 @@
 import { problem, type Result, success } from "../result";
 import { choleskyFactor, correlationMatrix } from "./correlationMatrix";
-import { type RandomDraws, standardDraw } from "./randomDraws";
+import type { RandomDraws } from "./randomDraws";
+import { standardDraw } from "./standardDraw";
 import type { InputCorrelation, UncertainInput } from "./uncertainInput";
 
 /**

@@ -1,21 +1,19 @@
-import betainc from "@stdlib/math-base-special-betainc";
-import gammainc from "@stdlib/math-base-special-gammainc";
+import { incompleteBeta } from "./incompleteBeta";
+import { upperIncompleteGamma } from "./incompleteGamma";
 
 /**
- * Probability that chi-square is at least x. Source: Abramowitz & Stegun (1964), 26.4.19; incomplete gamma function of
- * library @stdlib.
+ * Probability that chi-square is at least x. Source: Abramowitz & Stegun (1964), 26.4.19.
  * @param x                0 or more
  * @param degreesOfFreedom above 0
  */
 export function chiSquareTail(x: number, degreesOfFreedom: number): number {
   if (!(degreesOfFreedom > 0))
     throw new RangeError(`degrees of freedom are ${degreesOfFreedom}; they must be above 0.`);
-  return x > 0 ? gammainc(x / 2, degreesOfFreedom / 2, true, true) : 1;
+  return x > 0 ? upperIncompleteGamma(degreesOfFreedom / 2, x / 2) : 1;
 }
 
 /**
- * Probability that F is at least x. Source: Abramowitz & Stegun (1964), 26.6.2; incomplete beta function of library
- * @stdlib.
+ * Probability that F is at least x. Source: Abramowitz & Stegun (1964), 26.6.2.
  * @param x           0 or more, Infinity allowed
  * @param numerator   degrees of freedom, above 0
  * @param denominator degrees of freedom, above 0
@@ -25,5 +23,6 @@ export function fTail(x: number, numerator: number, denominator: number): number
     throw new RangeError(`degrees of freedom are ${numerator} and ${denominator}; both must be above 0.`);
   }
   if (!(x > 0)) return 1;
-  return Number.isFinite(x) ? betainc(denominator / (denominator + numerator * x), denominator / 2, numerator / 2) : 0;
+  if (!Number.isFinite(x)) return 0;
+  return incompleteBeta(denominator / (denominator + numerator * x), denominator / 2, numerator / 2);
 }

@@ -1,3 +1,4 @@
+import { normalFactor95 } from "./studentT";
 import type { InputDistribution } from "./uncertainInput";
 
 /** How a plus-minus is meant: what one reads on a certificate, in a manual or in an own estimate. */
@@ -17,7 +18,7 @@ export interface UncertaintyStatement {
 /** Divisor from plus-minus to standard uncertainty. Source: JCGM 100:2008, 4.3.4 (1.96), 4.3.7, 4.3.9; arcsine JCGM 101:2008, 6.4.6. */
 const divisors: Readonly<Record<StatementKind, number>> = {
   standard: 1,
-  normal95: 1.959963984540054,
+  normal95: normalFactor95,
   rectangular: Math.sqrt(3),
   triangular: Math.sqrt(6),
   arcsine: Math.sqrt(2),

@@ -5,7 +5,8 @@ import { runColumnKeys } from "../../shared/jobs/tunnel/runColumns";
 import type { StatedKey, StatedUncertainties } from "../../shared/jobs/tunnel/statedUncertainties";
 import type { TunnelCase } from "../../shared/jobs/tunnel/tunnelCase";
 import { fluidAtReading } from "../../shared/jobs/tunnel/tunnelFluid";
-import { type RandomDraws, standardDraw } from "../../shared/statistics/randomDraws";
+import type { RandomDraws } from "../../shared/statistics/randomDraws";
+import { standardDraw } from "../../shared/statistics/standardDraw";
 import { statedUncertainty } from "../../shared/statistics/uncertaintyStatement";
 import type { DataCell, DataTable } from "../../shared/tables/dataTable";
 

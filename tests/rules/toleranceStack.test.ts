@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { madeShare } from "../../shared/jobs/puck/rules/monteCarlo";
+import { madeShare } from "../../shared/jobs/puck/rules/madeShare";
 import { stackTolerances } from "../../shared/jobs/puck/rules/toleranceStack";
 import { success } from "../../shared/result";
 import { unwrap } from "../puck/examplePuck";

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type PairCounts, pairStrengths } from "../../shared/jobs/trial/pairStrengths";
-import { signedRankTest } from "../../shared/jobs/trial/signedRank";
+import { signedRankTest } from "../../shared/statistics/signedRank";
 import { baseballGames, baseballTeams, springall } from "./publishedData";
 
 function counted(

@@ -1,6 +1,7 @@
 import type { Regime } from "../../engine/solution";
 import { regimes } from "../../engine/trust/bandTable";
 import { problem, type Result, success } from "../../result";
+import { mean, standardDeviation } from "../../statistics/sample";
 import { coverageFactor } from "../../statistics/studentT";
 import type { MeasuredCorrection, RegimeFactor } from "./carriedCorrection";
 import type { SetComparison } from "./compareSet";
@@ -52,13 +53,13 @@ function regimeFactor({ points }: SetComparison, regime: Regime): RegimeFactor |
   const count = found.length;
   if (count === 0) return null;
   if (count < fewestPoints) return `The ${regime} regime has one point; a factor needs ${fewestPoints} or more.`;
-  const factor = found.reduce((sum, { ratio }) => sum + ratio, 0) / count;
-  const scatter = Math.sqrt(found.reduce((sum, { ratio }) => sum + (ratio - factor) ** 2, 0) / (count - 1));
+  const ratios = found.map(({ ratio }) => ratio);
+  const factor = mean(ratios);
+  const scatter = standardDeviation(ratios);
   // Points of one test share most of their uncertainty, so that averaging does not make it smaller.
-  const own =
-    found.reduce((sum, { measured, ratio }) => {
-      return sum + (ratio * (measured.standardUncertainty ?? 0)) / measured.dragCoefficient;
-    }, 0) / count;
+  const own = mean(
+    found.map(({ measured, ratio }) => (ratio * (measured.standardUncertainty ?? 0)) / measured.dragCoefficient),
+  );
   const expandedUncertainty = Math.hypot(
     (coverageFactor(confidence, count - 1) * scatter) / Math.sqrt(count),
     coverage * own,

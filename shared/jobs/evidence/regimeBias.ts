@@ -1,5 +1,6 @@
 import type { Regime } from "../../engine/solution";
 import { regimes } from "../../engine/trust/bandTable";
+import { mean, standardDeviation } from "../../statistics/sample";
 import { coverageFactor } from "../../statistics/studentT";
 
 /** How the measured values of one regime lie against the prediction. */
@@ -45,9 +46,9 @@ export function regimeBiases(
 
 function biasOf(regime: RegimeBias["regime"], values: readonly number[]): RegimeBias {
   const count = values.length;
-  const bias = values.reduce((sum, value) => sum + value, 0) / count;
+  const bias = mean(values);
   if (count === 1) return { regime, count, bias, scatter: null, low: null, high: null };
-  const scatter = Math.sqrt(values.reduce((sum, value) => sum + (value - bias) ** 2, 0) / (count - 1));
+  const scatter = standardDeviation(values);
   const half = (coverageFactor(confidence, count - 1) * scatter) / Math.sqrt(count);
   return { regime, count, bias, scatter, low: bias - half, high: bias + half };
 }

@@ -1,6 +1,7 @@
 import type { Regime } from "../../engine/solution";
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { intervalAt } from "../../numerics/tableLookup";
+import { mean } from "../../statistics/sample";
 
 /** A published end relief: drag of a cylinder with two free ends over that of a long one, by length / width. */
 export interface EndReliefTable {
@@ -86,7 +87,7 @@ export function endRelief(lengthOverWidth: number, regime: Regime): DragBand {
   const below = [...subcriticalEndRelief.map((table) => reliefFrom(table, lengthOverWidth)), code];
   const subcritical = {
     low: Math.min(...below),
-    best: below.reduce((sum, value) => sum + value, 0) / below.length,
+    best: mean(below),
     high: Math.max(...below),
   };
   if (regime === "subcritical") return subcritical;

@@ -1,5 +1,6 @@
 import { problem, type Result, success } from "../../result";
-import { resumeRandom, type SeededRandom, shuffledOrder } from "../../statistics/seededRandom";
+import { type RandomDraws, resumedDraws } from "../../statistics/randomDraws";
+import { shuffledOrder } from "../../statistics/shuffle";
 import type { DesignSpace, Evaluation } from "../puck/designSpace";
 import { crowdingDistances, nondominatedLayers, paretoFront } from "./paretoFront";
 import { openPoints, type PointRun, recordPoint, startRun } from "./pointRun";
@@ -71,15 +72,15 @@ export function advanceGeneration(search: GeneticSearch): GeneticSearch {
   const { space } = search.offspring;
   const done = search.offspring.evaluations.filter((evaluation) => evaluation !== null);
   const ranked = survivors([...search.population, ...done], space, search.settings.populationSize);
-  const random = resumeRandom(search.random);
-  const points = breed(ranked, space, search.settings.populationSize, random);
+  const draws = resumedDraws(search.random);
+  const points = breed(ranked, space, search.settings.populationSize, draws);
   return {
     settings: search.settings,
     generation: search.generation + 1,
     population: ranked.map(({ evaluation }) => evaluation),
     front: bestEver([...search.front, ...done], space, 4 * search.settings.populationSize),
     offspring: startRun(space, points),
-    random: random.state(),
+    random: draws.state(),
   };
 }
 
@@ -116,16 +117,16 @@ function compareCrowding(a: number, b: number): number {
   return a === b ? 0 : a - b;
 }
 
-function breed(parents: readonly Ranked[], space: DesignSpace, count: number, random: SeededRandom): number[][] {
+function breed(parents: readonly Ranked[], space: DesignSpace, count: number, draws: RandomDraws): number[][] {
   const children: number[][] = [];
   while (children.length < count) {
     // Two shuffles give every parent two tournaments, as in the paper.
-    const first = shuffledOrder(random, parents.length);
-    const second = shuffledOrder(random, parents.length);
+    const first = shuffledOrder(draws, parents.length);
+    const second = shuffledOrder(draws, parents.length);
     const pool = [...pairWinners(parents, first), ...pairWinners(parents, second)];
     for (let i = 0; i + 1 < pool.length && children.length < count; i += 2) {
-      const pair = crossover(pool[i].evaluation.variables, pool[i + 1].evaluation.variables, space, random);
-      children.push(...pair.map((child) => mutate(child, space, random)));
+      const pair = crossover(pool[i].evaluation.variables, pool[i + 1].evaluation.variables, space, draws);
+      children.push(...pair.map((child) => mutate(child, space, draws)));
     }
   }
   return children.slice(0, count);
@@ -141,14 +142,14 @@ function pairWinners(parents: readonly Ranked[], order: readonly number[]): Rank
 }
 
 /** Simulated binary crossover inside bounds. Source: Deb & Agrawal (1995), Complex Systems 9, 115-148. */
-function crossover(a: readonly number[], b: readonly number[], space: DesignSpace, random: SeededRandom): number[][] {
+function crossover(a: readonly number[], b: readonly number[], space: DesignSpace, draws: RandomDraws): number[][] {
   const children = [[...a], [...b]];
-  if (random.next() > crossoverProbability) return children;
+  if (draws.uniform() > crossoverProbability) return children;
   space.variables.forEach(({ lowest, highest }, i) => {
-    if (random.next() > 0.5 || Math.abs(a[i] - b[i]) < 1e-14 * (highest - lowest)) return;
+    if (draws.uniform() > 0.5 || Math.abs(a[i] - b[i]) < 1e-14 * (highest - lowest)) return;
     const low = Math.min(a[i], b[i]);
     const high = Math.max(a[i], b[i]);
-    const u = random.next();
+    const u = draws.uniform();
     const spread = (room: number) => {
       const beta = 1 + (2 * room) / (high - low);
       const alpha = 2 - beta ** -(crossoverIndex + 1);
@@ -157,7 +158,7 @@ function crossover(a: readonly number[], b: readonly number[], space: DesignSpac
     };
     const c1 = (low + high - spread(low - lowest) * (high - low)) / 2;
     const c2 = (low + high + spread(highest - high) * (high - low)) / 2;
-    const isSwapped = random.next() < 0.5;
+    const isSwapped = draws.uniform() < 0.5;
     children[0][i] = clamp(isSwapped ? c2 : c1, lowest, highest);
     children[1][i] = clamp(isSwapped ? c1 : c2, lowest, highest);
   });
@@ -165,12 +166,12 @@ function crossover(a: readonly number[], b: readonly number[], space: DesignSpac
 }
 
 /** Polynomial mutation inside bounds, on average of one variable. Source: Deb & Goyal (1996), as in Deb et al. (2002). */
-function mutate(child: readonly number[], space: DesignSpace, random: SeededRandom): number[] {
+function mutate(child: readonly number[], space: DesignSpace, draws: RandomDraws): number[] {
   return child.map((value, i) => {
-    if (random.next() > 1 / child.length) return value;
+    if (draws.uniform() > 1 / child.length) return value;
     const { lowest, highest } = space.variables[i];
     const range = highest - lowest;
-    const u = random.next();
+    const u = draws.uniform();
     const power = 1 / (mutationIndex + 1);
     const shift =
       u < 0.5

@@ -1,5 +1,6 @@
 import { problem, type Result, success } from "../../result";
-import { shuffledOrder, startRandom } from "../../statistics/seededRandom";
+import { randomDraws } from "../../statistics/randomDraws";
+import { shuffledOrder } from "../../statistics/shuffle";
 import { checkSpace, type DesignSpace, valuesAt } from "../puck/designSpace";
 
 /** Most points of one plan. */
@@ -47,12 +48,12 @@ export function latinHypercube(space: DesignSpace, count: number, seed: number):
     );
   }
   if (!Number.isInteger(seed)) return problem("seed", `seed is ${seed}; it must be a whole number`, "seed");
-  const random = startRandom(seed);
-  const slices = space.variables.map(() => shuffledOrder(random, count));
+  const draws = randomDraws(seed);
+  const slices = space.variables.map(() => shuffledOrder(draws, count));
   const points = Array.from({ length: count }, (_, i) =>
     valuesAt(
       space,
-      slices.map((order) => (order[i] + random.next()) / count),
+      slices.map((order) => (order[i] + draws.uniform()) / count),
     ),
   );
   return success(points);

@@ -1,5 +1,5 @@
 import type { RandomDraws } from "../../statistics/randomDraws";
-import { shuffleInPlace } from "./permutedBlocks";
+import { shuffledOrder } from "../../statistics/shuffle";
 
 export const mostBlindCodes = 26;
 
@@ -27,8 +27,8 @@ const digits = ["2", "3", "4", "5", "6", "7", "8", "9"];
 /** null when the codes drawn so far leave no room for another. */
 function drawnCodes(count: number, draws: RandomDraws, taken: readonly string[]): string[] | null {
   const all = digits.flatMap((a) => digits.flatMap((b) => digits.map((c) => a + b + c)));
-  const candidates = all.filter((code) => new Set(code).size === 3);
-  shuffleInPlaceOf(candidates, draws);
+  const inOrder = all.filter((code) => new Set(code).size === 3);
+  const candidates = shuffledOrder(draws, inOrder.length).map((place) => inOrder[place]);
   const codes: string[] = [];
   for (const mostAlike of [0, 1, 2, 3]) {
     for (const code of candidates) {
@@ -44,17 +44,4 @@ function drawnCodes(count: number, draws: RandomDraws, taken: readonly string[])
 function isUnlike(a: string, b: string): boolean {
   const apart = [...a].filter((digit, i) => digit !== b[i]).length;
   return apart >= 2 && [...a].sort().join("") !== [...b].sort().join("");
-}
-
-function shuffleInPlaceOf(list: string[], draws: RandomDraws): void {
-  const order = list.map((_, i) => i);
-  shuffleInPlace(
-    order,
-    order.map((_, i) => i),
-    draws,
-  );
-  const kept = [...list];
-  order.forEach((from, to) => {
-    list[to] = kept[from];
-  });
 }

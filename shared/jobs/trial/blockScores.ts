@@ -1,4 +1,4 @@
-import ranks from "@stdlib/stats-ranks";
+import { sharedRanks } from "../../statistics/ranks";
 
 /** Scores of a block design: every block (a player) scores the treatments (the pucks) against each other. */
 export interface BlockScores {
@@ -9,7 +9,7 @@ export interface BlockScores {
 }
 
 /**
- * Ranks within each block, 1 the best; equal scores share the mean of their ranks (library @stdlib/stats-ranks).
+ * Ranks within each block, 1 the best; equal scores share the mean of their ranks.
  * @returns shape [blockCount * treatmentCount], NaN where the score is missing
  * @throws RangeError when the array does not have blockCount x treatmentCount values
  */
@@ -24,7 +24,7 @@ export function blockRanks({ blockCount, treatmentCount, scores }: BlockScores):
       if (!Number.isNaN(scores[j])) places.push(j);
     }
     // Negative, so that the highest score comes first.
-    const own = ranks(places.map((place) => -scores[place]));
+    const own = sharedRanks(places.map((place) => -scores[place]));
     places.forEach((place, i) => {
       found[place] = own[i];
     });
@@ -58,13 +58,4 @@ export function blockScores(rows: readonly (readonly (number | null)[])[]): Bloc
     treatmentCount,
     scores: Float64Array.from(rows.flat(), (score) => score ?? Number.NaN),
   };
-}
-
-/** Sum of t^3 - t over the groups of t equal values in a list. */
-export function tieSum(values: readonly number[]): number {
-  const counts = new Map<number, number>();
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  let sum = 0;
-  for (const t of counts.values()) sum += t ** 3 - t;
-  return sum;
 }

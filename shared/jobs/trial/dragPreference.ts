@@ -1,6 +1,6 @@
 import type { RandomDraws } from "../../statistics/randomDraws";
+import { type RankCorrelation, rankCorrelations } from "../../statistics/rankCorrelation";
 import { counted, pText } from "./numberWords";
-import { type RankCorrelation, rankCorrelations } from "./rankCorrelation";
 import type { DragPreference, RankingResult } from "./trialResult";
 
 /**
@@ -27,7 +27,10 @@ export function dragPreference(
     draws,
   );
   if (!found.ok) {
-    return { meaning, pucks, spearman: null, kendall: null, sentences: [`No test: ${found.problem.message}.`] };
+    const { code, message } = found.problem;
+    const reason =
+      code === "few-items" ? `${pucks.length} pucks have both values; a rank correlation needs 3` : message;
+    return { meaning, pucks, spearman: null, kendall: null, sentences: [`No test: ${reason}.`] };
   }
   const { spearman, kendall } = found.value;
   return {

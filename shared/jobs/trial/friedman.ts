@@ -1,6 +1,7 @@
 import { problem, type Result, success } from "../../result";
+import { tieSum } from "../../statistics/ranks";
 import { chiSquareTail, fTail } from "../../statistics/tailProbability";
-import { type BlockScores, blockRanks, tieSum } from "./blockScores";
+import { type BlockScores, blockRanks } from "./blockScores";
 
 /** Friedman's test of complete blocks and how far the blocks agree. */
 export interface FriedmanTest {

@@ -1,6 +1,7 @@
-import ranks from "@stdlib/stats-ranks";
+import { spearmanRho } from "../../statistics/rankCorrelation";
+import { sharedRanks } from "../../statistics/ranks";
+import { mean } from "../../statistics/sample";
 import { type BlockScores, blockRows } from "./blockScores";
-import { spearmanRho } from "./rankCorrelation";
 
 /** How a player's order agrees with that of the others, and with the player's own at another time. */
 export interface JudgeConsistency {
@@ -30,7 +31,7 @@ export function judgeConsistency(
     for (let j = 0; j < data.treatmentCount; j++) {
       const others = rows.flatMap((row, i) => (i === player || Number.isNaN(row[j]) ? [] : [row[j]]));
       if (Number.isNaN(own[j]) || others.length === 0) continue;
-      pairs.push([own[j], others.reduce((sum, rank) => sum + rank, 0) / others.length]);
+      pairs.push([own[j], mean(others)]);
     }
     const twice = repeated[player] ?? [];
     return {
@@ -45,7 +46,7 @@ export function judgeConsistency(
 
 function rankAgreement(pairs: readonly (readonly [number, number])[]): number | null {
   if (pairs.length < 3) return null;
-  const rounded = (side: 0 | 1) => ranks(pairs.map((pair) => Number(pair[side].toPrecision(10))));
+  const rounded = (side: 0 | 1) => sharedRanks(pairs.map((pair) => Number(pair[side].toPrecision(10))));
   const rho = spearmanRho(rounded(0), rounded(1));
   return Number.isFinite(rho) ? rho : null;
 }
@@ -53,7 +54,7 @@ function rankAgreement(pairs: readonly (readonly [number, number])[]): number | 
 /** Ranks of the scores that are there, their mean being 0; higher is better. */
 function centredRanks(row: readonly number[]): number[] {
   const places = row.flatMap((score, j) => (Number.isNaN(score) ? [] : [j]));
-  const own = ranks(places.map((j) => row[j]));
+  const own = sharedRanks(places.map((j) => row[j]));
   const centred = new Array<number>(row.length).fill(Number.NaN);
   places.forEach((j, i) => {
     centred[j] = own[i] - (places.length + 1) / 2;

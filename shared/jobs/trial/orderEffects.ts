@@ -1,6 +1,8 @@
+import { type PermutedP, permutedP } from "../../statistics/permutedP";
 import type { RandomDraws } from "../../statistics/randomDraws";
+import { mean } from "../../statistics/sample";
+import { shuffleInPlace } from "../../statistics/shuffle";
 import { fTail } from "../../statistics/tailProbability";
-import { type PermutedP, permutedP, shuffleInPlace } from "./permutedBlocks";
 
 /** A score as it was given in a session: one block is one player at one activity, scored puck after puck. */
 export interface SessionScore {
@@ -89,8 +91,8 @@ function levels(
 function withoutMeans(values: readonly number[], sessions: readonly (readonly number[])[]): number[] {
   const rest = [...values];
   for (const own of sessions) {
-    const mean = own.reduce((sum, i) => sum + values[i], 0) / own.length;
-    for (const i of own) rest[i] -= mean;
+    const level = mean(own.map((i) => values[i]));
+    for (const i of own) rest[i] -= level;
   }
   return rest;
 }
@@ -165,8 +167,8 @@ function levelEffects(
     direction = direction.map((value, j) => error[j] + (next / size) * value);
     size = next;
   }
-  const mean = effects.reduce((sum, effect) => sum + effect, 0) / effects.length;
-  return effects.map((effect) => effect - mean);
+  const level = mean(effects);
+  return effects.map((effect) => effect - level);
 }
 
 /** Columns made orthonormal to each other and to a basis; those that add nothing are left out. Modified Gram-Schmidt, twice. */

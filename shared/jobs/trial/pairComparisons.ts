@@ -1,6 +1,6 @@
-import padjust from "@stdlib/stats-padjust";
+import { holmCorrection } from "../../statistics/holmCorrection";
+import { signedRankTest } from "../../statistics/signedRank";
 import { type BlockScores, blockRows } from "./blockScores";
-import { signedRankTest } from "./signedRank";
 
 /** Two pucks held against each other by the players who scored both. */
 export interface PairComparison {
@@ -20,8 +20,7 @@ export interface PairComparison {
 }
 
 /**
- * Every pair of pucks by the signed-rank test of the players' differences, with Holm's correction (library
- * @stdlib/stats-padjust). Sources: Wilcoxon (1945), Biometrics Bull. 1, 80-83; Holm (1979), Scand. J. Stat. 6, 65-70. The
+ * Every pair of pucks by the signed-rank test of the players' differences, with Holm's correction. Sources: Wilcoxon (1945), Biometrics Bull. 1, 80-83; Holm (1979), Scand. J. Stat. 6, 65-70. The
  * signed ranks take a difference of two steps as more than one of one step, also between players.
  */
 export function pairComparisons(data: BlockScores): PairComparison[] {
@@ -44,13 +43,7 @@ export function pairComparisons(data: BlockScores): PairComparison[] {
       smallestP: differences.length === 0 ? 1 : 2 ** (1 - differences.length),
     };
   });
-  const holm =
-    pairs.length === 0
-      ? []
-      : padjust(
-          tested.map(({ pValue }) => pValue),
-          "holm",
-        );
+  const holm = holmCorrection(tested.map(({ pValue }) => pValue));
   return tested.map(({ smallestP, ...pair }, i) => ({
     ...pair,
     holmP: holm[i],

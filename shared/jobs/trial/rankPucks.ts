@@ -1,4 +1,5 @@
 import type { RandomDraws } from "../../statistics/randomDraws";
+import { mean } from "../../statistics/sample";
 import { type BlockScores, blockRows, completeBlocks } from "./blockScores";
 import { rankingConclusions } from "./conclusions";
 import { exactFriedmanP } from "./exactFriedman";
@@ -120,11 +121,10 @@ function standing(
   band: StrengthBand | null,
 ): PuckStanding {
   const own = rows.map((row) => standings(row)[j]).filter((each) => !Number.isNaN(each));
-  const mean = own.reduce((sum, each) => sum + each, 0) / own.length;
   return {
     code,
     scored: rows.filter((row) => !Number.isNaN(row[j])).length,
-    meanRank: own.length === 0 ? null : 1 + ((1 - mean) * (liking.treatmentCount - 1)) / 2,
+    meanRank: own.length === 0 ? null : 1 + ((1 - mean(own)) * (liking.treatmentCount - 1)) / 2,
     medianScore: medians?.[j] ?? null,
     strength: band?.strength ?? null,
     strengthLow: band?.low ?? null,

@@ -1,4 +1,4 @@
-import ranks from "@stdlib/stats-ranks";
+import { sharedRanks } from "../../statistics/ranks";
 import { type BlockScores, blockRows } from "./blockScores";
 import type { PairCounts } from "./pairStrengths";
 import type { TrialScore, TrialSetup } from "./trialSetup";
@@ -48,7 +48,7 @@ export function standings(row: readonly number[]): number[] {
   const places = row.flatMap((score, j) => (Number.isNaN(score) ? [] : [j]));
   const found = new Array<number>(row.length).fill(Number.NaN);
   if (places.length < 2) return found;
-  ranks(places.map((j) => row[j])).forEach((rank, i) => {
+  sharedRanks(places.map((j) => row[j])).forEach((rank, i) => {
     found[places[i]] = (2 * rank - places.length - 1) / (places.length - 1);
   });
   return found;

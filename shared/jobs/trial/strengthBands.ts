@@ -1,6 +1,7 @@
 import type { Result } from "../../result";
 import { success } from "../../result";
 import type { RandomDraws } from "../../statistics/randomDraws";
+import { quantileOfSorted } from "../../statistics/sample";
 import { pairStrengths } from "./pairStrengths";
 import { noPairs, type PlayerPairs } from "./scoreMatrix";
 
@@ -43,7 +44,7 @@ export function strengthBands(
   const drawn = Array.from({ length: k }, () => new Float64Array(samples));
   const first = new Float64Array(k);
   for (let sample = 0; sample < samples; sample++) {
-    const panel = players.map(() => players[Math.floor(draws.uniform() * players.length)]);
+    const panel = players.map(() => players[draws.below(players.length)]);
     const found = pairStrengths(sumOf(panel), pseudoComparisons);
     if (!found.ok) return found;
     const { strengths } = found.value;
@@ -59,8 +60,8 @@ export function strengthBands(
       const sorted = drawn[j].sort();
       return {
         strength,
-        low: percentile(sorted, (1 - coverage) / 2),
-        high: percentile(sorted, (1 + coverage) / 2),
+        low: quantileOfSorted(sorted, (1 - coverage) / 2),
+        high: quantileOfSorted(sorted, (1 + coverage) / 2),
         firstShare: first[j] / samples,
       };
     }),
@@ -79,12 +80,4 @@ function sumOf(players: readonly PlayerPairs[]): PlayerPairs {
     }
   }
   return sum;
-}
-
-/** Between neighbours by straight line. Source: Hyndman & Fan (1996), Am. Stat. 50, 361-365, definition 7. */
-function percentile(sorted: Readonly<Float64Array>, share: number): number {
-  const at = share * (sorted.length - 1);
-  const below = Math.floor(at);
-  const above = Math.min(below + 1, sorted.length - 1);
-  return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
 }

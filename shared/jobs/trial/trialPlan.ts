@@ -1,5 +1,5 @@
 import { randomDraws } from "../../statistics/randomDraws";
-import { shuffleInPlace } from "./permutedBlocks";
+import { shuffledOrder } from "../../statistics/shuffle";
 import { type PlanBalance, planBalance } from "./planBalance";
 import type { TrialSetup } from "./trialSetup";
 import { williamsDesign } from "./williamsDesign";
@@ -36,10 +36,10 @@ export function trialPlan({ pucks, players, activities, repeats, seed }: TrialSe
     for (let repeat = 1; repeat <= repeats; repeat++) {
       // A stream of its own, going player by player: one player more leaves the orders of the others as they are.
       const draws = randomDraws(seed + 7919 * (1 + activity) + 104729 * repeat);
-      const names = shuffled(k, draws);
+      const names = shuffledOrder(draws, k);
       let queue: number[] = [];
       for (let player = 0; player < players.length; player++) {
-        if (queue.length === 0) queue = shuffled(sequences.length, draws);
+        if (queue.length === 0) queue = shuffledOrder(draws, sequences.length);
         const sequence = sequences[queue.pop() ?? 0];
         sessions.push({ player, activity, repeat, order: sequence.map((place) => names[place]) });
       }
@@ -58,14 +58,4 @@ export function trialPlan({ pucks, players, activities, repeats, seed }: TrialSe
     ),
     balancedPlayerCounts: [below, below === players.length ? below : below + sequences.length],
   };
-}
-
-function shuffled(count: number, draws: ReturnType<typeof randomDraws>): number[] {
-  const order = Array.from({ length: count }, (_, i) => i);
-  shuffleInPlace(
-    order,
-    order.map((_, i) => i),
-    draws,
-  );
-  return order;
 }

@@ -1,8 +1,8 @@
+import type { RankCorrelation } from "../../statistics/rankCorrelation";
 import type { JudgeConsistency } from "./judgeConsistency";
 import type { OrderEffectTest } from "./orderEffects";
 import type { PairComparison } from "./pairComparisons";
 import type { PowerPoint } from "./powerSimulation";
-import type { RankCorrelation } from "./rankCorrelation";
 import type { ScoreScale } from "./trialSetup";
 
 /** What a player trial yields. Plain data; pucks go by their blind codes until the trial is unblinded. */

@@ -1,4 +1,5 @@
-import { shuffledOrder, startRandom } from "../../statistics/seededRandom";
+import { randomDraws } from "../../statistics/randomDraws";
+import { shuffledOrder } from "../../statistics/shuffle";
 import type { PlannedRun, PlannedSpeed, PlanSettings, RunKind } from "./plannedTest";
 import type { SpeedDirection } from "./predictedDrag";
 
@@ -67,7 +68,7 @@ function sweepRuns(speeds: readonly PlannedSpeed[], { bothDirections }: PlanSett
 
 function randomisedRuns(speeds: readonly PlannedSpeed[], settings: PlanSettings): OpenRun[] {
   const directions: readonly SpeedDirection[] = settings.bothDirections ? ["rising", "falling"] : ["rising"];
-  const random = startRandom(settings.seed);
+  const draws = randomDraws(settings.seed);
   const sweeps = Math.max(...speeds.map(({ repeats }) => repeats));
   const runs: OpenRun[] = [zeroRun("model on; flow at rest")];
   let sinceZero = 0;
@@ -76,7 +77,7 @@ function randomisedRuns(speeds: readonly PlannedSpeed[], settings: PlanSettings)
     const block = speeds
       .filter(({ repeats }) => repeats >= repeat)
       .flatMap((speed) => directions.map((direction) => ({ speed, direction })));
-    for (const index of shuffledOrder(random, block.length)) {
+    for (const index of shuffledOrder(draws, block.length)) {
       const { speed, direction } = block[index];
       const remark = direction === "rising" ? "from rest" : "from the top speed";
       runs.push(windRun("model", direction, speed, repeat, remark));

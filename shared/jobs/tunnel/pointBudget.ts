@@ -1,4 +1,5 @@
 import type { FluidSpec } from "../../engine/fluid/fluidSpec";
+import { mean, squaresAbout } from "../../statistics/sample";
 import { exactInput, type MeasurementModel, type UncertainInput } from "../../statistics/uncertainInput";
 import { statedUncertainty } from "../../statistics/uncertaintyStatement";
 import { type BlockageMethod, correctBlockage } from "./blockage";
@@ -29,8 +30,6 @@ export interface PointModel {
   readonly dragCoefficient: MeasurementModel;
   readonly reynolds: MeasurementModel;
 }
-
-const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /**
  * The measurement model of the mean of a point's repeats. Every error that repeats share (calibrations, stream, area) is
@@ -148,7 +147,10 @@ export function pointModel(
     if (n === 1) {
       return { ...base, standardUncertainty: (balance.noise ?? 0) * perForce * toCoefficient };
     }
-    const squares = repeats.reduce((sum, each) => sum + (each.dragArea - best) ** 2, 0);
+    const squares = squaresAbout(
+      repeats.map((each) => each.dragArea),
+      best,
+    );
     const scatter = Math.sqrt(squares / (n - 1) / n) * toCoefficient;
     return { ...base, standardUncertainty: scatter, degreesOfFreedom: n - 1, distribution: "studentT" };
   }

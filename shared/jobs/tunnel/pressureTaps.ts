@@ -1,6 +1,7 @@
 import type { Contour } from "../../engine/geometry/contour";
 import { problem, type Result, success } from "../../result";
 import { type FirstOrderUncertainty, propagateFirstOrder } from "../../statistics/firstOrder";
+import { mean, squaresAbout } from "../../statistics/sample";
 import { exactInput } from "../../statistics/uncertainInput";
 import { contourPosition, type TapPlace } from "./tapPlace";
 
@@ -119,10 +120,8 @@ export function surveyTaps(
     pressureDrag: gatheredTaps(drag.value, n),
     predictedDragAtTaps: predicted === null ? null : weights.reduce((sum, w, i) => sum + w * predicted(arcs[i]), 0),
     predictedDrag: predicted === null ? null : contourDrag(contour, width, predicted),
-    meanResidual: isKnown ? residuals.reduce((sum, each) => sum + each, 0) / residuals.length : null,
-    rootMeanSquareResidual: isKnown
-      ? Math.sqrt(residuals.reduce((sum, each) => sum + each * each, 0) / residuals.length)
-      : null,
+    meanResidual: isKnown ? mean(residuals) : null,
+    rootMeanSquareResidual: isKnown ? Math.sqrt(squaresAbout(residuals, 0) / residuals.length) : null,
     widestGap,
     notes:
       widestGap > wideGap

@@ -1,6 +1,7 @@
 import { type Result, success } from "../../result";
 import { propagateFirstOrder } from "../../statistics/firstOrder";
 import { firstOrderIsValidated, propagateDistributions } from "../../statistics/monteCarlo";
+import { mean } from "../../statistics/sample";
 import { type BlockageMethod, type BlockageRange, blockageMethods, blockageRange } from "./blockage";
 import type { StatedCorrelation } from "./correlationFaults";
 import { undrawableParts } from "./correlationNotes";
@@ -64,9 +65,8 @@ function reducePoint(
   ranges: Readonly<Record<BlockageMethod, BlockageRange>>,
 ): Result<ReducedPoint> {
   const { readings } = point;
-  const mean = (of: (each: (typeof readings)[number]) => number) =>
-    readings.reduce((sum, each) => sum + of(each), 0) / readings.length;
-  const dynamicPressure = mean((each) => each.dynamicPressure);
+  const meanOf = (of: (each: (typeof readings)[number]) => number) => mean(readings.map(of));
+  const dynamicPressure = meanOf((each) => each.dynamicPressure);
   const own = support === null ? null : support(dynamicPressure);
   const under = (method: BlockageMethod, stated: readonly StatedCorrelation[]) => {
     const model = pointModel(point, own, method, pointSetting);
@@ -115,11 +115,11 @@ function reducePoint(
     nominalSpeedMetresPerSecond: point.nominalSpeed,
     repeats: readings.length,
     rows: readings.map(({ reading }) => reading.row),
-    speedMetresPerSecond: mean((each) => each.speed),
+    speedMetresPerSecond: meanOf((each) => each.speed),
     dynamicPressurePascals: dynamicPressure,
-    kinematicViscositySquareMetresPerSecond: mean((each) => each.fluid.kinematicViscosity),
-    densityKilogramsPerCubicMetre: mean((each) => each.fluid.density),
-    netForceNewtons: mean((each) => each.dragArea * each.dynamicPressure) - (own?.dragArea ?? 0) * dynamicPressure,
+    kinematicViscositySquareMetresPerSecond: meanOf((each) => each.fluid.kinematicViscosity),
+    densityKilogramsPerCubicMetre: meanOf((each) => each.fluid.density),
+    netForceNewtons: meanOf((each) => each.dragArea * each.dynamicPressure) - (own?.dragArea ?? 0) * dynamicPressure,
     reynolds: reynolds.value.value,
     reynoldsExpandedUncertainty: reynolds.value.expandedUncertainty,
     dragCoefficient: firstOrder.value.value,

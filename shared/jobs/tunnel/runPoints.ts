@@ -1,5 +1,6 @@
 import type { FluidProperties, FluidSpec } from "../../engine/fluid/fluidSpec";
 import { type Problem, type Result, success } from "../../result";
+import { mean } from "../../statistics/sample";
 import type { SpeedDirection } from "./predictedDrag";
 import type { RunReading } from "./runTable";
 import { fluidAtReading } from "./tunnelFluid";
@@ -86,9 +87,9 @@ function gathered(readings: readonly WindReading[]): RunPoint[] {
     let group: typeof own = [];
     const close = () => {
       if (group.length === 0) return;
-      const mean = group.reduce((sum, { nominal }) => sum + nominal, 0) / group.length;
+      const nominalSpeed = mean(group.map(({ nominal }) => nominal));
       const inOrder = group.map(({ each }) => each).sort((a, b) => a.reading.row - b.reading.row);
-      points.push({ direction, nominalSpeed: mean, readings: inOrder });
+      points.push({ direction, nominalSpeed, readings: inOrder });
       group = [];
     };
     for (const next of own) {

@@ -1,3 +1,4 @@
+import { mean } from "../../statistics/sample";
 import type { RunPoint } from "./runPoints";
 
 /** Drag area of the support alone at one dynamic pressure. */
@@ -26,10 +27,8 @@ export function supportTare(
   const levels = points
     .map(({ readings }) => {
       const n = readings.length;
-      const mean = (of: (each: (typeof readings)[number]) => number) =>
-        readings.reduce((sum, each) => sum + of(each), 0) / n;
-      const dragArea = mean((each) => each.dragArea);
-      const dynamicPressure = mean((each) => each.dynamicPressure);
+      const dragArea = mean(readings.map((each) => each.dragArea));
+      const dynamicPressure = mean(readings.map((each) => each.dynamicPressure));
       // Scatter as a force, so that speeds can be put together.
       const squares = readings.reduce((sum, each) => sum + ((each.dragArea - dragArea) * dynamicPressure) ** 2, 0);
       return { dynamicPressure, dragArea, n, squares };

@@ -2,7 +2,7 @@ import type { HandoffFile, HandoffRequest } from "../../../shared/jobs/handoff/h
 import type { SizedPuck } from "../../../shared/jobs/puck/coreSizing";
 import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
 import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
-import type { MadeShare } from "../../../shared/jobs/puck/rules/monteCarlo";
+import type { MadeShare } from "../../../shared/jobs/puck/rules/madeShare";
 import type { TradeoffMember } from "../../../shared/jobs/tradeoff/tradeoffMember";
 import { problem, type Result, success } from "../../../shared/result";
 import type { PuckApi } from "../../../workers/puckApi";

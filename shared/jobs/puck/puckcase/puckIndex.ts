@@ -1,5 +1,6 @@
 import type { DragBand } from "../../../engine/trust/dragInterval";
 import { type Result, success } from "../../../result";
+import { mean } from "../../../statistics/sample";
 import { type OrientationDrag, type OrientationIndex, orientationIndex } from "../orientationIndex";
 import { dragAreas, dragByOrientation } from "./orientationDrag";
 import type { CasePuck, PuckCase } from "./puckCase";
@@ -50,6 +51,6 @@ export function meanIndex(
 }
 
 function meanBand(bands: readonly DragBand[]): DragBand {
-  const mean = (end: keyof DragBand) => bands.reduce((sum, band) => sum + band[end], 0) / bands.length;
-  return { low: mean("low"), best: mean("best"), high: mean("high") };
+  const meanOf = (end: keyof DragBand) => mean(bands.map((band) => band[end]));
+  return { low: meanOf("low"), best: meanOf("best"), high: meanOf("high") };
 }

@@ -7,7 +7,7 @@ import {
   dimensionTable,
 } from "../../../../shared/jobs/puck/puckDimension";
 import { judgementNotice } from "../../../../shared/jobs/puck/rules/judgePuck";
-import type { MadeShare, MadeSizes } from "../../../../shared/jobs/puck/rules/monteCarlo";
+import type { MadeShare, MadeSizes } from "../../../../shared/jobs/puck/rules/madeShare";
 import { readRuleSet } from "../../../../shared/jobs/puck/rules/ruleSet";
 import type { Problem } from "../../../../shared/result";
 import { demoRulesName, loadDemoRules } from "../../puck/demoRules";

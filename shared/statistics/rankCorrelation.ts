@@ -1,7 +1,8 @@
-import ranks from "@stdlib/stats-ranks";
-import { problem, type Result, success } from "../../result";
-import type { RandomDraws } from "../../statistics/randomDraws";
-import { permutedP, shuffleInPlace } from "./permutedBlocks";
+import { problem, type Result, success } from "../result";
+import { permutedP } from "./permutedP";
+import type { RandomDraws } from "./randomDraws";
+import { sharedRanks } from "./ranks";
+import { shuffleInPlace } from "./shuffle";
 
 /** A rank correlation and how likely one as strong would be by chance. */
 export interface RankCorrelation {
@@ -47,8 +48,8 @@ export function rankCorrelations(
   if (x.length !== y.length)
     throw new RangeError(`x has ${x.length} values and y ${y.length}; both need the same number.`);
   const n = x.length;
-  if (n < 3) return problem("few-items", `${n} pucks have both values; a rank correlation needs 3 or more`);
-  const [a, b] = [ranks([...x]), ranks([...y])];
+  if (n < 3) return problem("few-items", `${n} items have both values; a rank correlation needs 3 or more`);
+  const [a, b] = [sharedRanks(x), sharedRanks(y)];
   if (new Set(a).size === 1 || new Set(b).size === 1) {
     return problem("all-tied", "all values are equal; there is no order to compare");
   }

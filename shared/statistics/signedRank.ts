@@ -1,4 +1,4 @@
-import ranks from "@stdlib/stats-ranks";
+import { sharedRanks } from "./ranks";
 
 /** Wilcoxon's signed-rank test of paired differences. */
 export interface SignedRankTest {
@@ -30,7 +30,7 @@ export function signedRankTest(differences: Readonly<Float64Array>): SignedRankT
   const largest = sizes.reduce((most, size) => Math.max(most, size), 0);
   const isZero = sizes.map((size) => size <= rounding * largest);
   // Rounded, so that equal differences of scores such as 0.1 + 0.2 and 0.3 are equal.
-  const ranked = ranks(sizes.map((size) => (largest > 0 ? Number((size / largest).toPrecision(10)) : 0)));
+  const ranked = sharedRanks(sizes.map((size) => (largest > 0 ? Number((size / largest).toPrecision(10)) : 0)));
   let positiveSum = 0;
   let negativeSum = 0;
   const doubled: number[] = [];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { rankCorrelations } from "../../shared/jobs/trial/rankCorrelation";
 import { randomDraws } from "../../shared/statistics/randomDraws";
+import { rankCorrelations } from "../../shared/statistics/rankCorrelation";
 
 function correlated(x: readonly number[], y: readonly number[]) {
   const found = rankCorrelations(x, y, randomDraws(1));

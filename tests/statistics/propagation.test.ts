@@ -22,31 +22,6 @@ function input(
   return { ...exactInput(key, key, best), standardUncertainty, degreesOfFreedom, distribution };
 }
 
-describe("coverageFactor(coverage, degreesOfFreedom)", () => {
-  // JCGM 100:2008, table G.2, printed to two decimals.
-  it.each([
-    [0.95, 1, 12.71],
-    [0.95, 2, 4.3],
-    [0.95, 5, 2.57],
-    [0.95, 10, 2.23],
-    [0.95, 30, 2.04],
-    [0.95, 100, 1.984],
-    [0.99, 4, 4.6],
-    [0.99, 16, 2.92],
-    [0.99, 50, 2.68],
-    [0.99, Number.POSITIVE_INFINITY, 2.576],
-    [0.9, 8, 1.86],
-    [0.95, Number.POSITIVE_INFINITY, 1.96],
-  ])("JCGM 100:2008, table G.2: %f and %f degrees of freedom give %f", (coverage, degrees, factor) => {
-    expect(Math.abs(coverageFactor(coverage, degrees) - factor)).toBeLessThan(0.006);
-  });
-
-  it("refuses what is no probability and no degrees of freedom", () => {
-    expect(() => coverageFactor(1, 5)).toThrow("coverage is 1");
-    expect(() => coverageFactor(0.95, 0)).toThrow("degrees of freedom are 0");
-  });
-});
-
 describe("statedUncertainty(statement)", () => {
   it("JCGM 100:2008, 4.3.7: half a width of 40 K, rectangular, is 23.09 K, exact", () => {
     expect(statedUncertainty({ plusMinus: 40, kind: "rectangular" }).standardUncertainty).toBeCloseTo(23.094, 3);
