@@ -1,20 +1,24 @@
 import type { Regime } from "../../shared/engine/solution";
 import {
+  experimentOf,
   type Grade,
   type Group,
   type HowObtained,
   type PublishedSource,
   type PublishedValue,
   scatterHalfWidth,
+  scatterRange,
 } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
-import type { Half } from "./halves";
 import type { Prediction } from "./prediction";
 import { conditionText, kindTexts } from "./quantityText";
+import type { Half, Part } from "./sourceSplit";
 
 /** One published value beside the engine's. */
 export interface AccuracyRow {
   readonly source: string;
+  /** What the source's values go back to, see PublishedSource. */
+  readonly experiment: string;
   readonly group: Group;
   readonly quantity: Quantity["kind"];
   readonly condition: string;
@@ -29,8 +33,10 @@ export interface AccuracyRow {
   readonly error: number | null;
   readonly errorMeasure: "relative" | "absolute";
   readonly insideScatter: boolean | null;
-  /** Which half of a calibrated group the value is in; null in groups that no constant was fitted on. */
-  readonly half: Half | null;
+  /** Which part of a calibrated group the value is in; null in other groups and where the value is only shown. */
+  readonly part: Part | null;
+  /** Why the value is in no figure that judges the engine; null when it is. */
+  readonly shownOnly: string | null;
   readonly note: string | null;
   /** The 90 % band stated for a drag coefficient of a section. */
   readonly band: StatedBand | null;
@@ -41,8 +47,8 @@ export interface StatedBand {
   readonly high: number;
   /** True when the band holds the states on both sides of a drag crisis. */
   readonly spansCrisis: boolean;
-  /** Which half of the values for the bands this one is in. */
-  readonly half: Half;
+  /** Which half of the values for the bands this one is in; null where the value is only shown. */
+  readonly half: Half | null;
   /** Whether the published value lies in the band. */
   readonly covers: boolean;
 }
@@ -50,16 +56,18 @@ export interface StatedBand {
 export function accuracyRow(
   source: PublishedSource,
   value: PublishedValue,
-  half: Half | null,
+  part: Part | null,
   prediction: Prediction,
   band: StatedBand | null = null,
 ): AccuracyRow {
   const { error: errorMeasure } = kindTexts[value.quantity.kind];
   const scatter = scatterHalfWidth(value);
+  const [lowest, highest] = scatterRange(value);
   const difference = prediction.value === null ? null : prediction.value - value.value;
   const scale = errorMeasure === "relative" ? value.value : 1;
   return {
     source: source.name,
+    experiment: experimentOf(source),
     group: value.group,
     quantity: value.quantity.kind,
     condition: conditionText(value.quantity),
@@ -71,8 +79,9 @@ export function accuracyRow(
     regime: prediction.regime,
     error: difference === null ? null : difference / scale,
     errorMeasure,
-    insideScatter: difference === null ? null : Math.abs(difference) <= scatter,
-    half,
+    insideScatter: prediction.value === null ? null : prediction.value >= lowest && prediction.value <= highest,
+    part,
+    shownOnly: value.shownOnly ?? null,
     note: prediction.note ?? value.remark ?? null,
     band,
   };

@@ -3,20 +3,26 @@ import type { PublishedSource } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
 import { type AccuracyRow, accuracyRow } from "./accuracyRow";
 import { bandPoints, crisisErrors } from "./bandPoints";
+import { readStoredAnswers, storedAnswerOf } from "./before";
 import { type Coverage, coverages, statedBand } from "./coverage";
 import { type Disagreement, disagreements } from "./disagreement";
 import { fitBands } from "./fitBands";
-import { splitIntoHalves } from "./halves";
 import { type LeftOutBand, leaveOneSourceOut } from "./leaveOneSourceOut";
 import { predictAll } from "./predictAll";
-import type { Prediction } from "./prediction";
+import { notPredicted, type Prediction, predicted } from "./prediction";
+import { type RulerFigures, rulerFigures } from "./rulerFigures";
+import { splitForConstants } from "./sourceSplit";
 import { type ErrorSummary, summarise } from "./summary";
 import { type JudgedTarget, judgeTarget } from "./target";
 import { allTargets } from "./targets";
 
 /** Everything that the accuracy report says. */
 export interface AccuracyTable {
+  /** The figures that sum the comparison up, of this engine and of the one whose answers are stored. */
+  readonly figures: RulerFigures;
+  readonly before: RulerFigures;
   readonly targets: readonly JudgedTarget[];
+  readonly targetsBefore: readonly JudgedTarget[];
   readonly summaries: readonly ErrorSummary[];
   readonly disagreements: readonly Disagreement[];
   readonly leftOutBands: readonly LeftOutBand[];
@@ -33,21 +39,29 @@ export function accuracyTable(sources: readonly PublishedSource[], progress?: (t
   const quantities = [...entries.map(({ value }) => value.quantity), ...targets.flatMap((target) => target.quantities)];
   const predictions = predictAll(quantities, { progress });
   const byQuantity = new Map<Quantity, Prediction>(quantities.map((quantity, i) => [quantity, predictions[i]]));
-  const halves = splitIntoHalves(sources);
   const predictionOf = (quantity: Quantity) => byQuantity.get(quantity);
+  const storedValue = storedAnswerOf(readStoredAnswers());
+  const storedPrediction = (quantity: Quantity) => {
+    const value = storedValue(quantity);
+    return value === null ? notPredicted("no stored answer") : predicted(value);
+  };
+  const parts = splitForConstants(sources);
   const points = bandPoints(sources, predictionOf);
   const bands = fitBands(points, crisisErrors(sources, predictionOf));
   const stated = new Map(points.map((point) => [point.value, statedBand(point, bands)]));
   const rows = entries.map(({ source, value }, i) =>
-    accuracyRow(source, value, halves.get(value) ?? null, predictions[i], stated.get(value) ?? null),
+    accuracyRow(source, value, parts.get(value) ?? null, predictions[i], stated.get(value) ?? null),
   );
   return {
+    figures: rulerFigures(sources, (quantity) => predictionOf(quantity)?.value ?? null),
+    before: rulerFigures(sources, storedValue),
     targets: targets.map((target) =>
       judgeTarget(
         target,
         target.quantities.map((quantity) => byQuantity.get(quantity)!),
       ),
     ),
+    targetsBefore: targets.map((target) => judgeTarget(target, target.quantities.map(storedPrediction))),
     summaries: summarise(rows),
     disagreements: disagreements(sources, predictionOf),
     leftOutBands: leaveOneSourceOut(rows),

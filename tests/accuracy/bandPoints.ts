@@ -1,20 +1,23 @@
-import type { BandTable, CheckedFamily, CrisisKind } from "../../shared/engine/trust/bandTable";
+import type { BandTable, CrisisKind, ShapeFamily } from "../../shared/engine/trust/bandTable";
 import { crisisFactor, crisisKind } from "../../shared/engine/trust/dragBand";
 import { type DragState, statesNearby } from "../../shared/engine/trust/nearbyStates";
 import { describeSection, type SectionDescription } from "../../shared/engine/trust/sectionDescription";
 import { shapeFamily } from "../../shared/engine/trust/shapeFamily";
-import type { PublishedSource, PublishedValue } from "../published/publishedValue";
+import { experimentOf, type PublishedSource, type PublishedValue } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
-import { type Half, splitForBands } from "./halves";
+
 import type { DragReading, Prediction } from "./prediction";
+import { type Half, splitForBands } from "./sourceSplit";
 
 /** A published drag coefficient beside the state that answers it. */
 export interface BandPoint extends DragReading {
   readonly source: string;
+  readonly experiment: string;
   readonly value: PublishedValue;
-  readonly half: Half;
+  /** Null where the value is only shown. */
+  readonly half: Half | null;
   readonly section: SectionDescription;
-  readonly family: CheckedFamily;
+  readonly family: ShapeFamily;
 }
 
 /** Error of a published Reynolds number of a drag crisis: |ln(predicted / published)|. */
@@ -31,15 +34,23 @@ export function bandPoints(
   predictionOf: (quantity: Quantity) => Prediction | undefined,
 ): BandPoint[] {
   const halves = splitForBands(sources);
-  return sources.flatMap(({ name, values }) =>
-    values.flatMap((value) => {
+  return sources.flatMap((source) =>
+    source.values.flatMap((value) => {
       const drag = predictionOf(value.quantity)?.drag;
       if (drag === undefined) return [];
       const { nodes, incidence } = drag.curve.section;
       const section = describeSection(nodes, incidence);
-      const family = shapeFamily(section, drag.condition);
-      if (family === "other") throw new RangeError(`${nodes.name} is not recognised as a published shape.`);
-      return [{ ...drag, source: name, value, half: halves.get(value)!, section, family }];
+      return [
+        {
+          ...drag,
+          source: source.name,
+          experiment: experimentOf(source),
+          value,
+          half: halves.get(value) ?? null,
+          section,
+          family: shapeFamily(section, drag.condition),
+        },
+      ];
     }),
   );
 }
@@ -65,10 +76,12 @@ export function crisisErrors(
       const { quantity } = value;
       const kinds = ["reynoldsAtDrag", "reynoldsAtLowestDrag", "criticalReynoldsRatio"];
       const predicted = predictionOf(quantity)?.value ?? null;
-      if (!kinds.includes(quantity.kind) || !("section" in quantity) || predicted === null) return [];
+      const half = halves.get(value);
+      if (half === undefined || !kinds.includes(quantity.kind) || !("section" in quantity) || predicted === null)
+        return [];
       const shape = quantity.section.shape === "circle" ? "circle" : "other";
       const kind = crisisKind(shape, quantity.turbulenceIntensity);
-      return [{ source: name, half: halves.get(value)!, kind, error: Math.abs(Math.log(predicted / value.value)) }];
+      return [{ source: name, half, kind, error: Math.abs(Math.log(predicted / value.value)) }];
     }),
   );
 }

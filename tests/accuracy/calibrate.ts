@@ -1,16 +1,14 @@
 import { CALIBRATED, type CalibratedConstants } from "../../shared/engine/constants/calibrated";
 import { allSources } from "../published/allSources";
 import { type Grade, type PublishedValue, scatterHalfWidth } from "../published/publishedValue";
-import { splitIntoHalves } from "./halves";
 import { predictAll } from "./predictAll";
-import { judgeTarget } from "./target";
-import { allTargets } from "./targets";
+import { type Part, splitForConstants } from "./sourceSplit";
 
 /**
- * `npm run calibrate`: fits the calibrated constants to the fitting half of the published values and prints them beside
+ * `npm run calibrate`: fits the calibrated constants to the experiments that may be fitted on and prints them beside
  * the ones in use. A compass search in the logarithms of the constants: each is tried a step up and down, the best move
- * is kept, and the steps are halved when none helps. The loss has a flat bottom, so the stated design bands are asked for
- * too. The held-out half is judged at the end and never searched on.
+ * is kept, and the steps are halved when none helps. Only experiments of the fitting half are in the loss: no target and no
+ * design code. The experiments held out are judged at the end and never searched on.
  */
 
 type ConstantName = keyof CalibratedConstants;
@@ -40,25 +38,6 @@ function cellOf({ group, quantity }: PublishedValue): string | null {
   return `${group}|${quantity.kind}|${range}`;
 }
 
-/** The design bands that the constants can move; each one missed adds this much to the loss, about 1 % of it. */
-const missedTargetLoss = 0.03;
-const movableTargets = allTargets().filter(({ area }) => area !== "boundary layers" && area !== "turbulence");
-
-/** Mean robust error of the cells plus the missed design bands. */
-function objective(values: readonly PublishedValue[], constants: CalibratedConstants): number {
-  const predictions = predictAll(
-    movableTargets.flatMap(({ quantities }) => quantities),
-    { constants },
-  );
-  let next = 0;
-  const missed = movableTargets.filter((target) => {
-    const own = predictions.slice(next, next + target.quantities.length);
-    next += target.quantities.length;
-    return judgeTarget(target, own).met !== true;
-  });
-  return loss(values, constants) + missedTargetLoss * missed.length;
-}
-
 function loss(values: readonly PublishedValue[], constants: CalibratedConstants): number {
   const predictions = predictAll(
     values.map(({ quantity }) => quantity),
@@ -79,14 +58,17 @@ function loss(values: readonly PublishedValue[], constants: CalibratedConstants)
   return [...cells.values()].reduce((total, { sum, weight }) => total + sum / weight, 0) / cells.size;
 }
 
-const halves = splitIntoHalves(allSources);
-const fitted = [...halves].filter(([, half]) => half === "fit").map(([value]) => value);
-const heldOut = [...halves].filter(([, half]) => half === "held out").map(([value]) => value);
+const parts = [...splitForConstants(allSources)];
+const ofPart = (wanted: Part) => parts.filter(([, part]) => part === wanted).map(([value]) => value);
+const fitted = ofPart("fit");
+const heldOut = ofPart("held out");
+const designCodes = ofPart("design code");
 
 let best: CalibratedConstants = CALIBRATED;
-let bestLoss = objective(fitted, best);
-const startLoss = bestLoss;
-console.error(`${fitted.length} values to fit, ${heldOut.length} held out; loss in use ${bestLoss.toFixed(4)}`);
+let bestLoss = loss(fitted, best);
+console.error(
+  `${fitted.length} values to fit, ${heldOut.length} held out, ${designCodes.length} of design codes; loss in use ${bestLoss.toFixed(4)}`,
+);
 
 const steps = new Map(names.map((name) => [name, firstStep]));
 while ([...steps.values()].some((step) => step >= smallestStep)) {
@@ -94,7 +76,7 @@ while ([...steps.values()].some((step) => step >= smallestStep)) {
     const step = steps.get(name)!;
     if (step < smallestStep) continue;
     const trials = [1 + step, 1 / (1 + step)].map((factor) => ({ ...best, [name]: best[name] * factor }));
-    const losses = trials.map((trial) => objective(fitted, trial));
+    const losses = trials.map((trial) => loss(fitted, trial));
     const better = losses[0] <= losses[1] ? 0 : 1;
     if (losses[better] < bestLoss - 1e-4) {
       best = trials[better];
@@ -113,7 +95,16 @@ console.log(
     `${"constant".padEnd(24)} ${"in use".padStart(10)} ${"fitted".padStart(10)}`,
     ...rows,
     "",
-    `mean robust squared error of the cells, in scatters, with the missed design bands, fitting half: in use ${startLoss.toFixed(3)}, fitted ${bestLoss.toFixed(3)}`,
-    `the same without the bands, held-out half: in use ${loss(heldOut, CALIBRATED).toFixed(3)}, fitted ${loss(heldOut, best).toFixed(3)}`,
+    "mean robust squared error of the cells, in scatters:",
+    ...(
+      [
+        ["fitting half", fitted],
+        ["held out", heldOut],
+        ["design codes", designCodes],
+      ] as const
+    ).map(
+      ([part, values]) =>
+        `  ${part.padEnd(14)} in use ${loss(values, CALIBRATED).toFixed(3)}, fitted ${loss(values, best).toFixed(3)}`,
+    ),
   ].join("\n"),
 );

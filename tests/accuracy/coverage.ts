@@ -4,7 +4,7 @@ import type { Group } from "../published/publishedValue";
 import type { AccuracyRow, StatedBand } from "./accuracyRow";
 import { type BandPoint, pointNearby } from "./bandPoints";
 import { groupBy } from "./groupBy";
-import type { Half } from "./halves";
+import type { Half } from "./sourceSplit";
 
 /** How many published drag coefficients of a group and half lie in the bands stated for them. */
 export interface Coverage {

@@ -1,4 +1,4 @@
-import { type PublishedSource, scatterHalfWidth } from "../published/publishedValue";
+import { type PublishedSource, scatterRange } from "../published/publishedValue";
 import type { Quantity, SectionQuantity } from "../published/quantity";
 import { groupBy } from "./groupBy";
 import type { Prediction } from "./prediction";
@@ -29,7 +29,7 @@ export function disagreements(
   const entries = sources.flatMap(({ name, values }) =>
     values.flatMap((value) => {
       const { quantity } = value;
-      if (!("section" in quantity)) return [];
+      if (!("section" in quantity) || value.shownOnly !== undefined) return [];
       return [{ name, quantity, value, prediction: predictionOf(quantity)?.value ?? null }];
     }),
   );
@@ -37,8 +37,8 @@ export function disagreements(
     const names = [...new Set(members.map(({ name }) => name))];
     const predicted = members.flatMap(({ prediction }) => (prediction === null ? [] : [prediction]));
     if (names.length < 2 || predicted.length === 0) return [];
-    const lowest = Math.min(...members.map(({ value }) => value.value - scatterHalfWidth(value)));
-    const highest = Math.max(...members.map(({ value }) => value.value + scatterHalfWidth(value)));
+    const lowest = Math.min(...members.map(({ value }) => scatterRange(value)[0]));
+    const highest = Math.max(...members.map(({ value }) => scatterRange(value)[1]));
     return [
       {
         quantity: members[0].quantity.kind,

@@ -38,6 +38,7 @@ export function fitBands(points: readonly BandPoint[], crises: readonly CrisisEr
   const away = points.filter(
     (point) =>
       point.half === "fit" &&
+      point.family !== "other" &&
       pointNearby(point, { crisisReynoldsFactor }).every(({ regime }) => regime === point.state.regime),
   );
   const cell = (family: CheckedFamily, regime: Regime) => {
@@ -67,7 +68,10 @@ export function bandError(published: number, predicted: number): number {
 }
 
 function errorsOf(points: readonly BandPoint[]): SourcedError[] {
-  return points.map(({ source, value, state }) => ({ source, error: bandError(value.value, state.dragCoefficient) }));
+  return points.map(({ experiment: source, value, state }) => ({
+    source,
+    error: bandError(value.value, state.dragCoefficient),
+  }));
 }
 
 function fitCrisisFactors(crises: readonly CrisisError[]): BandTable["crisisReynoldsFactor"] {

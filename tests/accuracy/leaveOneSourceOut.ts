@@ -23,11 +23,14 @@ export const ninetyPercent = 1.645;
 /** Bands for every group and regime that at least two sources with drag coefficients cover. */
 export function leaveOneSourceOut(rows: readonly AccuracyRow[]): LeftOutBand[] {
   const drag = rows.filter(
-    ({ quantity, error, regime }) =>
-      error !== null && regime !== null && ["dragCoefficient", "meanDragCoefficient"].includes(quantity),
+    ({ quantity, error, regime, shownOnly }) =>
+      shownOnly === null &&
+      error !== null &&
+      regime !== null &&
+      ["dragCoefficient", "meanDragCoefficient"].includes(quantity),
   );
   return [...groupBy(drag, ({ group, regime }) => `${group}|${regime}`).values()].flatMap((members) => {
-    const bySource = [...groupBy(members, ({ source }) => source).values()];
+    const bySource = [...groupBy(members, ({ experiment }) => experiment).values()];
     if (bySource.length < 2) return [];
     const without = bySource.map((left) => rootMeanSquare(errorsOf(members.filter((row) => !left.includes(row)))));
     const covered = bySource.map(

@@ -2,6 +2,7 @@ import { CALIBRATED, type CalibratedConstants } from "../../shared/engine/consta
 import type { Quantity, SectionQuantity } from "../published/quantity";
 import { smoothStream } from "../published/streams";
 import { groupBy } from "./groupBy";
+import { discSections, predictEdgeOnDisc } from "./predictEdgeOnDisc";
 import { predictFinite } from "./predictFinite";
 import { predictFluid } from "./predictFluid";
 import { notPredicted, type Prediction, predicted } from "./prediction";
@@ -38,6 +39,8 @@ export function predictAll(
       }
       case "crossFlowCylinderDrag":
         return predictFinite(quantity, section(endlessCylinder(quantity.reynolds)));
+      case "edgeOnDiscDrag":
+        return predictEdgeOnDisc(quantity, discSections(quantity).map(section));
       case "crossFlowLengthFactor":
       case "axialCylinderDrag":
         return predictFinite(quantity, null);
@@ -64,6 +67,7 @@ export function predictAll(
 /** The quantities whose curves a quantity is read from; a ratio needs its reference stream too. */
 function neededCurves(quantity: Quantity): SectionQuantity[] {
   if (quantity.kind === "crossFlowCylinderDrag") return [endlessCylinder(quantity.reynolds)];
+  if (quantity.kind === "edgeOnDiscDrag") return discSections(quantity);
   if (!("section" in quantity)) return [];
   if (quantity.kind !== "criticalReynoldsRatio") return [quantity];
   return [quantity, { ...quantity, turbulenceIntensity: quantity.referenceTurbulenceIntensity }];

@@ -14,7 +14,10 @@ const axialNote = "read from a published table (Kritzinger 2004), no flow is sol
  * The engine's drag of a short cylinder: the section's drag times the end relief, or the axial table.
  * @param section the engine's answer for the endless cylinder at the same Reynolds number; used across the stream only
  */
-export function predictFinite(quantity: FiniteBodyQuantity, section: Prediction | null): Prediction {
+export function predictFinite(
+  quantity: Exclude<FiniteBodyQuantity, { kind: "edgeOnDiscDrag" }>,
+  section: Prediction | null,
+): Prediction {
   switch (quantity.kind) {
     case "crossFlowCylinderDrag":
       if (section === null || section.value === null || section.regime === null) {

@@ -30,6 +30,7 @@ export const kindTexts: Record<Kind, KindText> = {
   crossFlowCylinderDrag: relative("Cd across, two free ends"),
   crossFlowLengthFactor: relative("Cd over that of infinite length"),
   axialCylinderDrag: relative("Cd along the axis"),
+  edgeOnDiscDrag: relative("Cd of a disc in its plane"),
   laminarSeparation: relative("laminar separation"),
   laminarMomentumThickness: relative("laminar theta"),
   smoothPlateFriction: relative("smooth plate Cf"),
@@ -78,6 +79,8 @@ export function conditionText(quantity: Quantity): string {
     case "crossFlowLengthFactor":
     case "axialCylinderDrag":
       return `L/D ${compact(quantity.lengthToDiameter)}, Re ${compact(quantity.reynolds)}`;
+    case "edgeOnDiscDrag":
+      return `thickness/diameter ${quantity.thicknessToDiameter}, Re ${compact(quantity.reynolds)}`;
     case "laminarSeparation":
       return `${quantity.edgeSpeed} edge speed`;
     case "laminarMomentumThickness":

@@ -12,6 +12,7 @@ import { summarise } from "./summary";
 function source(name: string, count: number): PublishedSource {
   return {
     name,
+    nature: "measurement",
     citation: "invented for this test, 2000",
     values: Array.from({ length: count }, (_, i) => ({
       group: "smooth cylinder",

@@ -10,7 +10,7 @@ export interface ErrorSummary {
   readonly quantity: Quantity["kind"];
   /** Regime that the engine found; null where a quantity has none or spans several. */
   readonly regime: AccuracyRow["regime"];
-  readonly half: AccuracyRow["half"];
+  readonly part: AccuracyRow["part"];
   readonly count: number;
   /** Values that the engine gives no answer to; they are in no other figure. */
   readonly missing: number;
@@ -22,18 +22,21 @@ export interface ErrorSummary {
   readonly worstError: number | null;
 }
 
-/** One summary per group, quantity, regime and half, in the order in which they first appear. */
+/** One summary of the counted rows per group, quantity, regime and part, in the order in which they first appear. */
 export function summarise(rows: readonly AccuracyRow[]): ErrorSummary[] {
-  const parts = groupBy(rows, (row) => [row.group, row.quantity, row.regime, row.half].join("|"));
+  const parts = groupBy(
+    rows.filter(({ shownOnly }) => shownOnly === null),
+    (row) => [row.group, row.quantity, row.regime, row.part].join("|"),
+  );
   return [...parts.values()].map((members) => {
-    const { group, quantity, regime, half, errorMeasure } = members[0];
+    const { group, quantity, regime, part, errorMeasure } = members[0];
     const errors = members.flatMap(({ error }) => (error === null ? [] : [error]));
     const any = errors.length > 0;
     return {
       group,
       quantity,
       regime,
-      half,
+      part,
       count: members.length,
       missing: members.length - errors.length,
       insideScatter: members.filter(({ insideScatter }) => insideScatter === true).length,

@@ -1,4 +1,4 @@
-import type { PublishedSource } from "../published/publishedValue";
+import type { PublishedSource, PublishedValue } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
 import type { Prediction } from "./prediction";
 import { compact, conditionText, kindTexts } from "./quantityText";
@@ -11,6 +11,8 @@ export interface Target {
   readonly allowed: string;
   readonly quantities: readonly Quantity[];
   readonly judge: (predictions: readonly Prediction[]) => boolean | null;
+  /** What is judged, as text, where the predictions themselves do not say it. */
+  readonly figure?: (values: readonly number[]) => string;
 }
 
 export interface JudgedTarget {
@@ -18,11 +20,16 @@ export interface JudgedTarget {
   readonly statement: string;
   readonly allowed: string;
   readonly predicted: readonly (number | null)[];
+  /** What the engine reaches, for the table. */
+  readonly reached: string;
   /** Null when the engine gives no answer; then the target counts as missed. */
   readonly met: boolean | null;
   /** Why there is no answer. */
   readonly note: string | null;
 }
+
+/** More values than this are not listed in a table. */
+const mostListed = 6;
 
 export function judgeTarget(target: Target, predictions: readonly Prediction[]): JudgedTarget {
   const missing = predictions.find(({ value }) => value === null);
@@ -31,6 +38,12 @@ export function judgeTarget(target: Target, predictions: readonly Prediction[]):
     statement: target.statement,
     allowed: target.allowed,
     predicted: predictions.map(({ value }) => value),
+    reached:
+      target.figure !== undefined && missing === undefined
+        ? target.figure(predictions.map(({ value }) => value!))
+        : predictions.length > mostListed
+          ? `${predictions.length} values`
+          : predictions.map(({ value }) => (value === null ? "-" : compact(value, 4))).join(", "),
     met: missing === undefined ? target.judge(predictions) : null,
     note: missing?.note ?? null,
   };
@@ -83,5 +96,30 @@ export function wholeSource(area: string, statement: string, source: PublishedSo
     quantities: source.values.map(({ quantity }) => quantity),
     judge: (predictions) =>
       predictions.every(({ value }, i) => Math.abs(value! / source.values[i].value - 1) <= fraction),
+  };
+}
+
+/** A figure of several published values and the engine's must lie between two limits. */
+export function errorFigure(
+  area: string,
+  statement: string,
+  values: readonly PublishedValue[],
+  figure: (predicted: readonly number[], published: readonly number[]) => number,
+  [low, high]: readonly [number, number],
+): Target {
+  const published = values.map(({ value }) => value);
+  return {
+    area,
+    statement: `${statement}, ${values.length} values`,
+    allowed: low === 0 ? `at most ${compact(high)}` : `${compact(low)} to ${compact(high)}`,
+    quantities: values.map(({ quantity }) => quantity),
+    judge: (predictions) => {
+      const reached = figure(
+        predictions.map(({ value }) => value!),
+        published,
+      );
+      return reached >= low && reached <= high;
+    },
+    figure: (predicted) => compact(figure(predicted, published)),
   };
 }

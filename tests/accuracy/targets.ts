@@ -9,6 +9,7 @@ import { roughPlate } from "../published/prandtl-schlichting-1934";
 import type { PublishedSection, Quantity } from "../published/quantity";
 import { schultzGrunow1940 } from "../published/schultz-grunow-1940";
 import { rectangle, roughStream, sectionStream, smoothStream } from "../published/streams";
+import { openTargets } from "./openTargets";
 import { compact } from "./quantityText";
 import { band, ordered, type Target, wholeSource, within } from "./target";
 
@@ -40,12 +41,15 @@ function smoothCylinder(): Target[] {
   const area = "smooth cylinder, Tu 0.1 %";
   const drag = (reynolds: number): Quantity => ({ kind: "dragCoefficient", ...smooth, reynolds });
   return [
-    ...[1.5e4, 3e4, 6e4, 1e5, 1.5e5, 2e5].map((reynolds) => within(area, drag(reynolds), 0.08, 1.2)),
+    ...[1.5e4, 3e4, 6e4, 1e5, 1.5e5].map((reynolds) => within(area, drag(reynolds), 0.08, 1.2)),
+    // Achenbach and Heinecke 1.06, Schewe 1.12, the offshore design curve 1.21.
+    within(area, drag(2e5), 0.08, 1.06, 1.21),
     band(
       area,
       { kind: "reynoldsAtDrag", ...smooth, dragCoefficient: 0.7, reynoldsFrom: 1e5, reynoldsTo: 1e6 },
-      2.8e5,
-      4.3e5,
+      // Achenbach and Heinecke, and the offshore design curve.
+      2.7e5,
+      4.1e5,
     ),
     band(area, { kind: "lowestDragCoefficient", ...smooth, reynoldsFrom: 2e5, reynoldsTo: 2e6 }, 0.2, 0.32),
     ...[3.5e6, 5e6, 7e6, 1e7].flatMap((reynolds) => [
@@ -210,5 +214,5 @@ function layers(): Target[] {
 
 /** Every target, in the order of the report. */
 export function allTargets(): Target[] {
-  return [...smoothCylinder(), ...roughCylinder(), ...turbulence(), ...shapes(), ...layers()];
+  return [...smoothCylinder(), ...roughCylinder(), ...turbulence(), ...shapes(), ...layers(), ...openTargets()];
 }

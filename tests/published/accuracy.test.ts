@@ -16,8 +16,9 @@ const label = (row: { source: string; quantity: string; condition: string }) =>
   `${row.source} | ${row.quantity} | ${row.condition}`;
 
 describe("grade A values", () => {
-  it("lie within the scatter of their source, but for the known misses", () => {
-    const missed = table.rows.filter((row) => row.grade === "A" && row.insideScatter !== true).map(label);
+  it("that are counted lie within the scatter of their source, but for the known misses", () => {
+    const counted = table.rows.filter(({ grade, shownOnly }) => grade === "A" && shownOnly === null);
+    const missed = counted.filter(({ insideScatter }) => insideScatter !== true).map(label);
     const known = new Set(knownMisses.flatMap(({ values }) => values));
     expect(missed.filter((miss) => !known.has(miss))).toEqual([]);
   });
@@ -43,11 +44,10 @@ describe("the stated 90 % bands", () => {
     expect(readFileSync(file, "utf8")).toBe(bandsFile(table.bands));
   });
 
-  it("cover 80 to 97 % of the held-out drag coefficients", () => {
+  it("cover at least 80 % of the drag coefficients of experiments held out", () => {
     const all = table.coverage.find(({ group, half }) => group === "all" && half === "held out")!;
     expect(all.count).toBeGreaterThan(60);
     expect(all.covered / all.count).toBeGreaterThanOrEqual(0.8);
-    expect(all.covered / all.count).toBeLessThanOrEqual(0.97);
   });
 
   it("stand beside every drag coefficient of a section that is in one regime, and beside nothing else", () => {
@@ -68,7 +68,9 @@ describe("accuracyTable(sources)", () => {
     }
   });
 
-  it("counts every value in exactly one summary", () => {
-    expect(table.summaries.reduce((sum, { count }) => sum + count, 0)).toBe(table.rows.length);
+  it("counts every value that is not only shown in exactly one summary", () => {
+    const counted = table.rows.filter(({ shownOnly }) => shownOnly === null);
+    expect(table.summaries.reduce((sum, { count }) => sum + count, 0)).toBe(counted.length);
+    expect(table.figures.counted).toBe(counted.length);
   });
 });

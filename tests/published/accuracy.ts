@@ -2,6 +2,7 @@ import { writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { accuracyTable } from "../accuracy/accuracyTable";
 import { bandsFile } from "../accuracy/bandsFile";
+import { storedAnswersText } from "../accuracy/before";
 import { accuracyReport } from "../accuracy/report";
 import { allSources } from "./allSources";
 
@@ -9,8 +10,16 @@ import { allSources } from "./allSources";
  * `npm run accuracy [-- --json]`: runs the engine over every published value, prints the comparison (a table, or one
  * JSON document), writes it to README.md beside this file and the bands that it gives to
  * shared/engine/trust/checkedBands.ts. Progress goes to stderr.
+ *
+ * With --store "NAME" it does nothing of that but keeps the engine's answers under that name in
+ * tests/accuracy/before.json, for later engines to be compared with.
  */
-const { values } = parseArgs({ options: { json: { type: "boolean", default: false } } });
+const { values } = parseArgs({ options: { json: { type: "boolean", default: false }, store: { type: "string" } } });
+
+if (values.store !== undefined) {
+  writeFileSync(new URL("../accuracy/before.json", import.meta.url), storedAnswersText(values.store, allSources));
+  process.exit();
+}
 
 const table = accuracyTable(allSources, (text) => {
   if (process.stderr.isTTY) process.stderr.write(`\r\x1b[K${text}`);

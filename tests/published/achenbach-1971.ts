@@ -17,6 +17,7 @@ const rough: CommonPart = {
 
 export const achenbach1971: PublishedSource = {
   name: "Achenbach 1971",
+  nature: "measurement",
   citation:
     "E. Achenbach (1971), Influence of surface roughness on the cross-flow around a circular cylinder, J. Fluid Mech. 46, 321-335",
   remark: "Emery paper; blockage about 1/6 without correction, so its forces are high; turbulence about 0.7 %.",

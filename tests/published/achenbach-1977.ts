@@ -8,6 +8,7 @@ export function roughCriticalReynolds(roughnessRatio: number): number {
 
 export const achenbach1977: PublishedSource = {
   name: "Achenbach 1977",
+  nature: "measurement",
   citation:
     "E. Achenbach (1977), The effect of surface roughness on the heat transfer from a circular cylinder to the cross flow of air, Int. J. Heat Mass Transfer 20, 359-369",
   remark: "Law from memory, medium confidence; no turbulence in it.",

@@ -6,6 +6,7 @@ const stream = smoothStream(0.002);
 
 export const bearman1969: PublishedSource = {
   name: "Bearman 1969",
+  nature: "measurement",
   citation:
     "P. W. Bearman (1969), On vortex shedding from a circular cylinder in the critical Reynolds number regime, J. Fluid Mech. 37, 577-585",
   remark: "Turbulence 0.2 %; a bubble on one side only near Re 3.4e5.",

@@ -19,6 +19,8 @@ const roundedRectangles: readonly (readonly [number, number, number])[] = [
 
 export const blevins1984: PublishedSource = {
   name: "Blevins 1984",
+  nature: "handbook",
+  experiment: "NACA TN 3038",
   citation: "R. D. Blevins (1984), Applied Fluid Dynamics Handbook, table of rectangular sections with rounded corners",
   remark: "Subcritical level at Re 1e5, traced to NACA TN 3038; its square row agrees with a textbook copy.",
   values: roundedRectangles.map(([lengthToHeight, ratio, value]) =>

@@ -18,6 +18,7 @@ const recalled = { group: "smooth cylinder", grade: "B", howObtained: "from memo
 
 export const cantwellColes1983: PublishedSource = {
   name: "Cantwell and Coles 1983",
+  nature: "measurement",
   citation:
     "B. Cantwell and D. Coles (1983), An experimental study of entrainment and transport in the turbulent near wake of a circular cylinder, J. Fluid Mech. 136, 321-374",
   remark: "Re 1.4e5, turbulence about 0.6 %. The pressures are read as a band, together with Achenbach (1968).",

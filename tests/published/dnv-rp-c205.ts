@@ -24,6 +24,7 @@ const lengthFactors: readonly (readonly [number, number, number])[] = [
 
 export const dnvRpC205: PublishedSource = {
   name: "DNV-RP-C205",
+  nature: "design code",
   citation: offshoreDesignCurve.source,
   remark: "A design recommendation: a fair summary of measurements, not a measurement. Roughness levels from memory.",
   values: [
@@ -57,7 +58,13 @@ export const dnvRpC205: PublishedSource = {
         [5e5, above],
       ].map(([reynolds, value]) =>
         published(
-          { group: "short and axial cylinders", scatter: { relative: 0.1 }, grade: "B", howObtained: "public copy" },
+          {
+            group: "short and axial cylinders",
+            scatter: { relative: 0.1 },
+            grade: "B",
+            howObtained: "public copy",
+            shownOnly: "the engine's end relief is a mean of tables, this one among them",
+          },
           { kind: "crossFlowLengthFactor", lengthToDiameter, reynolds },
           value,
           "one column below Re 2e5, one from there on",

@@ -37,6 +37,7 @@ const design: CommonPart = {
 
 export const en199114: PublishedSource = {
   name: "EN 1991-1-4",
+  nature: "design code",
   citation: "EN 1991-1-4 (2005), Wind actions, section 7.6 to 7.9 and figures 7.23, 7.24, 7.28, 7.36",
   remark:
     "A design code: upper envelopes, not means. In the crisis its curve is a bound on purpose and is shown, never a gate.",
@@ -78,7 +79,12 @@ export const en199114: PublishedSource = {
       ] as const
     ).map(([lengthToDiameter, value]) =>
       published(
-        { ...design, group: "short and axial cylinders", scatter: { relative: 0.1 } },
+        {
+          ...design,
+          group: "short and axial cylinders",
+          scatter: { relative: 0.1 },
+          shownOnly: "the engine's end relief is a mean of tables, this one among them",
+        },
         { kind: "crossFlowLengthFactor", lengthToDiameter, reynolds: 1e5 },
         value,
         "end-effect factor of a solid body",

@@ -17,6 +17,7 @@ const supercriticalPressure: readonly (readonly [number, number])[] = [
 
 export const flachsbart1932: PublishedSource = {
   name: "Flachsbart 1932",
+  nature: "measurement",
   citation:
     "O. Flachsbart (1932), Winddruck auf geschlossene und offene Gebaeude, Ergebnisse der Aerodynamischen Versuchsanstalt zu Goettingen IV; with Achenbach (1968) at Re 8.5e5",
   remark: "A band through both sources at Re 6.7e5 to 8.5e5; a bubble puts a kink between 100 and 110 degrees.",

@@ -39,7 +39,18 @@ export const hiemenzStations: readonly {
   shapeFactor,
 }));
 
-/** Pressure coefficient from the fitted speed, degrees and Cp. */
+/**
+ * Dynamic pressure of Hiemenz's confined stream over that of a free one: his pressures up to separation
+ * at 80 degrees, constant behind it, integrate to Cd 1.351, a free cylinder has 1.2, and both 1 - Cp and Cd shrink with q (Maskell 1963, ARC R&M 3400).
+ */
+const confinedPressureRatio = 1.351 / 1.2;
+
+/** Pressure coefficient in a free stream from that in Hiemenz's channel. */
+export function freeStreamPressure(confined: number): number {
+  return 1 - (1 - confined) / confinedPressureRatio;
+}
+
+/** Pressure coefficient in the channel from the fitted speed, degrees and Cp. */
 export const hiemenzPressure: readonly (readonly [number, number])[] = [
   [10, 0.9],
   [20, 0.613],
@@ -62,10 +73,11 @@ const layer: CommonPart = {
 
 export const hiemenz1911: PublishedSource = {
   name: "Hiemenz 1911",
+  nature: "measurement",
   citation:
     "K. Hiemenz (1911), Die Grenzschicht an einem in den gleichfoermigen Fluessigkeitsstrom eingetauchten geraden Kreiszylinder, Dingler's Polytech. J. 326, 321-410; separation of the fitted speed Jaffe and Smith (1972)",
   remark:
-    "The fitted pressures are lower than those of any later subcritical measurement (blockage of a small water channel); they serve the layer, and are shown for the cylinder.",
+    "The fitted pressures are lower than those of any later subcritical measurement (blockage of a small water channel): as fitted they serve the layer, for the cylinder they are carried over to a free stream.",
   values: [
     published(
       { ...layer, scatter: { absolute: 1.5 }, howObtained: "from memory, medium confidence" },
@@ -89,7 +101,8 @@ export const hiemenz1911: PublishedSource = {
           howObtained: "computed from the stated formula",
         },
         { kind: "pressureCoefficient", ...smoothStream(0.01), reynolds: 1.9e4, angleDegrees },
-        value,
+        Number(freeStreamPressure(value).toFixed(3)),
+        `${value} in the channel`,
       ),
     ),
   ],

@@ -46,6 +46,7 @@ const layer: CommonPart = {
 
 export const howarth1938: PublishedSource = {
   name: "Howarth 1938",
+  nature: "theory",
   citation:
     "L. Howarth (1938), On the solution of the laminar boundary layer equations, Proc. R. Soc. A 164, 547-579; separation also Hartree (1939), Leigh (1955)",
   remark: "Scatter is what a one-equation integral method is expected to hold, not the error of the solution.",

@@ -8,6 +8,7 @@ export function jiangSeparationDegrees(reynolds: number): number {
 
 export const jiang2020: PublishedSource = {
   name: "Jiang 2020",
+  nature: "theory",
   citation:
     "H. Jiang (2020), Separation angle for flow past a circular cylinder in the subcritical regime, Phys. Fluids 32, 014106",
   remark: "Fit to simulations and measurements; constants from memory, medium confidence.",

@@ -25,6 +25,7 @@ export const knownMisses: readonly { readonly reason: string; readonly values: r
       "EN 1991-1-4 | dragCoefficient | rectangle 0.7:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %",
       "Munson et al., figures 9.19 and 9.20 | dragCoefficient | rectangle 0.5:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %",
       "Munson et al., figures 9.19 and 9.20 | dragCoefficient | rectangle 0.65:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %",
+      "Jancauskas 1983 | dragCoefficient | rectangle 0.65:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %",
     ],
   },
   {
@@ -35,6 +36,11 @@ export const knownMisses: readonly { readonly reason: string; readonly values: r
     ],
   },
   {
+    reason:
+      "2.2 for a plate of length/height 0.1 lies above the 1.9 to 2.1 of the other sources; the engine is 11 % below it.",
+    values: ["Jancauskas 1983 | dragCoefficient | rectangle 0.1:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %"],
+  },
+  {
     reason: "Long rectangles, where the shear layers meet the sides again: 19 % too much drag at length/height 5.",
     values: ["EN 1991-1-4 | dragCoefficient | rectangle 5:1 sharp, Re 1e5, ks/D 1e-5, Tu 0.1 %"],
   },
@@ -42,11 +48,6 @@ export const knownMisses: readonly { readonly reason: string; readonly values: r
     reason:
       "The drag falls below Re 2e4 as transition moves back in the wake's shear layers, which the closure does not know.",
     values: ["Wieselsberger 1922 | dragCoefficient | circle, Re 1.5e4, ks/D 1e-5, Tu 0.1 %"],
-  },
-  {
-    reason:
-      "The shortest cylinder measured lies 8 to 9 % below the mean of the published end reliefs times the engine's 1.2.",
-    values: ["Wieselsberger 1922 | crossFlowCylinderDrag | L/D 1, Re 8.8e4"],
   },
   {
     reason:

@@ -11,6 +11,7 @@ export const millsHangLeast = 150;
 
 export const millsHang1983: PublishedSource = {
   name: "Mills and Hang 1983",
+  nature: "theory",
   citation:
     "A. F. Mills and X. Hang (1983), On the skin friction coefficient for a fully rough flat plate, J. Fluids Eng. 105, 364-365",
   remark:

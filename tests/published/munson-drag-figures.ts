@@ -33,6 +33,8 @@ const read: CommonPart = {
 
 export const munsonDragFigures: PublishedSource = {
   name: "Munson et al., figures 9.19 and 9.20",
+  nature: "handbook",
+  experiment: "NACA TN 3038",
   citation:
     "B. R. Munson, D. F. Young, T. H. Okiishi and W. W. Huebsch (2009), Fundamentals of Fluid Mechanics, 6th ed., figures 9.19 and 9.20",
   remark: "Textbook summary, Re 1e5; the rounded squares trace to NACA TN 3038.",

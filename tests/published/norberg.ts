@@ -8,6 +8,7 @@ export function norbergStrouhal(reynolds: number): number {
 
 export const norberg2003: PublishedSource = {
   name: "Norberg 2003",
+  nature: "measurement",
   citation:
     "C. Norberg (2003), Fluctuating lift on a circular cylinder: review and new measurements, J. Fluids Struct. 17, 57-96",
   remark: "Fit to measurements; constants from memory, medium confidence.",
@@ -27,6 +28,7 @@ export const norberg2003: PublishedSource = {
 
 export const norberg1994: PublishedSource = {
   name: "Norberg 1994",
+  nature: "measurement",
   citation:
     "C. Norberg (1994), An experimental investigation of the flow around a circular cylinder: influence of aspect ratio, J. Fluid Mech. 258, 287-316; with Norberg (1987)",
   remark: "Base pressure of long cylinders.",

@@ -52,6 +52,7 @@ export const wakeSourcePlates: readonly {
 
 export const parkinsonJandali1970: PublishedSource = {
   name: "Parkinson and Jandali 1970",
+  nature: "theory",
   citation:
     "G. V. Parkinson and T. Jandali (1970), A wake source model for bluff body potential flow, J. Fluid Mech. 40, 577-594",
   remark:

@@ -14,6 +14,7 @@ export const roughPlate: readonly {
 
 export const prandtlSchlichting1934: PublishedSource = {
   name: "Prandtl and Schlichting 1934",
+  nature: "theory",
   citation:
     "L. Prandtl and H. Schlichting (1934), Das Widerstandsgesetz rauher Platten, Werft Reederei Hafen 15, 1-4; formulae as in Schlichting, Boundary-Layer Theory, ch. 21",
   remark: "Interpolations of 1e2 < x/ks < 1e6; constants from memory, high confidence, values computed from them.",

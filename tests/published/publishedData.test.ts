@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { splitIntoHalves } from "../accuracy/halves";
+import { gaussIntegral } from "../../shared/numerics/gaussLegendre";
 import { conditionText } from "../accuracy/quantityText";
+import { calibratedGroups, splitForBands, splitForConstants } from "../accuracy/sourceSplit";
 import { roughCriticalReynolds } from "./achenbach-1977";
 import { allSources } from "./allSources";
 import { codeCylinderDrag } from "./en-1991-1-4";
 import { similarLayers } from "./falkner-skan-1931";
 import { headCheckValues } from "./head-1958";
-import { hiemenzPressure, hiemenzSpeedRatio } from "./hiemenz-1911";
+import { freeStreamPressure, hiemenzPressure, hiemenzSpeedRatio } from "./hiemenz-1911";
 import { howarthStations } from "./howarth-1938";
 import { kronauerStreets } from "./kronauer-1964";
 import { ludwiegTillmannCheckValues } from "./ludwieg-tillmann-1949";
@@ -14,7 +15,7 @@ import { millsHangFriction } from "./mills-hang-1983";
 import { norbergStrouhal } from "./norberg";
 import { wakeSourceCircles } from "./parkinson-jandali-1970";
 import { roughPlate } from "./prandtl-schlichting-1934";
-import { scatterHalfWidth } from "./publishedValue";
+import { experimentOf, scatterHalfWidth } from "./publishedValue";
 import { schultzGrunowFriction, schultzGrunowPlate } from "./schultz-grunow-1940";
 import { sineStations } from "./terrill-1960";
 import { abuGhannamShawCheckValues, mackCheckValues, michelCheckValues } from "./transition-criteria";
@@ -56,12 +57,43 @@ describe("every published value", () => {
     }
   });
 
-  it("of a calibrated group is in one half, and the halves are equal to one value", () => {
-    const halves = [...splitIntoHalves(allSources)];
-    for (const group of ["smooth cylinder", "rough cylinder"]) {
-      const members = halves.filter(([value]) => value.group === group);
-      const fit = members.filter(([, half]) => half === "fit").length;
-      expect(Math.abs(members.length - 2 * fit)).toBeLessThanOrEqual(1);
+  it("that is shown only says why, and every splitter plate, simulation and second reading is", () => {
+    for (const { name, values } of allSources) {
+      for (const { shownOnly } of values) if (shownOnly !== undefined) expect(shownOnly, name).not.toBe("");
+    }
+    const shown = (name: string) => allSources.find((source) => source.name === name)!.values.map((v) => v.shownOnly);
+    for (const name of ["Rodriguez et al. 2015", "Wieselsberger 1921"]) expect(shown(name)).not.toContain(undefined);
+  });
+});
+
+describe("the split of the published values", () => {
+  it.each([
+    ["constants", splitForConstants(allSources)],
+    ["bands", splitForBands(allSources)],
+  ])("for the %s keeps the values of an experiment together", (_, parts) => {
+    const seen = new Map<string, string>();
+    for (const source of allSources.filter(({ nature }) => nature !== "design code")) {
+      for (const value of source.values) {
+        const part = parts.get(value);
+        if (part === undefined) continue;
+        expect(seen.get(experimentOf(source)) ?? part, source.name).toBe(part);
+        seen.set(experimentOf(source), part);
+      }
+    }
+    expect(new Set(seen.values())).toEqual(new Set(["fit", "held out"]));
+  });
+
+  it("lets no design code and nothing that is only shown fit a constant, and leaves something of every calibrated group to both halves but of rounded rectangles, which go back to one experiment", () => {
+    const parts = splitForConstants(allSources);
+    for (const { name, nature, values } of allSources) {
+      for (const value of values) {
+        if (nature === "design code" || value.shownOnly !== undefined) expect(parts.get(value), name).not.toBe("fit");
+      }
+    }
+    for (const group of calibratedGroups) {
+      const own = [...parts].filter(([value]) => value.group === group).map(([, part]) => part);
+      expect(own, group).toContain("fit");
+      if (group !== "rounded rectangles over corner radius") expect(own, group).toContain("held out");
     }
   });
 });
@@ -90,6 +122,16 @@ describe("tables against their own formulas", () => {
     for (const x of [0.3, 0.7, 1.1, 1.3]) {
       expect(hiemenzSpeedRatio(x) / (1.814 * x - 0.271 * x ** 3 - 0.0471 * x ** 5)).toBeCloseTo(1, 2);
     }
+  });
+
+  it("Hiemenz 1911: the pressures up to separation at 80 degrees, constant behind it, give Cd 1.351, and 1.200 carried over to a free stream", () => {
+    const separation = (80 * Math.PI) / 180;
+    const confined = (angle: number) => 1 - hiemenzSpeedRatio(Math.min(angle, separation)) ** 2;
+    const drag = (pressure: (angle: number) => number) =>
+      gaussIntegral((angle) => pressure(angle) * Math.cos(angle), 0, separation) -
+      pressure(Math.PI) * Math.sin(separation);
+    expect(drag(confined)).toBeCloseTo(1.351, 3);
+    expect(drag((angle) => freeStreamPressure(confined(angle)))).toBeCloseTo(1.2, 3);
   });
 
   it("Schultz-Grunow 1940: measured friction within 1.7 % of his formula", () => {

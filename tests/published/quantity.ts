@@ -7,7 +7,21 @@ export type PublishedSection =
   | { readonly shape: "ellipse"; readonly lengthToHeight: number }
   /** cornerRadiusToHeight 0 is a sharp corner. */
   | { readonly shape: "rectangle"; readonly lengthToHeight: number; readonly cornerRadiusToHeight: number }
-  | { readonly shape: "plate across the stream" };
+  | { readonly shape: "plate across the stream" }
+  /** A square whose diagonal lies along the stream; corner radius over the side. */
+  | { readonly shape: "diagonal square"; readonly cornerRadiusToSide: number }
+  /** Equilateral; corner radius over the height across the stream. */
+  | {
+      readonly shape: "triangle";
+      readonly pointing: "apex upstream" | "face upstream";
+      readonly cornerRadiusToHeight: number;
+    }
+  /** Sharp, twelve equal sides, a side facing the stream. */
+  | { readonly shape: "dodecagon" }
+  /** A semicircle (as much of it as the length holds), straight sides, a flat rear with sharp corners. */
+  | { readonly shape: "round nose, flat rear"; readonly lengthToHeight: number }
+  /** A plate in the wake's middle, which keeps vortices from shedding. */
+  | { readonly shape: "circle with splitter plate" };
 
 /** The stream that the section meets, apart from its Reynolds number; ks / D and Tu as a fraction. */
 export interface PublishedStream {
@@ -61,6 +75,13 @@ export type SectionQuantity = PublishedStream &
 
 /** Drag of a body of finite length, on its frontal area. */
 export type FiniteBodyQuantity =
+  | {
+      /** Disc or wheel with a fully rounded rim, moving along its plane in the open, area diameter times thickness. */
+      readonly kind: "edgeOnDiscDrag";
+      readonly thicknessToDiameter: number;
+      /** On the diameter. */
+      readonly reynolds: number;
+    }
   | {
       /** Circular cylinder across the stream, both ends free, area diameter times length. */
       readonly kind: "crossFlowCylinderDrag";

@@ -6,6 +6,7 @@ const square = sectionStream(rectangle(1));
 
 export const nakaguchi1968: PublishedSource = {
   name: "Nakaguchi et al. 1968",
+  nature: "measurement",
   citation:
     "H. Nakaguchi, K. Hashimoto and S. Muto (1968), An experimental study on aerodynamic drag of rectangular cylinders, J. Japan Soc. Aeronaut. Space Sci. 16, 1-5",
   remark: "Sharp rectangles, Re up to 6e4; the flow meets the sides again from length/height 2.8.",
@@ -28,6 +29,7 @@ const recalled = { group, grade: "B", howObtained: "from memory, medium confiden
 
 export const bearmanTrueman1972: PublishedSource = {
   name: "Bearman and Trueman 1972",
+  nature: "measurement",
   citation:
     "P. W. Bearman and D. M. Trueman (1972), An investigation of the flow around rectangular cylinders, Aeronautical Quarterly 23, 229-237",
   remark: "Its peak of 2.9 stands against 2.6 (Nakaguchi) and 2.4 (the code); all stay in.",
@@ -53,6 +55,7 @@ export const bearmanTrueman1972: PublishedSource = {
 
 export const bearmanObasaju1982: PublishedSource = {
   name: "Bearman and Obasaju 1982",
+  nature: "measurement",
   citation:
     "P. W. Bearman and E. D. Obasaju (1982), An experimental study of pressure fluctuations on fixed and oscillating square-section cylinders, J. Fluid Mech. 119, 297-321",
   values: [
@@ -70,6 +73,7 @@ const plateRecalled = { group, grade: "B", howObtained: "from memory, high confi
 
 export const fageJohansen1927: PublishedSource = {
   name: "Fage and Johansen 1927",
+  nature: "measurement",
   citation:
     "A. Fage and F. C. Johansen (1927), On the flow of air behind an inclined flat plate of infinite span, Proc. R. Soc. A 116, 170-197",
   remark: "Thin plate across the stream; the engine is given a rectangle of length/height 0.1.",

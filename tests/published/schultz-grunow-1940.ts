@@ -35,6 +35,7 @@ export function schultzGrunowFriction(reynoldsX: number): number {
 
 export const schultzGrunow1940: PublishedSource = {
   name: "Schultz-Grunow 1940",
+  nature: "measurement",
   citation:
     "F. Schultz-Grunow (1940), Luftfahrtforschung 17, 239-246; NACA TM 986 (1941), New frictional resistance law for smooth plates; measured local friction from an open data set (A. Trettel, sheardata)",
   values: schultzGrunowPlate.map(([reynoldsX, value]) =>

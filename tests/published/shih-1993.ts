@@ -6,6 +6,7 @@ const stream = { ...smoothStream(), reynolds: 1e6 } as const;
 
 export const shih1993: PublishedSource = {
   name: "Shih et al. 1993",
+  nature: "measurement",
   citation:
     "W. C. L. Shih, C. Wang, D. Coles and A. Roshko (1993), Experiments on flow past rough circular cylinders at large Reynolds numbers, J. Wind Eng. Ind. Aerodyn. 49, 351-368",
   remark:

@@ -6,6 +6,7 @@ const dataBookCommon: CommonPart = { group, scatter: { relative: 0.08 }, grade: 
 
 export const dataBook2002: PublishedSource = {
   name: "Data book, figure 5.13b",
+  nature: "handbook",
   citation: "C. Matthews (2002), Aeronautical Engineer's Data Book, figure 5.13(b), p. 95",
   remark: "Subcritical; both ends free.",
   values: [
@@ -57,11 +58,18 @@ const axial: readonly (readonly [number, number])[] = [
 
 export const kritzinger2004: PublishedSource = {
   name: "Kritzinger 2004",
+  nature: "handbook",
   citation:
     "Kritzinger (2004), drag of flat-ended cylinders along the stream over length/diameter, digitised by others",
   values: axial.map(([lengthToDiameter, value]) =>
     published(
-      { group, scatter: { absolute: 0.04 }, grade: "A", howObtained: "public copy of a digitised figure" },
+      {
+        group,
+        scatter: { absolute: 0.04 },
+        grade: "A",
+        howObtained: "public copy of a digitised figure",
+        shownOnly: "the engine reads its drag along the axis from this table",
+      },
       { kind: "axialCylinderDrag", lengthToDiameter, reynolds: 1e5 },
       value,
     ),
@@ -70,6 +78,7 @@ export const kritzinger2004: PublishedSource = {
 
 export const hoerner1965: PublishedSource = {
   name: "Hoerner 1965",
+  nature: "handbook",
   citation: "S. F. Hoerner (1965), Fluid-Dynamic Drag, ch. 3",
   values: [
     published(
@@ -83,6 +92,7 @@ export const hoerner1965: PublishedSource = {
 
 export const zdravkovich1989: PublishedSource = {
   name: "Zdravkovich et al. 1989",
+  nature: "measurement",
   citation:
     "M. M. Zdravkovich, V. P. Brand, G. Mathew and A. Weston (1989), Flow past short circular cylinders with two free ends, J. Fluid Mech. 203, 557-575",
   remark: "Re 6e4 to 2.6e5; asymmetric flow below length/diameter 3.",
@@ -98,4 +108,26 @@ export const zdravkovich1989: PublishedSource = {
       value,
     ),
   ),
+};
+
+export const mckinney1960: PublishedSource = {
+  name: "McKinney 1960",
+  nature: "handbook",
+  experiment: "Wieselsberger",
+  citation: "NASA TN D-540 (1960), figure 5, as quoted in a source note",
+  remark:
+    "Its length/diameter 1, 10 and 20 are those of Wieselsberger, so the one between is probably his too. The report's own measurements at Re 5e5 to 1.65e6 lie below 0.5.",
+  values: [
+    published(
+      {
+        group,
+        scatter: { relative: 0.08 },
+        grade: "C",
+        howObtained: "public copy of a digitised figure",
+        shownOnly: "of one experiment with a table that the engine reads",
+      },
+      { kind: "crossFlowCylinderDrag", lengthToDiameter: 3, reynolds: 8.8e4 },
+      0.74,
+    ),
+  ],
 };

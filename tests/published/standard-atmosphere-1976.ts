@@ -2,6 +2,7 @@ import { type PublishedSource, published } from "./publishedValue";
 
 export const standardAtmosphere1976: PublishedSource = {
   name: "US Standard Atmosphere 1976",
+  nature: "theory",
   citation: "US Standard Atmosphere (1976), eq. 51 (Sutherland) and the perfect-gas law at 101325 Pa",
   remark: "Constants from memory, high confidence.",
   values: (

@@ -48,6 +48,7 @@ const layer: CommonPart = {
 
 export const terrill1960: PublishedSource = {
   name: "Terrill 1960",
+  nature: "theory",
   citation:
     "R. M. Terrill (1960), Laminar boundary-layer flow near separation with and without suction, Phil. Trans. R. Soc. A 253, 55-100",
   remark: "Scatter is what an integral method is expected to hold: 1.5 degrees and 1.5 %.",

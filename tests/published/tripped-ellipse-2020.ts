@@ -3,6 +3,7 @@ import { sectionStream } from "./streams";
 
 export const trippedEllipse2020: PublishedSource = {
   name: "Elliptic cylinder with wires 2020",
+  nature: "measurement",
   citation:
     "Iranian Journal of Science and Technology, Transactions of Mechanical Engineering (2020), doi 10.1007/s40997-020-00373-6",
   remark: "Axis ratio 2, long axis along the stream, without its wires; its Re on the long axis halved to the height.",

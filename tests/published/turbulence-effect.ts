@@ -5,6 +5,7 @@ const crisis = { dragCoefficient: 0.7, reynoldsFrom: 2e4, reynoldsTo: 1e6 } as c
 
 export const dryden1937: PublishedSource = {
   name: "Dryden et al. 1937",
+  nature: "measurement",
   citation:
     "H. L. Dryden, G. B. Schubauer, W. C. Mock and H. K. Skramstad (1937), Measurements of intensity and scale of wind-tunnel turbulence and their relation to the critical Reynolds number of spheres, NACA TR 581",
   remark:
@@ -35,6 +36,7 @@ export const dryden1937: PublishedSource = {
 
 export const bearman1968: PublishedSource = {
   name: "Bearman 1968",
+  nature: "measurement",
   citation: "P. W. Bearman (1968), Some effects of turbulence on the flow around bluff bodies, NPL Aero Report 1264",
   remark: "Critical Reynolds number times T^1.34 is constant, T = Tu (D / Lx)^(1/5); here at equal scale ratio.",
   values: [0.02, 0.04].map((turbulenceIntensity) =>
@@ -60,6 +62,7 @@ const low = { group: "turbulence effect", grade: "C", howObtained: "from memory,
 
 export const cheungMelbourne1983: PublishedSource = {
   name: "Cheung and Melbourne 1983",
+  nature: "measurement",
   citation:
     "J. C. K. Cheung and W. H. Melbourne (1983), Turbulence effects on some aerodynamic parameters of a circular cylinder at supercritical Reynolds numbers, J. Wind Eng. Ind. Aerodyn. 14, 399-410",
   remark: "Re 7e4 to 6e5, turbulence 0.4 to 9.1 %.",

@@ -19,6 +19,7 @@ const iapwsPoints: readonly (readonly [number, number, number])[] = [
 
 export const iapws2008: PublishedSource = {
   name: "IAPWS R12-08",
+  nature: "theory",
   citation:
     "IAPWS R12-08 (2008), Release on the IAPWS formulation 2008 for the viscosity of ordinary water substance, table 4",
   remark: "Verification points, reproduced to the last digit by an independent program.",
@@ -33,6 +34,7 @@ export const iapws2008: PublishedSource = {
 
 export const kell1975: PublishedSource = {
   name: "Kell 1975",
+  nature: "measurement",
   citation:
     "G. S. Kell (1975), Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C, J. Chem. Eng. Data 20, 97-105",
   values: (
@@ -57,6 +59,7 @@ export const kell1975: PublishedSource = {
 
 export const haar1984: PublishedSource = {
   name: "Haar et al. 1984",
+  nature: "theory",
   citation: "L. Haar, J. S. Gallagher and G. S. Kell (1984), NBS/NRC Steam Tables, at 1 bar",
   values: (
     [
@@ -77,6 +80,7 @@ export const haar1984: PublishedSource = {
 
 export const korson1969: PublishedSource = {
   name: "Korson et al. 1969",
+  nature: "measurement",
   citation:
     "L. Korson, W. Drost-Hansen and F. J. Millero (1969), Viscosity of water at various temperatures, J. Phys. Chem. 73, 34-39",
   remark: "Dynamic viscosity over Kell's density.",

@@ -18,6 +18,15 @@ const flatNosed: readonly (readonly [number, number])[] = [
   [3.0, 1.3],
 ];
 
+/** Semicircular nose, flat rear with sharp corners: length over height, drag. */
+const roundNoses: readonly (readonly [number, number])[] = [
+  [0.5, 1.16],
+  [1, 0.9],
+  [2, 0.7],
+  [4, 0.68],
+  [6, 0.64],
+];
+
 const crossFlow: readonly (readonly [number, number])[] = [
   [1, 0.64],
   [2, 0.68],
@@ -38,6 +47,7 @@ const axial: readonly (readonly [number, number])[] = [
 
 export const whiteDragTables: PublishedSource = {
   name: "White, tables 7.2 and 7.3",
+  nature: "handbook",
   citation:
     "F. M. White (2011), Fluid Mechanics, 7th ed., tables 7.2 (two-dimensional) and 7.3 (three-dimensional bodies)",
   remark: "Textbook summary of older measurements, Re at least 1e4; no corner radius given.",
@@ -67,6 +77,23 @@ export const whiteDragTables: PublishedSource = {
         value,
       ),
     ),
+    ...roundNoses.map(([lengthToHeight, value]) =>
+      published(
+        {
+          group: "round noses with a flat rear",
+          scatter: { relative: 0.1 },
+          grade: "B",
+          howObtained: "from memory, high confidence",
+        },
+        {
+          kind: "dragCoefficient",
+          ...sectionStream({ shape: "round nose, flat rear", lengthToHeight }),
+          reynolds: 1e5,
+        },
+        value,
+        "Re at least 1e4",
+      ),
+    ),
     ...crossFlow.map(([lengthToDiameter, value]) =>
       published(
         {
@@ -74,6 +101,7 @@ export const whiteDragTables: PublishedSource = {
           scatter: { relative: 0.08 },
           grade: "A",
           howObtained: "from memory, high confidence",
+          shownOnly: "the engine's end relief is a mean of tables, this one among them",
         },
         { kind: "crossFlowCylinderDrag", lengthToDiameter, reynolds: 1e5 },
         value,

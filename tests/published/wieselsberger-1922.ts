@@ -20,12 +20,16 @@ const finiteLengths: readonly (readonly [number, number])[] = [
   [0.998, 0.614],
 ];
 
+const ownTable = "the engine's end relief is a mean of tables, this one among them";
+
 /** Above this the layer is no longer laminar at separation everywhere; the figure falls slowly where others jump. */
 const endOfLaminarSeparation = 1.65e5;
 const endOfCrisis = 5e5;
 
 export const wieselsberger1922: PublishedSource = {
   name: "Wieselsberger 1922",
+  nature: "measurement",
+  experiment: "Wieselsberger",
   citation: curve.source,
   remark:
     "Crisis gradual and late (finish and turbulence of a tunnel of 1921), so its slope is shown but never a gate. Values below Re 1.5e4 are left out: there the wake's shear layers stay laminar, which the closure does not know.",
@@ -43,7 +47,7 @@ export const wieselsberger1922: PublishedSource = {
       }),
     ...finiteLengths.map(([diameterToLength, value]) =>
       published(
-        { ...smooth, group: "short and axial cylinders" },
+        { ...smooth, group: "short and axial cylinders", shownOnly: ownTable },
         { kind: "crossFlowCylinderDrag", lengthToDiameter: 1 / diameterToLength, reynolds: 8.8e4 },
         value,
         "Reynolds number from memory",
