@@ -3,9 +3,10 @@ import { CALIBRATED, type CalibratedConstants } from "../constants/calibrated";
 import { type SectionFlow, sectionFlow } from "../flow/sectionFlow";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { type VortexStreetTable, vortexStreetTable } from "../wake/vortexStreet";
-import { laminarFixedFlows } from "./fixedPoints";
+
 import type { PreparedSection } from "./preparedSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
+import { laminarFixedFlows } from "./symmetricFixedPoints";
 
 /** Separation points are scanned between these shares of the way from nose to tail, in node steps. */
 const FIRST_SCANNED_SHARE = 0.08;

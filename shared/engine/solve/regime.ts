@@ -1,5 +1,5 @@
 import type { Regime } from "../solution";
-import type { FixedPoint } from "./fixedPoints";
+import type { FixedPoint } from "./fixedPoint";
 
 /**
  * Regime of a state in the terms of the drag crisis (Achenbach 1971, J. Fluid Mech. 46, 321; Roshko 1961, J. Fluid Mech. 10, 345):

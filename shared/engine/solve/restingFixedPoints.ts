@@ -1,20 +1,12 @@
 import type { FlowCondition } from "../condition";
 import type { FloorContact } from "../flow/floorContact";
-import type { SideLayer } from "../layer/sideLayer";
-import type { FixedPoint } from "./fixedPoints";
+import { type FixedPoint, oneLayerFixedPoint, steadyOnes } from "./fixedPoint";
 import { followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./preparedSection";
-import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
-
-interface Probe {
-  readonly upper: number;
-  readonly flow: SeparatedFlow;
-  readonly layer: SideLayer;
-}
+import { separatedFlow } from "./separatedFlow";
+import { closeBracket, isBracket, type SideProbe } from "./separationSearch";
 
 const SCAN_POINTS = 48;
-/** Node steps. */
-const POSITION_TOLERANCE = 1e-3;
 /** Share of the way from nose to contact over which separation is looked for, in node steps. */
 const FIRST_SHARE = 0.02;
 const LAST_SHARE = 0.97;
@@ -29,36 +21,21 @@ export function restingFixedPoints(
   contact: FloorContact,
 ): FixedPoint[] {
   const { flow, street, constants, nodes } = section;
-  const probe = (upper: number): Probe | null => {
+  const probeAt = (distance: number): SideProbe | null => {
+    const upper = nodes.count - distance;
     const solved = separatedFlow(flow, street, constants.afterbodyInterference, contact.middle, upper);
     if (solved === null) return null;
-    return { upper, flow: solved, layer: followOneSide(section, condition, solved, "upper") };
+    return { distance, flow: solved, layer: followOneSide(section, condition, solved, "upper") };
   };
   const found: FixedPoint[] = [];
   const way = nodes.count - contact.rear;
-  let previous: Probe | null = null;
+  let previous: SideProbe | null = null;
   for (let i = 0; i <= SCAN_POINTS; i++) {
-    const next = probe(nodes.count - way * (FIRST_SHARE + ((LAST_SHARE - FIRST_SHARE) * i) / SCAN_POINTS));
-    if (previous !== null && next !== null && previous.layer.residual > 0 && next.layer.residual <= 0) {
-      found.push(closeBracket(probe, previous, next));
+    const next = probeAt(way * (FIRST_SHARE + ((LAST_SHARE - FIRST_SHARE) * i) / SCAN_POINTS));
+    if (previous !== null && next !== null && isBracket(previous, next)) {
+      found.push(oneLayerFixedPoint(closeBracket(probeAt, [previous, next])));
     }
     previous = next;
   }
-  return found;
-}
-
-/** Halves the bracket between an attached and a separated probe, by the secant where the layer keeps its kind. */
-function closeBracket(probe: (upper: number) => Probe | null, attached: Probe, separated: Probe): FixedPoint {
-  let a = attached;
-  let b = separated;
-  for (let i = 0; i < 40 && a.upper - b.upper > POSITION_TOLERANCE; i++) {
-    const smooth = a.layer.state === b.layer.state && i % 3 !== 2;
-    const secant = a.layer.residual / (a.layer.residual - b.layer.residual);
-    const share = smooth ? Math.min(0.95, Math.max(0.05, secant)) : 0.5;
-    const next = probe(a.upper + share * (b.upper - a.upper));
-    if (next === null) break;
-    if (next.layer.residual > 0) a = next;
-    else b = next;
-  }
-  return { flow: b.flow, lower: b.layer, upper: b.layer, onSwitch: a.layer.state !== b.layer.state };
+  return steadyOnes(found);
 }

@@ -4,7 +4,7 @@ import { layerProfile } from "../layer/layerProfile";
 import type { Side } from "../layer/sideStations";
 import type { LayerProfile, SectionState, SideSolution, SideState } from "../solution";
 import { quadraticAt } from "../wake/wakeFlow";
-import type { FixedPoint } from "./fixedPoints";
+import type { FixedPoint } from "./fixedPoint";
 import { followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./preparedSection";
 import { regimeOf } from "./regime";

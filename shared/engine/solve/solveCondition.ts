@@ -6,11 +6,12 @@ import { laminarShearLayerLength } from "../layer/sideLayer";
 import { stationValue } from "../layer/sideStations";
 import type { ConditionOutcome } from "../solution";
 import { checkCondition } from "./checkCondition";
-import { type FixedPoint, symmetricFixedPoints } from "./fixedPoints";
+import type { FixedPoint } from "./fixedPoint";
 import { closureNearFloor } from "./floorNotes";
 import type { PreparedSection } from "./preparedSection";
 import { restingFixedPoints } from "./restingFixedPoints";
 import { sectionState } from "./sectionState";
+import { symmetricFixedPoints } from "./symmetricFixedPoints";
 import { twoSidedFixedPoint, twoSidedFixedPoints } from "./twoSidedFixedPoints";
 
 /**

@@ -1,19 +1,18 @@
 import type { FlowCondition } from "../condition";
 import type { SectionFlow } from "../flow/sectionFlow";
-import type { SideLayer } from "../layer/sideLayer";
 import type { Side } from "../layer/sideStations";
-import { type FixedPoint, RESIDUAL_TOLERANCE, separatesThere, steadyOnes } from "./fixedPoints";
+import { type FixedPoint, steadyOnes } from "./fixedPoint";
 import { followBothSides, followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./preparedSection";
-import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
+import { separatedFlow } from "./separatedFlow";
+import { type Bracket, closeBracket, isBracket, type ProbeAt, type SideProbe } from "./separationSearch";
 import { settleTogether } from "./settleTogether";
 
 /** Which root a side prefers where its layer could separate in several places: the one nearest to the nose or to the tail. */
 export type RootChoice = "early" | "late";
 
-/** Number of separation positions tried along a side when nothing is known, and how close a bracket is closed, in node steps. */
+/** Number of separation positions tried along a side when nothing is known. */
 const SCAN_POINTS = 26;
-const POSITION_TOLERANCE = 1e-3;
 /** The sides have settled when a sweep moves neither by more than this, in node steps. */
 const SETTLED = 0.01;
 const MOST_SWEEPS = 24;
@@ -21,13 +20,6 @@ const MOST_SWEEPS = 24;
 const SWEEPS_BEFORE_ALONE = 4;
 const LOWER_FIRST: readonly Side[] = ["lower", "upper"];
 const UPPER_FIRST: readonly Side[] = ["upper", "lower"];
-
-interface SideProbe {
-  readonly position: number;
-  readonly residual: number;
-  readonly layer: SideLayer;
-  readonly flow: SeparatedFlow;
-}
 
 /** Which side moves first in a sweep, the other then meeting it where it stands; or both from the same flow. */
 export type SweepOrder = Side | "together";
@@ -128,27 +120,26 @@ function sideRoot(
 ): { position: number; onSwitch: boolean } | null {
   const count = section.nodes.count;
   // Distance from the nose along the side, in node steps, so that both sides run the same way.
-  const probe = (distance: number): SideProbe | null => {
+  const probeAt = (distance: number): SideProbe | null => {
     const position = side === "lower" ? distance : count - distance;
     const lower = side === "lower" ? position : other;
     const upper = side === "lower" ? other : position;
     if (!(upper - lower > 2)) return null;
     const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
     if (solved === null) return null;
-    const layer = followOneSide(section, condition, solved, side);
-    return { position: distance, residual: layer.residual, layer, flow: solved };
+    return { distance, flow: solved, layer: followOneSide(section, condition, solved, side) };
   };
-  const near = guess === null ? null : bracketNear(probe, side === "lower" ? guess : count - guess, count);
+  const near = guess === null ? null : bracketNear(probeAt, side === "lower" ? guess : count - guess, count);
   const bracket =
     near ??
     bracketByScan(
-      (distance) => remember(scanned, `${side} ${other} ${distance}`, () => probe(distance)),
+      (distance) => remember(scanned, `${side} ${other} ${distance}`, () => probeAt(distance)),
       count,
       choice,
     );
   if (bracket === null) return null;
-  const closed = closeBracket(probe, bracket);
-  return { position: side === "lower" ? closed.position : count - closed.position, onSwitch: closed.onSwitch };
+  const { probe, onSwitch } = closeBracket(probeAt, bracket);
+  return { position: side === "lower" ? probe.distance : count - probe.distance, onSwitch };
 }
 
 /** Probes of the scans by side, held position and distance: searches that start alike share them. */
@@ -163,50 +154,29 @@ function remember(scanned: ScannedProbes, key: string, probe: () => SideProbe | 
   return known;
 }
 
-type ProbeAt = (distance: number) => SideProbe | null;
-
-/** Two positions of a side: still attached at the first, separated at the second. */
-type Bracket = readonly [SideProbe, SideProbe];
-
-function bracketNear(probe: ProbeAt, guess: number, count: number): Bracket | null {
+function bracketNear(probeAt: ProbeAt, guess: number, count: number): Bracket | null {
   let reach = count / 400;
   for (let i = 0; i < 3; i++) {
-    const before = probe(guess - reach);
-    const after = probe(guess + reach);
-    if (before !== null && after !== null && before.residual > 0 && after.residual <= 0) return [before, after];
+    const before = probeAt(guess - reach);
+    const after = probeAt(guess + reach);
+    if (before !== null && after !== null && isBracket(before, after)) return [before, after];
     reach *= 3;
   }
   return null;
 }
 
-function bracketByScan(probe: ProbeAt, count: number, choice: RootChoice): Bracket | null {
+function bracketByScan(probeAt: ProbeAt, count: number, choice: RootChoice): Bracket | null {
   const first = 0.03 * count;
   const last = 0.62 * count;
   let found: Bracket | null = null;
   let previous: SideProbe | null = null;
   for (let i = 0; i <= SCAN_POINTS; i++) {
-    const next = probe(first + ((last - first) * i) / SCAN_POINTS);
-    if (next !== null && previous !== null && previous.residual > 0 && next.residual <= 0) {
+    const next: SideProbe | null = probeAt(first + ((last - first) * i) / SCAN_POINTS);
+    if (next !== null && previous !== null && isBracket(previous, next)) {
       found = [previous, next];
       if (choice === "early") return found;
     }
     previous = next;
   }
   return found;
-}
-
-function closeBracket(probe: ProbeAt, [attached, separated]: Bracket): { position: number; onSwitch: boolean } {
-  let a = attached;
-  let b = separated;
-  for (let i = 0; i < 40 && b.position - a.position > POSITION_TOLERANCE; i++) {
-    const smooth = a.layer.state === b.layer.state && i % 3 !== 2;
-    const aimed = (a.residual + RESIDUAL_TOLERANCE / 2) / (a.residual - b.residual);
-    const share = smooth ? Math.min(0.98, Math.max(0.02, aimed)) : 0.5;
-    const next = probe(a.position + share * (b.position - a.position));
-    if (next === null) break;
-    if (next.residual > 0) a = next;
-    else b = next;
-    if (a.layer.state === b.layer.state && b.residual > -RESIDUAL_TOLERANCE) break;
-  }
-  return { position: b.position, onSwitch: a.layer.state !== b.layer.state || !separatesThere(b.layer) };
 }
