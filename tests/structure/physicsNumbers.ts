@@ -62,13 +62,12 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/flow/surfaceOperator.ts": { resolution: [1300, 200] },
 
   "engine/solve/checkCondition.ts": { limit: [1e8, 0.05, 0.2, 1e-6, 0.1] },
-  "engine/solve/fixedPoints.ts": { resolution: [2e-5, 1e-3, 40, 2, 0.98, 0.02] },
   "engine/solve/prepareSection.ts": { resolution: [0.08, 0.985, 48] },
-  "engine/solve/restingFixedPoints.ts": { resolution: [48, 1e-3, 0.02, 0.97, 40, 0.95, 0.05] },
+  "engine/solve/restingFixedPoints.ts": { resolution: [48, 0.02, 0.97] },
+  "engine/solve/separationSearch.ts": { resolution: [2e-5, 1e-3, 40, 0.98, 0.02, 3] },
   "engine/solve/settleTogether.ts": { resolution: [0.05, 2, 8] },
-  "engine/solve/twoSidedFixedPoints.ts": {
-    resolution: [26, 1e-3, 0.01, 24, 4, 0.1, 0.36, 0.6, 400, 0.03, 0.62, 40, 0.98, 0.02],
-  },
+  "engine/solve/symmetricFixedPoints.ts": { resolution: [2] },
+  "engine/solve/twoSidedFixedPoints.ts": { resolution: [26, 0.01, 24, 4, 0.1, 0.36, 0.6, 400, 0.03, 0.62] },
 
   "engine/axial/axialFlow.ts": { resolution: [3] },
   "engine/axial/axialNodes.ts": { resolution: [8], limit: [124, 16] },

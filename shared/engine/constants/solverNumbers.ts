@@ -9,7 +9,7 @@ export const SOLVER_NUMBERS = {
     unit: "D",
     kind: "chosen",
     restsOn: "judgement; no data",
-    usedIn: ["engine/solve/fixedPoints.ts"],
+    usedIn: ["engine/solve/separationSearch.ts"],
   },
   oneSidedReach: {
     name: "how much sooner a bubble on one side alone may close than one on both sides",
