@@ -54,7 +54,7 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/roughness/plateFriction.ts": { remembered: [0.01013, 1.02, 0.00075], resolution: [5] },
   "engine/roughness/roughnessFunction.ts": { published: "all" },
 
-  "engine/wake/basePressure.ts": { resolution: [0.7, 40] },
+  "engine/wake/basePressure.ts": { resolution: [0.7, 40, 5, 24] },
   "engine/wake/vortexStreet.ts": { resolution: [1e-3, 440, 0.002, 0.458] },
 
   "engine/flow/floorImage.ts": { resolution: [4, 1024, -2, 6] },

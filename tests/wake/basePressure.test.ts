@@ -64,6 +64,50 @@ describe("basePressures", () => {
     expect(roots).toEqual([...roots].sort((a, b) => a - b));
   });
 
+  /** A wake with d' = D whose drag is the street's times 1 + miss at k = 1.4, and 15 % more than that at 1.25 and 1.55. */
+  const passing = (miss: number): WakeFlow => ({
+    ...circleWake(90),
+    pressureDrag: throughPoints(
+      [
+        [1.25, 1.15],
+        [1.4, 1],
+        [1.55, 1.15],
+      ].map(([k, more]) => [k, ((1 + miss) * more * dragTimesStrouhalAt(street, k)) / (0.16 * k)] as const),
+    ),
+    wakeWidth: [1, 0],
+    separationWidth: 1,
+  });
+  const strong = (wake: WakeFlow) => {
+    const closed = basePressures(wake, street);
+    return closed.ok ? closed.value.filter(({ speedRatio }) => speedRatio > 1.2) : [];
+  };
+
+  it("a strong wake whose drag passes its street's 5 % above it is closed where they come nearest, at k = 1.4", () => {
+    const [root, ...others] = strong(passing(0.05));
+    expect(others).toEqual([]);
+    expect(Math.abs(root.speedRatio - 1.4)).toBeLessThan(0.03);
+  });
+
+  it("is continuous there: two roots just below touching, one just above, all within 0.03 of each other", () => {
+    const touching = [-1e-4, 1e-4].map((more) => {
+      // The drag that touches: the lowest of the ratio is found by the closure itself, which tells by how much it misses.
+      let low = -0.2;
+      let high = 0.05;
+      for (let i = 0; i < 40; i++) {
+        const middle = (low + high) / 2;
+        if (strong(passing(middle)).length === 2) low = middle;
+        else high = middle;
+      }
+      return strong(passing(high + more)).map(({ speedRatio }) => speedRatio);
+    });
+    expect(touching.map((roots) => roots.length)).toEqual([2, 1]);
+    for (const k of touching[0]) expect(Math.abs(k - touching[1][0])).toBeLessThan(0.03);
+  });
+
+  it("has no strong wake where the two drags stay 15 % apart", () => {
+    expect(strong(passing(0.15))).toEqual([]);
+  });
+
   it("Strouhal number by Roshko (1954): S d' = 0.16 k with d' the width reported", () => {
     for (const root of unwrap(basePressures(circleWake(80), street))) {
       expect(root.strouhal * root.sheddingWidth).toBeCloseTo(0.16 * root.speedRatio, 12);

@@ -20,22 +20,4 @@ export const SOLVER_NUMBERS = {
     restsOn: "judgement: bounds the search for one-sided states; no data",
     usedIn: ["engine/solve/solveCondition.ts"],
   },
-  narrowSeparationShare: {
-    name: "separation width under which a wake may cut through the body behind it",
-    symbol: "w / widest behind",
-    value: 0.5,
-    unit: "1",
-    kind: "chosen",
-    restsOn: "removes states of layers that leave the very nose; no data",
-    usedIn: ["engine/solve/separatedFlow.ts"],
-  },
-  clearingWakeShare: {
-    name: "displacement width from which such a wake clears the body behind it",
-    symbol: "(Q/U) / widest behind",
-    value: 1,
-    unit: "1",
-    kind: "chosen",
-    restsOn: "a wake as wide as the body; no data",
-    usedIn: ["engine/solve/separatedFlow.ts"],
-  },
 } satisfies Record<string, LedgerNumber>;

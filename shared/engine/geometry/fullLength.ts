@@ -14,6 +14,8 @@ export interface FullLengthTable {
   readonly behind: Float64Array;
   /** Greatest height at or behind each station, m, shape [n]. */
   readonly widestBehind: Float64Array;
+  /** Height of the section at each station, m, shape [n]. */
+  readonly height: Float64Array;
 }
 
 /**
@@ -44,16 +46,15 @@ export function fullLengthTable(nodes: SectionNodes, incidence: number, referenc
       lowest[k] = Math.min(lowest[k], height);
     }
   }
+  const height = highest.map((top, k) => Math.max(0, top - lowest[k]));
   const widestBehind = new Float64Array(STATIONS);
   for (let k = STATIONS - 1; k >= 0; k--) {
-    widestBehind[k] = Math.max(k < STATIONS - 1 ? widestBehind[k + 1] : 0, highest[k] - lowest[k]);
+    widestBehind[k] = Math.max(k < STATIONS - 1 ? widestBehind[k + 1] : 0, height[k]);
   }
-  const fullness = highest.map((top, k) =>
-    top > lowest[k] ? ((top - lowest[k]) / referenceWidth) ** FULLNESS_POWER : 0,
-  );
+  const fullness = height.map((extent) => (extent / referenceWidth) ** FULLNESS_POWER);
   const behind = new Float64Array(STATIONS);
   for (let k = STATIONS - 2; k >= 0; k--) behind[k] = behind[k + 1] + (step * (fullness[k] + fullness[k + 1])) / 2;
-  return { start, step, behind, widestBehind };
+  return { start, step, behind, widestBehind, height };
 }
 
 /** Full length behind a stream coordinate, m. */
@@ -61,6 +62,14 @@ export function fullLengthBehind(table: FullLengthTable, streamCoordinate: numbe
   const station = Math.max(0, Math.min(STATIONS - 1, (streamCoordinate - table.start) / table.step));
   const k = Math.min(STATIONS - 2, Math.floor(station));
   return table.behind[k] + (station - k) * (table.behind[k + 1] - table.behind[k]);
+}
+
+/** Height of the section at a stream coordinate, m; 0 behind its rear. */
+export function heightAt(table: FullLengthTable, streamCoordinate: number): number {
+  const station = Math.max(0, (streamCoordinate - table.start) / table.step);
+  if (!(station < STATIONS - 1)) return 0;
+  const k = Math.floor(station);
+  return table.height[k] + (station - k) * (table.height[k + 1] - table.height[k]);
 }
 
 /** Greatest height at or behind a stream coordinate, m. */

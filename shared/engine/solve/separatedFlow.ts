@@ -1,10 +1,10 @@
-import { SOLVER_NUMBERS } from "../constants/solverNumbers";
 import type { SectionFlow } from "../flow/sectionFlow";
 import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
 import { basePressures } from "../wake/basePressure";
 import { cornerPosition, restingWake } from "../wake/restingWake";
 import type { VortexStreetTable } from "../wake/vortexStreet";
+import { cutsThroughBody } from "../wake/wakeClearance";
 import { surfaceVelocity, type WakeFlow, wakeFlow } from "../wake/wakeFlow";
 
 /** The flow around a section that separates at two given points, its base pressure closed (of several the one with the highest suction) and both sides laid out for the layers. */
@@ -28,7 +28,7 @@ export interface SeparatedFlow {
  * not on the Reynolds number. On a floor without a gap `lower` is not used: the base ends at the contact.
  * @param lower separation on the lower side, node steps from the nose, counter-clockwise
  * @param upper separation on the upper side; count - lower in a symmetric flow
- * @returns null when no base pressure closes the wake or the wetted contour has no stagnation point
+ * @returns null when no base pressure closes the wake, its layers would pass through the body, or the wetted contour has no stagnation point
  */
 export function separatedFlow(
   flow: SectionFlow,
@@ -47,7 +47,7 @@ export function separatedFlow(
     flow.wakeSuctionShare *
     afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, afterbodyInterference);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
-  if (cutsThroughBody(wake.value, speedRatio)) return null;
+  if (cutsThroughBody(wake.value, speedRatio, free.sheddingWidth)) return null;
   const velocity = surfaceVelocity(wake.value, speedRatio);
   const stagnation = flow.operator.folded
     ? 0
@@ -77,18 +77,4 @@ export function separatedFlow(
       return upperSide;
     },
   };
-}
-
-const NARROW_SHARE = SOLVER_NUMBERS.narrowSeparationShare.value;
-const CLEARING_SHARE = SOLVER_NUMBERS.clearingWakeShare.value;
-
-/**
- * Whether a wake that opens at a narrow part of the section stays too narrow to clear what stands behind it: layers that
- * leave the very nose would have to pass through the body.
- */
-function cutsThroughBody(wake: WakeFlow, speedRatio: number): boolean {
-  const displacementWidth = wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1];
-  return (
-    wake.separationWidth < NARROW_SHARE * wake.widestBehind && displacementWidth < CLEARING_SHARE * wake.widestBehind
-  );
 }

@@ -13,6 +13,15 @@ const SEPARATION_WIDTH_EXPONENT = WAKE_NUMBERS.sheddingWidthExponent.value;
 const LOWEST_SPEED_RATIO = 0.7;
 const SEARCH_STEPS = 40;
 
+/**
+ * Behind a plate the wake's drag and its street's both grow nearly as k^2: their two roots lie close together, and a
+ * slight rounding of the edges makes the curves pass each other without meeting. A wake that sheds strongly (k above the
+ * first number) is then taken where they come nearest, if they miss each other there by no more than the second number
+ * times the drag: the relations they rest on are not known better than that.
+ */
+const STRONG_WAKE = WAKE_NUMBERS.strongWake.value;
+const NEAR_MISS = WAKE_NUMBERS.nearMiss.value;
+
 /** One base pressure that satisfies the closure. */
 export interface BasePressure {
   /** k = sqrt(1 - Cpb). */
@@ -40,7 +49,8 @@ export function roshkoStrouhal(k: number, wakeWidth: number): number {
 
 /**
  * Base pressures at which the pressure drag of a wake flow and the drag of its vortex street agree:
- * Cd(k) S(k) = F(k) with S = 0.16 k D / d'. All roots with a positive wake width are reported, lowest k first.
+ * Cd(k) S(k) = F(k) with S = 0.16 k D / d'. All roots with a positive wake width are reported, lowest k first; a strong
+ * wake whose two drags only come near each other has its root there.
  * Sources: Roshko (1954, 1955), Bearman (1967), see vortexStreet.ts.
  * @returns a problem "no-base-pressure" when the curves do not meet in the range of k searched
  */
@@ -48,24 +58,39 @@ export function basePressures(wake: WakeFlow, street: VortexStreetTable): Result
   const highest = street.speedRatio[street.speedRatio.length - 1];
   const widthAt = (k: number) =>
     sheddingWidth(Math.max(0, wake.wakeWidth[0] + k * wake.wakeWidth[1]), wake.separationWidth);
-  const mismatch = (k: number) => {
-    const width = widthAt(k);
-    // Multiplied by the width, so that it stays finite where the wake closes.
-    return quadraticAt(wake.pressureDrag, k) * ROSHKO_STROUHAL * k - dragTimesStrouhalAt(street, k) * width;
-  };
+  const streetAt = (k: number) => dragTimesStrouhalAt(street, k) * widthAt(k);
+  // Multiplied by the width, so that it stays finite where the wake closes.
+  const mismatch = (k: number) => quadraticAt(wake.pressureDrag, k) * ROSHKO_STROUHAL * k - streetAt(k);
   const roots: BasePressure[] = [];
+  const add = (k: number): void => {
+    const width = widthAt(k);
+    if (width > 0) roots.push({ speedRatio: k, strouhal: roshkoStrouhal(k, width), sheddingWidth: width });
+  };
+  const step = (highest - LOWEST_SPEED_RATIO) / SEARCH_STEPS;
   let k0 = LOWEST_SPEED_RATIO;
   let f0 = mismatch(k0);
+  let missBefore = Number.NaN;
+  let miss0 = Number.NaN;
+  let nearest: number | null = null;
   for (let i = 1; i <= SEARCH_STEPS; i++) {
-    const k1 = LOWEST_SPEED_RATIO + ((highest - LOWEST_SPEED_RATIO) * i) / SEARCH_STEPS;
+    const k1 = i < SEARCH_STEPS ? LOWEST_SPEED_RATIO + i * step : highest;
     const f1 = mismatch(k1);
-    if (f0 * f1 <= 0 && f0 !== f1) {
-      const k = findRoot(mismatch, k0, k1, { endValues: [f0, f1] });
-      const width = widthAt(k);
-      if (width > 0) roots.push({ speedRatio: k, strouhal: roshkoStrouhal(k, width), sheddingWidth: width });
-    }
+    const miss1 = k1 > STRONG_WAKE ? f1 / streetAt(k1) : Number.NaN;
+    if (f0 * f1 <= 0 && f0 !== f1) add(findRoot(mismatch, k0, k1, { endValues: [f0, f1] }));
+    if (miss0 > 0 && missBefore > miss0 && miss1 > miss0) nearest = k0;
+    missBefore = miss0;
+    miss0 = miss1;
     k0 = k1;
     f0 = f1;
+  }
+  if (nearest !== null && !roots.some(({ speedRatio }) => speedRatio > STRONG_WAKE)) {
+    const k = lowestWithin((at) => mismatch(at) / streetAt(at), nearest - step, nearest + step);
+    const least = mismatch(k) / streetAt(k);
+    if (least < 0) {
+      // Both roots lie between two of the places tried.
+      add(findRoot(mismatch, nearest - step, k));
+      add(findRoot(mismatch, k, nearest + step));
+    } else if (least < NEAR_MISS) add(k);
   }
   if (roots.length === 0) {
     return problem(
@@ -74,4 +99,31 @@ export function basePressures(wake: WakeFlow, street: VortexStreetTable): Result
     );
   }
   return success(roots);
+}
+
+/** Where a function with one minimum between two places is lowest, by golden sections, to 1e-5 of the way. */
+function lowestWithin(f: (k: number) => number, low: number, high: number): number {
+  const ratio = (Math.sqrt(5) - 1) / 2;
+  let a = low;
+  let b = high;
+  let c = b - ratio * (b - a);
+  let d = a + ratio * (b - a);
+  let fc = f(c);
+  let fd = f(d);
+  for (let i = 0; i < 24; i++) {
+    if (fc < fd) {
+      b = d;
+      d = c;
+      fd = fc;
+      c = b - ratio * (b - a);
+      fc = f(c);
+    } else {
+      a = c;
+      c = d;
+      fc = fd;
+      d = a + ratio * (b - a);
+      fd = f(d);
+    }
+  }
+  return (a + b) / 2;
 }

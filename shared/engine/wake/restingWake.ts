@@ -4,7 +4,7 @@ import type { FloorContact } from "../flow/floorContact";
 import { flowBeneath } from "../flow/flowBeneath";
 import { type SectionFlow, sourceVelocity } from "../flow/sectionFlow";
 import { interpolateAtPosition } from "../geometry/arcPosition";
-import { fullLengthBehind, widestBehindAt } from "../geometry/fullLength";
+import { fullLengthBehind, heightAt, widestBehindAt } from "../geometry/fullLength";
 import { outflowStrengths } from "./outflow";
 import { assembleWake, type WakeFlow } from "./wakeFlow";
 
@@ -58,6 +58,7 @@ export function restingWake(flow: SectionFlow, contact: FloorContact, upper: num
       separationWidth: height / referenceWidth,
       afterbodyLength: fullLengthBehind(flow.fullLength, along) / (2 * referenceWidth),
       widestBehind: widestBehindAt(flow.fullLength, along) / referenceWidth,
+      heightBehind: heightAt(flow.fullLength, along + 2 * height) / referenceWidth,
     }),
   );
 }

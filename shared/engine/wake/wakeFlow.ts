@@ -1,7 +1,7 @@
 import { problem, type Result, success } from "../../result";
 import { type SectionFlow, sourceVelocity } from "../flow/sectionFlow";
 import { interpolateAtPosition } from "../geometry/arcPosition";
-import { fullLengthBehind, widestBehindAt } from "../geometry/fullLength";
+import { fullLengthBehind, heightAt, widestBehindAt } from "../geometry/fullLength";
 import { outflowStrengths } from "./outflow";
 
 /** a + b k + c k^2 in the separation speed ratio k. */
@@ -32,6 +32,8 @@ export interface WakeFlow {
   readonly afterbodyLength: number;
   /** Greatest height of the section at or behind the separation points / D. */
   readonly widestBehind: number;
+  /** Height of the section / D, one separation width behind the separation points. */
+  readonly heightBehind: number;
   /** Pressure drag and lift coefficients on D: the base at Cp = 1 - k^2, the rest at 1 - q^2. */
   readonly pressureDrag: Quadratic;
   readonly lift: Quadratic;
@@ -91,7 +93,7 @@ interface SolvedWake extends Pick<WakeFlow, "lower" | "upper" | "outflow" | "amp
 export function assembleWake(
   flow: SectionFlow,
   solved: SolvedWake,
-  chord: Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind">,
+  chord: Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind" | "heightBehind">,
 ): WakeFlow {
   const { streamVelocity, circulationVelocity, referenceWidth } = flow;
   const { lower, upper, outflow, sourced, amplitude, circulation } = solved;
@@ -124,7 +126,7 @@ function separationChord(
   flow: SectionFlow,
   lower: number,
   upper: number,
-): Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind"> {
+): Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind" | "heightBehind"> {
   const { nodes, incidence, referenceWidth, fullLength } = flow;
   const cosine = Math.cos(incidence);
   const sine = Math.sin(incidence);
@@ -136,6 +138,7 @@ function separationChord(
     separationWidth: Math.abs(across) / referenceWidth,
     afterbodyLength: fullLengthBehind(fullLength, along) / referenceWidth,
     widestBehind: widestBehindAt(fullLength, along) / referenceWidth,
+    heightBehind: heightAt(fullLength, along + Math.abs(across)) / referenceWidth,
   };
 }
 
