@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sectionFlow } from "../../shared/engine/flow/sectionFlow";
-import { basePressures } from "../../shared/engine/wake/basePressure";
+import { basePressures, wakeStrouhal } from "../../shared/engine/wake/basePressure";
 import { dragTimesStrouhalAt, vortexStreetTable } from "../../shared/engine/wake/vortexStreet";
 import { type Quadratic, quadraticAt, type WakeFlow, wakeFlow } from "../../shared/engine/wake/wakeFlow";
 import { nodesOf, unfolded, unwrap } from "../flow/sections";
@@ -146,5 +146,34 @@ describe("basePressures", () => {
       expect(none.problem.code).toBe("no-base-pressure");
       expect(none.problem.message).toMatch(/no base pressure between Cp -\d/);
     }
+  });
+});
+
+describe("wakeStrouhal", () => {
+  it("of a wake that keeps its width is Roshko's 0.16 k D / d' and the street's F(k) / Cd at once", () => {
+    const k = 1.4;
+    const wake: WakeFlow = {
+      ...circleWake(90),
+      pressureDrag: [dragTimesStrouhalAt(street, k) / (0.16 * k), 0, 0],
+      wakeWidth: [1, 0],
+      separationWidth: 1,
+    };
+    expect(wakeStrouhal(wake, k, street)).toBeCloseTo(0.16 * k, 12);
+  });
+
+  it("of one that narrows is Roshko's on the width far downstream: half the width, twice the frequency", () => {
+    const wake = (width: number): WakeFlow => ({
+      ...circleWake(90),
+      pressureDrag: [dragTimesStrouhalAt(street, 1.4) / 0.224, 0, 0],
+      wakeWidth: [width, 0],
+      separationWidth: 1,
+    });
+    expect(wakeStrouhal(wake(0.3), 1.4, street) / wakeStrouhal(wake(0.6), 1.4, street)).toBeCloseTo(2, 12);
+    expect(wakeStrouhal(wake(2), 1.4, street)).toBeCloseTo(wakeStrouhal(wake(1), 1.4, street), 12);
+  });
+
+  it("circle separating at 135 degrees, Cpb -0.2: 0.47 within 15 % (Bearman 1969, J. Fluid Mech. 37, 577, and Schewe 1983, J. Fluid Mech. 133, 265: 0.46 to 0.48 above the crisis, from memory)", () => {
+    const strouhal = wakeStrouhal(circleWake(135), Math.sqrt(1.2), street);
+    expect(Math.abs(strouhal / 0.47 - 1)).toBeLessThan(0.15);
   });
 });

@@ -1,7 +1,7 @@
 import type { SectionFlow } from "../flow/sectionFlow";
 import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
-import { basePressures } from "../wake/basePressure";
+import { basePressures, wakeStrouhal } from "../wake/basePressure";
 import { cornerPosition, restingWake } from "../wake/restingWake";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import { cutsThroughBody } from "../wake/wakeClearance";
@@ -65,7 +65,7 @@ export function separatedFlow(
     wake: wake.value,
     speedRatio,
     // Of a section on the floor the closure sees the doubled body, 2 D high.
-    strouhal: contact === null ? free.strouhal : free.strouhal / 2,
+    strouhal: wakeStrouhal(wake.value, speedRatio, street) / (contact === null ? 1 : 2),
     velocity,
     stagnation,
     get lower() {

@@ -101,6 +101,20 @@ export function basePressures(wake: WakeFlow, street: VortexStreetTable): Result
   return success(roots);
 }
 
+/**
+ * Strouhal number of a wake whose base pressure is settled, f D / U. A wake that narrows sheds on its width far downstream,
+ * S = 0.16 k D U / Q; one that widens rolls up before it has that width, at the frequency at which its street has its
+ * drag, S = F(k) / Cd. Whichever is higher holds: without an afterbody they cross where Q / U is the width at separation.
+ * @param k speed / U at separation, the afterbody's share included
+ * @returns 0 where neither is positive: such a wake sheds no street
+ */
+export function wakeStrouhal(wake: WakeFlow, k: number, street: VortexStreetTable): number {
+  const displacementWidth = wake.wakeWidth[0] + k * wake.wakeWidth[1];
+  const far = displacementWidth > 0 ? roshkoStrouhal(k, displacementWidth) : 0;
+  const rolling = dragTimesStrouhalAt(street, k) / quadraticAt(wake.pressureDrag, k);
+  return rolling > 0 ? Math.max(far, rolling) : far;
+}
+
 /** Where a function with one minimum between two places is lowest, by golden sections, to 1e-5 of the way. */
 function lowestWithin(f: (k: number) => number, low: number, high: number): number {
   const ratio = (Math.sqrt(5) - 1) / 2;
