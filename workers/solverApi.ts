@@ -1,8 +1,8 @@
 import { transfer } from "comlink";
 import { liveDragCurve, liveRoughnessCurve, liveRow } from "../shared/engine/section/liveCurves";
-import type { LiveRequest } from "../shared/engine/section/liveRequest";
-import { type LiveShape, prepareLive } from "../shared/engine/section/liveShape";
+import { type PreparedShape, prepareShape } from "../shared/engine/section/prepareShape";
 import type { ResultRow } from "../shared/engine/section/resultRow";
+import type { SectionRequest } from "../shared/engine/section/sectionRequest";
 import { type LiveDetail, type LiveSolution, solveLive } from "../shared/engine/section/solveLive";
 import type { Result } from "../shared/result";
 import { holdLifeline, type Lifeline } from "./lifeline";
@@ -15,11 +15,11 @@ export interface LiveCurves {
 
 /** What the solver's worker does for the page. Arguments and answers are plain data; failures are values. */
 export interface SolverApi extends Lifeline {
-  solveNow(request: LiveRequest, detail: LiveDetail): Promise<Result<LiveSolution>>;
+  solveNow(request: SectionRequest, detail: LiveDetail): Promise<Result<LiveSolution>>;
   /** The figures of the rising branch alone, for sweeps. */
-  solveRow(request: LiveRequest): Promise<Result<ResultRow>>;
+  solveRow(request: SectionRequest): Promise<Result<ResultRow>>;
   traceCurves(
-    request: LiveRequest,
+    request: SectionRequest,
     reynoldsNumbers: readonly number[],
     roughnessRatios: readonly number[],
     withBands: boolean,
@@ -29,11 +29,17 @@ export interface SolverApi extends Lifeline {
 /** The solver with its own memory of the last prepared shape: dragging a speed or a roughness does not prepare it again. */
 export function createSolver(): SolverApi {
   let lastKey = "";
-  let lastShape: Result<LiveShape> | null = null;
-  const shapeOf = (request: LiveRequest): Result<LiveShape> => {
-    const key = JSON.stringify([request.section, request.incidence, request.floorGap, request.panelCount]);
+  let lastShape: Result<PreparedShape> | null = null;
+  const shapeOf = (request: SectionRequest): Result<PreparedShape> => {
+    const key = JSON.stringify([
+      request.section,
+      request.incidence,
+      request.floorGap,
+      request.panelCount,
+      request.splitterPlate,
+    ]);
     if (lastShape === null || key !== lastKey) {
-      lastShape = prepareLive(request);
+      lastShape = prepareShape(request);
       lastKey = key;
     }
     return lastShape;

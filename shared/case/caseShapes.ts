@@ -4,6 +4,7 @@ import type { SectionDocument } from "../document/sectionDocument";
 import { type SweptSpec, sectionSpecs, sweptKeys } from "../document/sectionSpecs";
 import { sweepText } from "../document/sweepText";
 import { buildContour } from "../engine/geometry/sectionFamilies";
+import { radiansOf } from "../numerics/degreesAndPercent";
 import type { Problem } from "../result";
 import type { CaseDocument } from "./caseDocument";
 import { type CaseSection, caseSections } from "./caseSections";
@@ -14,7 +15,8 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
   const sections = caseSections(document);
   const problems = sweepProblems(sections);
   if (problems.length > 0) return { shapes: [], problems };
-  const incidences = incidencesDegrees(document);
+  const incidences = incidencesOf(document);
+  const { panelCount = "auto" } = document;
   const swept = sections.map(({ section }) => sectionSpecs(section));
   const count = swept.reduce((sum, specs) => sum + specs.length, 0) * incidences.length;
   if (count > mostShapes) {
@@ -30,13 +32,14 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
         continue;
       }
       const name = shapeName(section, contour.value.name, sweep);
-      for (const incidenceDegrees of incidences) {
+      for (const incidence of incidences) {
         shapes.push({
           name,
-          contour: contour.value,
-          incidenceDegrees,
+          section: contour.value,
+          incidence,
           sweep,
-          floorGapMetres: floorGap,
+          floorGap,
+          panelCount,
           sandGrainRoughness,
         });
       }
@@ -45,9 +48,10 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
   return { shapes, problems };
 }
 
-function incidencesDegrees(document: CaseDocument): number[] {
-  const incidence = document.incidenceDegrees ?? 0;
-  return typeof incidence === "number" ? [incidence] : expandSweep(incidence);
+/** rad */
+function incidencesOf({ incidenceDegrees = 0 }: CaseDocument): number[] {
+  const stated = typeof incidenceDegrees === "number" ? [incidenceDegrees] : expandSweep(incidenceDegrees);
+  return stated.map(radiansOf);
 }
 
 function sweepProblems(sections: readonly CaseSection[]): Problem[] {

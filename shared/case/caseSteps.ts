@@ -1,19 +1,16 @@
 import { generatedBy } from "../document/generatedBy";
-import type { FlowCondition } from "../engine/condition";
 import { contourExtent } from "../engine/section/contourExtent";
-import { type PreparedShape, prepareSettledShape, prepareShape } from "../engine/section/prepareShape";
-import { type Branch, branchRow, type ResultRow, type RowCondition } from "../engine/section/resultRow";
-import type { ConditionOutcome } from "../engine/solution";
-import { traceDragCurve } from "../engine/solve/dragCurve";
-import { curveBands } from "../engine/trust/curveBands";
+import { type PreparedShape, prepareShape } from "../engine/section/prepareShape";
+import { type Branch, branchRow, type ResultRow, type RowSection } from "../engine/section/resultRow";
+import { type SolvedStream, solveStreams, unsolvedStream } from "../engine/section/solveStreams";
+import type { Stream, WallRoughness } from "../engine/section/stream";
 import type { PuckResult } from "../jobs/puck/puckcase/puckResult";
 import { puckSteps } from "../jobs/puck/puckcase/puckSteps";
-import type { Problem, Result } from "../result";
+import type { Result } from "../result";
 import { type CaseResults, resultsVersion } from "./caseResults";
 import { cautionsFor, patternCautions } from "./cautions";
 import { evidenceProblems, evidenceStepCount, evidenceSteps } from "./evidenceSteps";
 import type { Case, CaseShape } from "./resolvedCase";
-import { streamConditions } from "./streamConditions";
 
 /** One step of a case done: a shape prepared, or one section swept over the stream at one roughness and turbulence. */
 export interface CaseStep {
@@ -31,9 +28,9 @@ export interface CaseStep {
  * Reynolds number.
  */
 export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
-  const roughnesses = (shape: CaseShape) =>
-    shape.sandGrainRoughness === null ? theCase.roughness.values : [shape.sandGrainRoughness];
-  const sweeps = (shape: CaseShape) => roughnesses(shape).length * theCase.turbulencePercents.length;
+  const walls = ({ sandGrainRoughness }: CaseShape) =>
+    sandGrainRoughness === null ? theCase.walls : [{ sandGrainRoughness }];
+  const sweeps = (shape: CaseShape) => walls(shape).length * theCase.turbulenceIntensities.length;
   const total =
     theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) +
     (theCase.puck?.pucks.length ?? 0) +
@@ -43,9 +40,10 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
   for (const shape of theCase.shapes) {
     const prepared = prepare(theCase, shape);
     yield { done: ++done, total, label: `prepared ${shape.name}`, rows: [] };
-    for (const roughness of roughnesses(shape)) {
-      for (const turbulencePercent of theCase.turbulencePercents) {
-        const rows = sweepRows(theCase, shape, prepared, roughness, turbulencePercent);
+    for (const wall of walls(shape)) {
+      for (const turbulenceIntensity of theCase.turbulenceIntensities) {
+        const streams = caseStreams(theCase, wall, turbulenceIntensity);
+        const rows = sweepRows(theCase, shape, prepared, streams);
         results.push(...rows);
         yield { done: ++done, total, label: `solved ${shape.name}`, rows };
       }
@@ -105,81 +103,47 @@ export function runCase(theCase: Case, onProgress: (step: CaseStep) => void = ()
   }
 }
 
-function radians(shape: CaseShape): number {
-  return (shape.incidenceDegrees * Math.PI) / 180;
+/** A section that is ready for its streams, or why it cannot be. */
+function prepare(theCase: Case, shape: CaseShape): Result<PreparedShape> {
+  const [turbulenceIntensity] = theCase.turbulenceIntensities;
+  // The slowest stream: farthest from the drag crisis, where the branch itself may change with the last digit.
+  return prepareShape(shape, caseStreams(theCase, theCase.walls[0], turbulenceIntensity)[0]);
 }
 
-function prepare(theCase: Case, shape: CaseShape): Result<PreparedShape> {
-  if (theCase.panelCount !== "auto") {
-    return prepareShape(shape.contour, radians(shape), theCase.panelCount, shape.floorGapMetres);
-  }
-  const [roughness] = theCase.roughness.values;
-  const [turbulencePercent] = theCase.turbulencePercents;
-  // The slowest stream: farthest from the drag crisis, where the branch itself may change with the last digit.
-  return prepareSettledShape(
-    shape.contour,
-    radians(shape),
-    (width) => streamConditions(theCase, width, roughness, turbulencePercent)[0].flow,
-    shape.floorGapMetres,
-  );
+/** The streams of a case at one roughness and turbulence, Reynolds number rising. */
+function caseStreams({ speeds, trips }: Case, wall: WallRoughness, turbulenceIntensity: number): Stream[] {
+  return speeds.map((speed) => ({ ...speed, ...wall, turbulenceIntensity, trips }));
 }
 
 function sweepRows(
   theCase: Case,
   shape: CaseShape,
   prepared: Result<PreparedShape>,
-  roughness: number,
-  turbulencePercent: number,
+  streams: readonly Stream[],
 ): ResultRow[] {
-  const width = prepared.ok ? prepared.value.referenceWidth : contourExtent(shape.contour, radians(shape));
-  const conditions = streamConditions(theCase, width, roughness, turbulencePercent);
-  const flows = conditions.map(({ flow }) => flow);
-  const outcomes = prepared.ok
-    ? traceDragCurve(prepared.value.section, flows)
-    : flows.map(() => nothing(prepared.problem));
-  const bands = prepared.ok ? curveBands(prepared.value.section, flows, outcomes) : flows.map(() => []);
-  return conditions.flatMap(({ flow, speed }, i) => {
-    const about = rowCondition(theCase, shape, prepared, width, flow, speed, turbulencePercent);
-    return branchesOf(theCase, outcomes[i]).map((branch) => branchRow(about, outcomes[i], branch, bands[i]));
-  });
+  const { name, sweep } = shape;
+  if (!prepared.ok) {
+    const referenceWidth = contourExtent(shape.section, shape.incidence);
+    const about: RowSection = { ...shape, referenceWidth, panelCount: null };
+    return streams.flatMap((stream) => {
+      const solved = unsolvedStream(stream, referenceWidth, prepared.problem);
+      return branchesOf(theCase, solved).map((branch) => branchRow(about, solved, branch));
+    });
+  }
+  const about: RowSection = { ...prepared.value, name, sweep };
+  return solveStreams(prepared.value, streams).flatMap((solved) =>
+    branchesOf(theCase, solved).map((branch) => branchRow(about, solved, branch)),
+  );
 }
 
-function nothing(reason: Problem): ConditionOutcome {
-  return { states: [], rising: null, falling: null, problem: reason };
-}
-
-function branchesOf(theCase: Case, outcome: ConditionOutcome): Branch[] {
-  switch (theCase.branches) {
+function branchesOf({ branches }: Case, { outcome }: SolvedStream): Branch[] {
+  switch (branches) {
     case "rising":
     case "falling":
-      return [theCase.branches];
+      return [branches];
     case "both":
       return ["rising", "falling"];
     case "whereDifferent":
       return outcome.rising === outcome.falling ? ["rising"] : ["rising", "falling"];
   }
-}
-
-function rowCondition(
-  theCase: Case,
-  shape: CaseShape,
-  prepared: Result<PreparedShape>,
-  width: number,
-  flow: FlowCondition,
-  speed: number | null,
-  turbulencePercent: number,
-): RowCondition {
-  return {
-    section: shape.name,
-    sweep: shape.sweep,
-    incidenceDegrees: shape.incidenceDegrees,
-    floorGapMetres: shape.floorGapMetres,
-    reynolds: flow.reynolds,
-    speed,
-    density: theCase.fluid?.density ?? null,
-    sandGrainRoughnessRatio: flow.sandGrainRoughnessRatio,
-    turbulencePercent,
-    referenceWidth: width,
-    panelCount: prepared.ok ? prepared.value.panelCount : null,
-  };
 }

@@ -5,6 +5,7 @@ import type { FluidSpec } from "../engine/fluid/fluidSpec";
 import { resolveFluid } from "../engine/fluid/resolveFluid";
 import type { SurfacePattern } from "../engine/pattern/surfacePattern";
 import { contourExtent } from "../engine/section/contourExtent";
+import { fractionOf } from "../numerics/degreesAndPercent";
 import type { Problem } from "../result";
 import { caseDocument } from "./caseDocument";
 import { caseSections } from "./caseSections";
@@ -40,38 +41,38 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
   const document = parsed.value;
   const reading = checkCase(document, fileName);
   if (!reading.ok) return reading;
-  const { shapes, stream, roughness, turbulencePercents } = reading.value;
+  const { shapes, speeds, walls, turbulenceIntensities } = reading.value;
   if (shapes.length === 0) {
     const message = `${fileName} has no sections and no pucks, so there is no section to work on.`;
     return { ok: false, problems: [{ code: "no-section", message, field: "sections" }] };
   }
   const [shape] = shapes;
   const [{ section }] = caseSections(document);
-  const incidence = (shape.incidenceDegrees * Math.PI) / 180;
-  const width = contourExtent(shape.contour, incidence);
+  const { incidence } = shape;
+  const width = contourExtent(shape.section, incidence);
   const fluid = document.fluid ?? standardFluid;
   const properties = resolveFluid(fluid);
   if (!properties.ok) return { ok: false, problems: [properties.problem] };
-  const middle = stream.values[Math.floor((stream.values.length - 1) / 2)];
-  const [wall] = roughness.values;
-  const point = document.workingPoint ?? {
-    speedMetresPerSecond: stream.by === "speed" ? middle : (middle * properties.value.kinematicViscosity) / width,
-    sandGrainRoughnessMetres: roughness.by === "height" ? wall : wall * width,
-    turbulencePercent: turbulencePercents[0],
-  };
+  const { kinematicViscosity } = properties.value;
+  const middle = speeds[Math.floor((speeds.length - 1) / 2)];
+  const [wall] = walls;
+  const point = document.workingPoint;
+  const speed = "speed" in middle ? middle.speed : (middle.reynolds * kinematicViscosity) / width;
+  const sandGrainRoughness =
+    "sandGrainRoughness" in wall ? wall.sandGrainRoughness : wall.sandGrainRoughnessRatio * width;
   return {
     ok: true,
-    pattern: document.workingPoint === undefined ? (reading.value.pattern?.pattern ?? null) : null,
+    pattern: point === undefined ? (reading.value.pattern?.pattern ?? null) : null,
     value: {
       title: document.title,
       section: sectionSpecs(section)[0].spec,
       sectionName: section.name ?? null,
       incidence,
-      floorGap: shape.floorGapMetres,
+      floorGap: shape.floorGap,
       fluid,
-      speed: point.speedMetresPerSecond,
-      turbulenceIntensity: point.turbulencePercent / 100,
-      sandGrainRoughness: point.sandGrainRoughnessMetres,
+      speed: point?.speedMetresPerSecond ?? speed,
+      turbulenceIntensity: point === undefined ? turbulenceIntensities[0] : fractionOf(point.turbulencePercent),
+      sandGrainRoughness: point?.sandGrainRoughnessMetres ?? sandGrainRoughness,
       trips: (document.trips ?? []).map((trip) => ({
         side: trip.side,
         arc: trip.arcMetres ?? (trip.arcRatio ?? 0) * width,

@@ -1,7 +1,7 @@
 import type { FluidProperties, FluidSpec } from "../engine/fluid/fluidSpec";
 import { resolveFluid } from "../engine/fluid/resolveFluid";
 import type { SectionSpec } from "../engine/geometry/sectionSpec";
-import type { LiveRequest, LiveTrip } from "../engine/section/liveRequest";
+import type { SectionRequest } from "../engine/section/sectionRequest";
 import { type Result, success } from "../result";
 
 /** What a person works on: one section in one stream. SI units and radians; plain data, so that it can be kept. */
@@ -21,8 +21,15 @@ export interface Design {
   readonly turbulenceIntensity: number;
   /** ks, m */
   readonly sandGrainRoughness: number;
-  readonly trips: readonly LiveTrip[];
+  readonly trips: readonly DesignTrip[];
   readonly panelCount: number;
+}
+
+/** A trip at an arc length from the nose and with a height, m. */
+export interface DesignTrip {
+  readonly side: "upper" | "lower";
+  readonly arc: number;
+  readonly height: number;
 }
 
 /** The demo: the profile section of the Harbour League's candidate puck in pool water. */
@@ -42,7 +49,7 @@ export const demoDesign: Design = {
 
 /** The engine's request for a design, with the fluid that was looked up for it. */
 export interface DesignRequest {
-  readonly request: LiveRequest;
+  readonly request: SectionRequest;
   readonly fluid: FluidProperties;
 }
 
@@ -50,21 +57,6 @@ export interface DesignRequest {
 export function designRequest(design: Design): Result<DesignRequest> {
   const fluid = resolveFluid(design.fluid);
   if (!fluid.ok) return { ok: false, problem: { ...fluid.problem, field: `fluid.${fluid.problem.field ?? ""}` } };
-  const { section, incidence, floorGap, panelCount, speed, turbulenceIntensity, sandGrainRoughness, trips } = design;
-  const { density, kinematicViscosity } = fluid.value;
-  return success({
-    fluid: fluid.value,
-    request: {
-      section,
-      incidence,
-      floorGap,
-      panelCount,
-      speed,
-      turbulenceIntensity,
-      sandGrainRoughness,
-      trips,
-      density,
-      kinematicViscosity,
-    },
-  });
+  const { title: _title, sectionName: _name, ...request } = design;
+  return success({ fluid: fluid.value, request: { ...request, fluid: fluid.value } });
 }

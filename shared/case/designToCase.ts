@@ -2,6 +2,7 @@ import { caseVersion } from "../document/caseVersion";
 import { patternToDocument } from "../document/patternDocument";
 import { equivalentRoughness } from "../engine/pattern/equivalentRoughness";
 import type { SurfacePattern } from "../engine/pattern/surfacePattern";
+import { degreesOf, percentOf } from "../numerics/degreesAndPercent";
 import type { CaseDocument } from "./caseDocument";
 import type { Design } from "./design";
 import { sectionToDocument } from "./sectionToDocument";
@@ -16,11 +17,11 @@ export function designToCase(design: Design, pattern: SurfacePattern | null = nu
     title: design.title,
     sections: [{ ...sectionToDocument(design.section, design.sectionName), ...floorKeys(design) }],
     panelCount: design.panelCount,
-    incidenceDegrees: tidy((design.incidence * 180) / Math.PI),
+    incidenceDegrees: tidy(degreesOf(design.incidence)),
     fluid: design.fluid,
     speedsMetresPerSecond: [design.speed],
     ...wallKeys(design, pattern),
-    turbulencePercents: [tidy(design.turbulenceIntensity * 100)],
+    turbulencePercents: [tidy(percentOf(design.turbulenceIntensity))],
     ...(design.trips.length > 0
       ? {
           trips: design.trips.map(({ side, arc, height }) => ({ side, arcMetres: arc, heightMetres: height })),

@@ -10,6 +10,7 @@ import {
 } from "../document/limits";
 import { patternDocument } from "../document/patternDocument";
 import { listOrRange, quantity, strictRecord } from "../document/quantity";
+import type { StreamTrip } from "../engine/section/stream";
 
 const sideRule = 'it must be "upper" or "lower"';
 
@@ -28,6 +29,16 @@ export const tripDocument = strictRecord("a trip", {
   .meta({
     allOf: [exactlyOneInSchema(["arcMetres", "arcRatio"]), exactlyOneInSchema(["heightMetres", "heightRatio"])],
   });
+
+/** A trip as the engine has it. */
+export function tripOf(trip: z.infer<typeof tripDocument>): StreamTrip {
+  const { side, arcMetres, arcRatio = 0, heightMetres, heightRatio = 0 } = trip;
+  return {
+    side,
+    ...(arcMetres === undefined ? { arcRatio } : { arc: arcMetres }),
+    ...(heightMetres === undefined ? { heightRatio } : { height: heightMetres }),
+  };
+}
 
 /** The keys of a case file that set the stream and the wall. */
 export const flowKeys = {

@@ -1,18 +1,22 @@
 import { documentProblems } from "../document/documentProblems";
-import { expandSweep } from "../document/expandSweep";
+import { expandSweep, type Sweep } from "../document/expandSweep";
 import { parseDocument } from "../document/parseDocument";
 import { patternOf } from "../document/patternDocument";
+import type { FluidProperties } from "../engine/fluid/fluidSpec";
 import { resolveFluid } from "../engine/fluid/resolveFluid";
 import { equivalentRoughness } from "../engine/pattern/equivalentRoughness";
+import type { StreamSpeed, WallRoughness } from "../engine/section/stream";
 import { resolveMeasurements } from "../jobs/evidence/resolveMeasurements";
 import { resolvePuckCase } from "../jobs/puck/puckcase/resolvePuckCase";
 import { resolveTrial } from "../jobs/trial/resolveTrial";
 import { resolveTunnel } from "../jobs/tunnel/resolveTunnel";
+import { fractionOf } from "../numerics/degreesAndPercent";
 import type { Problem } from "../result";
 import { type CaseDocument, caseDocument } from "./caseDocument";
 import { caseShapes } from "./caseShapes";
 import { crossChecks } from "./crossChecks";
-import type { Case, CaseRoughness, CaseStream, PatternWall } from "./resolvedCase";
+import { tripOf } from "./flowDocument";
+import type { Case, PatternWall } from "./resolvedCase";
 
 /**
  * A case, or everything that is wrong with its file. `problem` sums up in one line (file, first key, allowed range, how
@@ -52,18 +56,18 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
   problems.push(...shapeProblems);
   const fluid = document.fluid === undefined ? null : resolveFluid(document.fluid);
   if (fluid?.ok === false) problems.push({ ...fluid.problem, field: `fluid.${fluid.problem.field}` });
+  const properties = fluid?.ok === true ? fluid.value : null;
   const pattern = patternWall(document);
   let value: Case = {
     title: document.title,
     note: document.note ?? null,
     shapes,
-    panelCount: document.panelCount ?? "auto",
-    fluid: fluid?.ok === true ? fluid.value : null,
-    stream: stream(document),
-    roughness: roughness(document, pattern),
+    fluid: properties,
+    speeds: streamSpeeds(document, properties),
+    walls: wallRoughnesses(document, pattern),
     pattern,
-    turbulencePercents: expandSweep(document.turbulencePercents ?? []),
-    trips: document.trips ?? [],
+    turbulenceIntensities: expandSweep(document.turbulencePercents ?? []).map(fractionOf),
+    trips: (document.trips ?? []).map(tripOf),
     branches: document.branches ?? "whereDifferent",
     puck: null,
     measurements: null,
@@ -73,9 +77,9 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
   if (problems.length === 0 && document.puck !== undefined && value.fluid !== null) {
     const puck = resolvePuckCase(document.puck, {
       fluid: value.fluid,
-      speeds: value.stream.values,
-      turbulencePercents: value.turbulencePercents,
-      sandGrainRoughness: value.roughness.values[0],
+      speeds: rising(document.speedsMetresPerSecond ?? []),
+      turbulenceIntensities: value.turbulenceIntensities,
+      sandGrainRoughness: expandSweep(document.sandGrainRoughnessMetres ?? [])[0],
     });
     if (!puck.ok) return { value, problems: [...puck.problems] };
     value = { ...value, puck: puck.value };
@@ -104,12 +108,14 @@ function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
   return { value, problems };
 }
 
-function stream(document: CaseDocument): CaseStream {
-  const values = expandSweep(document.speedsMetresPerSecond ?? document.reynoldsNumbers ?? []);
-  return {
-    by: document.speedsMetresPerSecond === undefined ? "reynolds" : "speed",
-    values: values.sort((a, b) => a - b),
-  };
+function streamSpeeds(document: CaseDocument, fluid: FluidProperties | null): StreamSpeed[] {
+  const { speedsMetresPerSecond, reynoldsNumbers = [] } = document;
+  if (speedsMetresPerSecond === undefined) return rising(reynoldsNumbers).map((reynolds) => ({ reynolds, fluid }));
+  return fluid === null ? [] : rising(speedsMetresPerSecond).map((speed) => ({ speed, fluid }));
+}
+
+function rising(values: Sweep): number[] {
+  return expandSweep(values).sort((a, b) => a - b);
 }
 
 function patternWall({ surfacePattern }: CaseDocument): PatternWall | null {
@@ -119,11 +125,12 @@ function patternWall({ surfacePattern }: CaseDocument): PatternWall | null {
   return estimate.ok ? { pattern, estimate: estimate.value } : null;
 }
 
-function roughness(document: CaseDocument, wall: PatternWall | null): CaseRoughness {
-  if (wall !== null) return { by: "height", values: [wall.estimate.sandGrainRoughness] };
-  return document.sandGrainRoughnessMetres === undefined
-    ? { by: "ratio", values: expandSweep(document.sandGrainRoughnessRatios ?? []) }
-    : { by: "height", values: expandSweep(document.sandGrainRoughnessMetres) };
+function wallRoughnesses(document: CaseDocument, wall: PatternWall | null): WallRoughness[] {
+  if (wall !== null) return [{ sandGrainRoughness: wall.estimate.sandGrainRoughness }];
+  const { sandGrainRoughnessMetres, sandGrainRoughnessRatios = [] } = document;
+  return sandGrainRoughnessMetres === undefined
+    ? expandSweep(sandGrainRoughnessRatios).map((sandGrainRoughnessRatio) => ({ sandGrainRoughnessRatio }))
+    : expandSweep(sandGrainRoughnessMetres).map((sandGrainRoughness) => ({ sandGrainRoughness }));
 }
 
 function refused(fileName: string, problems: readonly Problem[]): CaseReading {

@@ -2,6 +2,8 @@ import type { FluidProperties } from "../engine/fluid/fluidSpec";
 import type { Contour } from "../engine/geometry/contour";
 import type { PatternEstimate } from "../engine/pattern/equivalentRoughness";
 import type { SurfacePattern } from "../engine/pattern/surfacePattern";
+import type { PlacedSection } from "../engine/section/placedSection";
+import type { StreamSpeed, StreamTrip, WallRoughness } from "../engine/section/stream";
 import type { MeasurementCase } from "../jobs/evidence/measurementCase";
 import type { PuckCase } from "../jobs/puck/puckcase/puckCase";
 import type { TrialCase } from "../jobs/trial/trialCase";
@@ -14,15 +16,16 @@ export interface Case {
   readonly note: string | null;
   /** One for every section, sweep value and incidence, in the file's order. */
   readonly shapes: readonly CaseShape[];
-  readonly panelCount: number | "auto";
   readonly fluid: FluidProperties | null;
-  readonly stream: CaseStream;
-  readonly roughness: CaseRoughness;
+  /** By speed or by Reynolds number, rising. */
+  readonly speeds: readonly StreamSpeed[];
+  /** In m, or over the reference width. */
+  readonly walls: readonly WallRoughness[];
   /** The pattern that the roughness was estimated from; null where it was given. */
   readonly pattern: PatternWall | null;
-  /** In the file's order and unit, so that results repeat them to the last digit. */
-  readonly turbulencePercents: readonly number[];
-  readonly trips: readonly CaseTrip[];
+  /** Fractions, in the file's order. */
+  readonly turbulenceIntensities: readonly number[];
+  readonly trips: readonly StreamTrip[];
   readonly branches: CaseBranches;
   /** The pucks of the case; null without any. */
   readonly puck: PuckCase | null;
@@ -34,16 +37,17 @@ export interface Case {
   readonly trial: TrialCase | null;
 }
 
-export interface CaseShape {
+/** A section of the case at one sweep value and incidence. */
+export interface CaseShape extends PlacedSection<Contour> {
   /** Name in results: the section's own name, or what the contour is. */
   readonly name: string;
-  readonly contour: Contour;
-  /** Positive nose up. Kept in the file's unit, so that results repeat it to the last digit. */
-  readonly incidenceDegrees: number;
+  /** Nose up, rad. */
+  readonly incidence: number;
+  /** Gap to a floor below, m; null without a floor. */
+  readonly floorGap: number | null;
+  readonly panelCount: number | "auto";
   /** The key that the section sweeps, for instance "edgeRadiusMetres", and its value here; null without a sweep. */
   readonly sweep: { readonly key: string; readonly value: number } | null;
-  /** Gap to a floor below, m; null without a floor. */
-  readonly floorGapMetres: number | null;
   /** Equivalent sand-grain roughness of its own, m, in place of those of the case; null without one. */
   readonly sandGrainRoughness: number | null;
 }
@@ -53,19 +57,5 @@ export interface PatternWall {
   readonly pattern: SurfacePattern;
   readonly estimate: PatternEstimate;
 }
-
-/** The stream by speed, m/s, or by Reynolds number; values rise. */
-export interface CaseStream {
-  readonly by: "speed" | "reynolds";
-  readonly values: readonly number[];
-}
-
-/** Equivalent sand-grain roughness in m, or as a ratio to the reference width. */
-export interface CaseRoughness {
-  readonly by: "height" | "ratio";
-  readonly values: readonly number[];
-}
-
-export type CaseTrip = NonNullable<CaseDocument["trips"]>[number];
 
 export type CaseBranches = NonNullable<CaseDocument["branches"]>;

@@ -1,4 +1,5 @@
 import { convert } from "convert";
+import { degreesOf } from "../numerics/degreesAndPercent";
 
 /** What the numbers of a column measure. */
 export type ColumnQuantity =
@@ -57,7 +58,7 @@ export const columnUnits = {
   },
   time: { min: same, s: factor(1 / 60), h: factor(60) },
   length: { m: same, mm: length("mm"), cm: length("cm"), in: length("in") },
-  angle: { "°": same, rad: factor(180 / Math.PI) },
+  angle: { "°": same, rad: degreesOf },
   plain: { "1": same },
 } as const satisfies Record<ColumnQuantity, Record<string, (value: number) => number>>;
 

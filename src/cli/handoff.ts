@@ -3,6 +3,7 @@ import { handoffFiles } from "../../shared/jobs/handoff/handoffFiles";
 import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
 import { ownTolerances } from "../../shared/jobs/puck/puckcase/puckSteps";
 import { judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
+import { fractionOf } from "../../shared/numerics/degreesAndPercent";
 import { endOnSignals, exitDone, refuse } from "./command";
 import type { HandoffInput } from "./commands/handoff";
 import { openNamedCase } from "./openCaseFile";
@@ -44,7 +45,8 @@ export async function runHandoff(input: HandoffInput): Promise<number> {
 function requestOf({ handoff, stream }: PuckCase) {
   return {
     speed: handoff.speedMetresPerSecond ?? stream.speeds[Math.floor(stream.speeds.length / 2)],
-    turbulencePercent: handoff.turbulencePercent ?? stream.turbulencePercents[0],
+    turbulenceIntensity:
+      handoff.turbulencePercent === undefined ? stream.turbulenceIntensities[0] : fractionOf(handoff.turbulencePercent),
     date: handoff.date ?? new Date().toISOString().slice(0, 10),
   };
 }

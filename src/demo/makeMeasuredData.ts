@@ -1,6 +1,5 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { prepareShape } from "../../shared/engine/section/prepareShape";
 import type { FlowSettings } from "../../shared/jobs/evidence/flowSettings";
@@ -99,11 +98,9 @@ for (const test of tests) {
 writeFileSync(caseFile, `${JSON.stringify(demo, null, 2)}\n`);
 
 function section(spec: SectionSpec): MeasuredBody {
-  const contour = buildContour(spec);
-  if (!contour.ok) throw new Error(contour.problem.message);
-  const shape = prepareShape(contour.value, 0, 120);
+  const shape = prepareShape({ section: spec, panelCount: 120 });
   if (!shape.ok) throw new Error(shape.problem.message);
-  return measuredSection(shape.value.section);
+  return measuredSection(shape.value);
 }
 
 /** A baseline puck of the Harbour League, as the cases have it. */

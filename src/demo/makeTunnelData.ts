@@ -77,7 +77,7 @@ function wakeTable({ reference }: TunnelCase, random: RandomDraws): DataTable {
 }
 
 function tapTable({ model, facility }: TunnelCase, random: RandomDraws): DataTable {
-  const predicted = predictPressure(model, inventedTaps.reynolds, facility.turbulencePercent, "rising");
+  const predicted = predictPressure(model, inventedTaps.reynolds, facility.turbulenceIntensity, "rising");
   if (!predicted.ok || model.shape.kind !== "section") throw new Error("the section has no predicted pressures.");
   const { perimeter } = model.shape.contour;
   const base = predicted.value(perimeter / 2);

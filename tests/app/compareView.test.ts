@@ -4,7 +4,6 @@ import { describe, expect, it } from "vitest";
 import { demoDesign } from "../../shared/case/design";
 import { readCase } from "../../shared/case/readCase";
 import type { SectionDocument } from "../../shared/document/sectionDocument";
-import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
 import { prepareShape } from "../../shared/engine/section/prepareShape";
 import { solveLive } from "../../shared/engine/section/solveLive";
 import type { MeasuredCorrection } from "../../shared/jobs/evidence/carriedCorrection";
@@ -186,25 +185,15 @@ describe("figures of measured and predicted drag", () => {
 });
 
 describe("a measured offset on the section view", () => {
-  const contour = buildContour({ family: "circle", diameter: 0.08 });
-  if (!contour.ok) throw new Error(contour.problem.message);
-  const shape = prepareShape(contour.value, 0, 80);
-  if (!shape.ok) throw new Error(shape.problem.message);
-  const { section } = shape.value;
   const design = { ...demoDesign, section: { family: "circle", diameter: 0.08 } as const, sandGrainRoughness: 1e-6 };
-  const solution = solveLive(
-    { nodes: section.nodes, prepared: section, width: section.referenceWidth } as Parameters<typeof solveLive>[0],
-    {
-      section: design.section,
-      panelCount: 80,
-      incidence: 0,
-      speed: 1,
-      kinematicViscosity: 8e-7,
-      sandGrainRoughness: 1e-6,
-      turbulenceIntensity: 0.003,
-      trips: [],
-    } as unknown as Parameters<typeof solveLive>[1],
-  );
+  const shape = prepareShape({ section: design.section, panelCount: 80 });
+  if (!shape.ok) throw new Error(shape.problem.message);
+  const solution = solveLive(shape.value, {
+    speed: 1,
+    fluid: { kinematicViscosity: 8e-7 },
+    sandGrainRoughness: 1e-6,
+    turbulenceIntensity: 0.003,
+  });
   const solved = { design, fluid: {} as Solved["fluid"], solution };
   const correction: MeasuredCorrection = {
     measurement: "B",

@@ -5,7 +5,7 @@ import { caseToDesign } from "../../shared/case/caseToDesign";
 import { type Design, demoDesign, designRequest } from "../../shared/case/design";
 import { readCase } from "../../shared/case/readCase";
 import type { SectionFamily } from "../../shared/engine/geometry/sectionSpec";
-import { prepareLive } from "../../shared/engine/section/liveShape";
+import { prepareShape } from "../../shared/engine/section/prepareShape";
 import { solveLive } from "../../shared/engine/section/solveLive";
 import { handles, heldValue } from "../../src/app/drawing/handles";
 import { caseFileName, caseText } from "../../src/app/files/caseText";
@@ -69,7 +69,7 @@ describe("designs and case files", () => {
     const [row] = runCase(reading.value).results;
     const made = designRequest(design);
     if (!made.ok) throw new Error(made.problem.message);
-    const shape = prepareLive(made.value.request);
+    const shape = prepareShape(made.value.request);
     if (!shape.ok) throw new Error(shape.problem.message);
     const { outcome } = solveLive(shape.value, made.value.request);
     expect(outcome.states[outcome.rising!].dragCoefficient).toBeCloseTo(row.dragCoefficient!, 9);
@@ -84,9 +84,9 @@ describe("designs and case files", () => {
 describe("handles", () => {
   const made = designRequest(demoDesign);
   if (!made.ok) throw new Error(made.problem.message);
-  const shape = prepareLive({ ...made.value.request, trips: [] });
+  const shape = prepareShape(made.value.request);
   if (!shape.ok) throw new Error(shape.problem.message);
-  const { nodes } = shape.value;
+  const { nodes } = shape.value.section;
 
   test("every handle's own point gives its own value back, trips to a panel", () => {
     const design: Design = {

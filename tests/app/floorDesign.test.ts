@@ -4,7 +4,7 @@ import { caseToDesign } from "../../shared/case/caseToDesign";
 import { type Design, demoDesign, designRequest } from "../../shared/case/design";
 import { readCase } from "../../shared/case/readCase";
 import { liveRow } from "../../shared/engine/section/liveCurves";
-import { prepareLive } from "../../shared/engine/section/liveShape";
+import { prepareShape } from "../../shared/engine/section/prepareShape";
 import { solveLive } from "../../shared/engine/section/solveLive";
 import { keyFigures } from "../../src/app/components/key-figures/keyFigures";
 import { differenceTable } from "../../src/app/components/pin-panel/differences";
@@ -34,7 +34,7 @@ function requestOf(design: Design) {
 
 function solve(design: Design) {
   const { request, fluid } = requestOf(design);
-  const shape = prepareLive(request);
+  const shape = prepareShape(request);
   if (!shape.ok) throw new Error(shape.problem.message);
   const solution = solveLive(shape.value, request, "quick");
   const { rising, states } = solution.outcome;
@@ -75,7 +75,7 @@ describe("a design above a floor", () => {
   });
 
   test("a gap filled by boundary layers is refused at its field with the least one in millimetres", () => {
-    const refused = prepareLive(requestOf(above(0.0003)).request);
+    const refused = prepareShape(requestOf(above(0.0003)).request);
     expect(refused).toMatchObject({ ok: false, problem: { field: "floorGap" } });
     if (!refused.ok) expect(refused.problem.message).toMatch(/0\.3 mm, must be 0 .* or at least 0\.6 mm/);
   });

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { demoDesign, designRequest } from "../../shared/case/design";
 import { publishedSmoothCylinderCurves } from "../../shared/engine/reference/smoothCylinderCurve";
 import { liveDragCurve, liveRoughnessCurve } from "../../shared/engine/section/liveCurves";
-import { prepareLive } from "../../shared/engine/section/liveShape";
+import { prepareShape } from "../../shared/engine/section/prepareShape";
 import { solveLive } from "../../shared/engine/section/solveLive";
 import { type CurveRow, curvesOverReynolds, curvesOverRoughness, roughnessLabel } from "../../src/app/plots/curveRow";
 import { dragCurveFigure } from "../../src/app/plots/dragCurveFigure";
@@ -25,7 +25,7 @@ const circle = { ...demoDesign, section: { family: "circle", diameter: 0.08 } as
 function solved(design = circle) {
   const made = designRequest(design);
   if (!made.ok) throw new Error(made.problem.message);
-  const shape = prepareLive(made.value.request);
+  const shape = prepareShape(made.value.request);
   if (!shape.ok) throw new Error(shape.problem.message);
   const solution = solveLive(shape.value, made.value.request);
   const { rising, states } = solution.outcome;

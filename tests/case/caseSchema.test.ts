@@ -53,10 +53,10 @@ describe("every case in cases/", () => {
   it("cylinder-smooth.json has 40 or more log-spaced Reynolds numbers from 1e4 to 1e7 at 0.1 %, both branches", () => {
     const reading = readCase(fileText("cylinder-smooth.json"), "cylinder-smooth.json");
     if (!reading.ok) throw new Error(reading.problem.message);
-    const { stream, turbulencePercents, branches } = reading.value;
-    expect(stream.values.length).toBeGreaterThanOrEqual(40);
-    expect([stream.values[0], stream.values.at(-1)]).toEqual([1e4, 1e7]);
-    expect(turbulencePercents).toEqual([0.1]);
+    const { speeds, turbulenceIntensities, branches } = reading.value;
+    expect(speeds.length).toBeGreaterThanOrEqual(40);
+    expect([speeds[0], speeds.at(-1)]).toMatchObject([{ reynolds: 1e4 }, { reynolds: 1e7 }]);
+    expect(turbulenceIntensities).toEqual([0.001]);
     expect(branches).toBe("both");
   });
 });

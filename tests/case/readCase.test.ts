@@ -22,20 +22,20 @@ function refused(document: unknown) {
 describe("readCase(text) of a good case", () => {
   it("builds every section and keeps the file's numbers", () => {
     const theCase = accepted(goodCase());
-    expect(theCase.shapes.map(({ contour }) => contour.perimeter)).toEqual([
+    expect(theCase.shapes.map(({ section }) => section.perimeter)).toEqual([
       expect.closeTo(Math.PI * 0.08, 8),
       expect.closeTo(2 * (0.068 + 0.018) + 2 * Math.PI * 0.006, 8),
     ]);
-    expect(theCase.stream).toEqual({ by: "speed", values: [1, 2] });
-    expect(theCase.turbulencePercents).toEqual([1]);
-    expect(theCase.panelCount).toBe("auto");
+    expect(theCase.speeds.map((stream) => "speed" in stream && stream.speed)).toEqual([1, 2]);
+    expect(theCase.turbulenceIntensities).toEqual([0.01]);
+    expect(theCase.shapes[0].panelCount).toBe("auto");
     expect(theCase.branches).toBe("whereDifferent");
     expect(theCase.fluid?.name).toContain("fresh water");
   });
 
   it("sorts the stream by rising Reynolds number", () => {
     const theCase = accepted(caseWith({ speedsMetresPerSecond: undefined, reynoldsNumbers: [3e5, 1e4, 1e5] }));
-    expect(theCase.stream).toEqual({ by: "reynolds", values: [1e4, 1e5, 3e5] });
+    expect(theCase.speeds.map((stream) => "reynolds" in stream && stream.reynolds)).toEqual([1e4, 1e5, 3e5]);
   });
 
   it("needs no fluid for Reynolds numbers", () => {
@@ -59,7 +59,7 @@ describe("readCase(text) of a good case", () => {
         incidenceDegrees: [0, 5],
       }),
     );
-    expect(theCase.shapes.map(({ name, incidenceDegrees }) => [name, incidenceDegrees])).toEqual([
+    expect(theCase.shapes.map(({ name, incidence }) => [name, (incidence * 180) / Math.PI])).toEqual([
       ["rim, edge radius 3 mm", 0],
       ["rim, edge radius 3 mm", 5],
       ["rim, edge radius 9 mm", 0],

@@ -2,8 +2,7 @@ import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import { csvColumns, resultCsv } from "../../shared/case/resultCsv";
 import { resultTable } from "../../shared/case/resultTable";
-import { branchRow } from "../../shared/engine/section/resultRow";
-import { nothingFound, sampleCondition, sampleResults, sampleRow } from "./sampleResults";
+import { nothingFound, rowOf, sampleResults, sampleRow } from "./sampleResults";
 
 describe("resultCsv(results)", () => {
   it("has a column for every key of a row", () => {
@@ -12,7 +11,7 @@ describe("resultCsv(results)", () => {
   });
 
   it("reads back as the rows, null as an empty field", () => {
-    const rows = [sampleRow(), branchRow(sampleCondition, nothingFound, "falling")];
+    const rows = [sampleRow(), rowOf(nothingFound, "falling")];
     const parsed = Papa.parse<Record<string, unknown>>(resultCsv(sampleResults(rows)), {
       header: true,
       dynamicTyping: true,
@@ -24,7 +23,7 @@ describe("resultCsv(results)", () => {
   });
 
   it("quotes commas, quotation marks and line breaks, and disarms formulas", () => {
-    const csv = resultCsv(sampleResults([sampleRow({ section: '=1+1, "a"\nb' })]));
+    const csv = resultCsv(sampleResults([sampleRow({ name: '=1+1, "a"\nb' })]));
     const parsed = Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true });
     expect(parsed.data[0].section).toBe(`'=1+1, "a"\nb`);
   });
@@ -37,7 +36,7 @@ describe("resultCsv(results)", () => {
 describe("resultTable(results)", () => {
   it("names the reference area, the caution and the program, and starts a group for every roughness and turbulence", () => {
     const table = resultTable(
-      sampleResults([sampleRow(), sampleRow({ reynolds: 2e5 }), sampleRow({ turbulencePercent: 5 })]),
+      sampleResults([sampleRow(), sampleRow({ reynolds: 2e5 }), sampleRow({ turbulenceIntensity: 0.05 })]),
     );
     expect(table).toContain("frontal width x span");
     expect(table).toContain("Caution: Screening estimates.");
@@ -59,7 +58,7 @@ describe("resultTable(results)", () => {
   });
 
   it("marks what did not converge and says why", () => {
-    const table = resultTable(sampleResults([sampleRow(), branchRow(sampleCondition, nothingFound, "falling")]));
+    const table = resultTable(sampleResults([sampleRow(), rowOf(nothingFound, "falling")]));
     expect(table).toMatch(/falling +- .*NOT CONVERGED: no separation point was found between 60 and 150 degrees/);
     expect(table).toContain("2 results, 1 did not converge (marked)");
   });

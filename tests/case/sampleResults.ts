@@ -1,6 +1,8 @@
 import type { CaseResults } from "../../shared/case/caseResults";
-import { branchRow, type ResultRow, type RowCondition } from "../../shared/engine/section/resultRow";
+import { type Branch, branchRow, type ResultRow, type RowSection } from "../../shared/engine/section/resultRow";
+import type { SolvedStream } from "../../shared/engine/section/solveStreams";
 import type { ConditionOutcome, SectionState, SideSolution } from "../../shared/engine/solution";
+import type { JudgedDragBand } from "../../shared/engine/trust/judgedDragBand";
 
 /** A made-up state: round numbers that are easy to find again in a table. */
 export function sampleState(changes: Partial<SectionState> = {}): SectionState {
@@ -43,18 +45,29 @@ export function sampleState(changes: Partial<SectionState> = {}): SectionState {
   };
 }
 
-export const sampleCondition: RowCondition = {
-  section: "circle 80 mm",
-  sweep: null,
-  incidenceDegrees: 0,
-  reynolds: 187000,
-  speed: 2,
-  density: 1000,
-  sandGrainRoughnessRatio: 1e-4,
-  turbulencePercent: 0.1,
+/** What a sample row can be told to differ in. */
+export interface SampleRow {
+  readonly name: string;
+  readonly speed: number | null;
+  readonly reynolds: number;
+  readonly turbulenceIntensity: number;
+}
+
+const sampleSection: RowSection = {
+  name: "circle 80 mm",
+  incidence: 0,
+  floorGap: null,
   referenceWidth: 0.08,
   panelCount: 200,
 };
+
+export function sampleSolved(outcome: ConditionOutcome, changes: Partial<SampleRow> = {}): SolvedStream {
+  const { reynolds = 187000, speed = 2, turbulenceIntensity = 0.001 } = changes;
+  const condition = { reynolds, turbulenceIntensity, sandGrainRoughnessRatio: 1e-4 };
+  const fluid = { density: 1000, kinematicViscosity: ((speed ?? 1) * sampleSection.referenceWidth) / reynolds };
+  const stream = speed === null ? condition : { ...condition, fluid };
+  return { stream, condition, outcome, bands: [], nearby: outcome.states };
+}
 
 export const nothingFound: ConditionOutcome = {
   states: [],
@@ -62,6 +75,10 @@ export const nothingFound: ConditionOutcome = {
   falling: null,
   problem: { code: "no-root", message: "no separation point was found between 60 and 150 degrees" },
 };
+
+export function rowOf(outcome: ConditionOutcome, branch: Branch, bands: readonly JudgedDragBand[] = []): ResultRow {
+  return branchRow(sampleSection, { ...sampleSolved(outcome), bands }, branch);
+}
 
 export function sampleResults(results: readonly ResultRow[]): CaseResults {
   return {
@@ -76,7 +93,8 @@ export function sampleResults(results: readonly ResultRow[]): CaseResults {
   };
 }
 
-export function sampleRow(changes: Partial<RowCondition> = {}, state: Partial<SectionState> = {}): ResultRow {
+export function sampleRow(changes: Partial<SampleRow> = {}, state: Partial<SectionState> = {}): ResultRow {
   const outcome: ConditionOutcome = { states: [sampleState(state)], rising: 0, falling: 0, problem: null };
-  return branchRow({ ...sampleCondition, ...changes }, outcome, "rising");
+  const { name = sampleSection.name } = changes;
+  return branchRow({ ...sampleSection, name }, sampleSolved(outcome, changes), "rising");
 }

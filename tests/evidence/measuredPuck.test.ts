@@ -29,7 +29,7 @@ describe("measuredPuck({ spec, figures, attitude }).predict", () => {
   it.each(["edgeOn", "faceOn"] as const)("%s is the prediction that a tunnel test is planned with", (attitude) => {
     const shape = { kind: "puck", name: "A", spec: examplePuck, figures, attitude } as const;
     const settings: FlowSettings = { ...quietSettings, turbulenceIntensity: 0.01, sandGrainRoughnessRatio: 2.5e-4 };
-    const [planned] = unwrap(predictDrag({ shape, sandGrainRoughness: 2e-5 }, reynoldsNumbers, [1]));
+    const [planned] = unwrap(predictDrag({ shape, sandGrainRoughness: 2e-5 }, reynoldsNumbers, [0.01]));
     const predicted = held(attitude).predict(settings, rising(reynoldsNumbers), true);
     expect(predicted).toHaveLength(planned.points.length);
     for (const [i, { dragCoefficient: band }] of planned.points.entries()) {

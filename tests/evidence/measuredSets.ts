@@ -1,4 +1,3 @@
-import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { prepareShape } from "../../shared/engine/section/prepareShape";
 import { type CauseSuggestion, causeSteps } from "../../shared/jobs/evidence/causeSteps";
@@ -25,11 +24,9 @@ export const quietConditions: MeasuredConditions = {
 export const quietSettings = statedSettings(quietConditions);
 
 export function prepared(spec: SectionSpec, panelCount: number): MeasuredSection {
-  const contour = buildContour(spec);
-  if (!contour.ok) throw new Error(contour.problem.message);
-  const shape = prepareShape(contour.value, 0, panelCount);
+  const shape = prepareShape({ section: spec, panelCount });
   if (!shape.ok) throw new Error(shape.problem.message);
-  return measuredSection(shape.value.section);
+  return measuredSection(shape.value);
 }
 
 export function setOf(

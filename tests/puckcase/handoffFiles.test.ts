@@ -23,7 +23,7 @@ beforeAll(() => {
   const design = { spec: puck.spec, setting: theCase.setting };
   const judgement =
     theCase.rules === null ? null : unwrap(judgePuck(design, theCase.rules, ownTolerances(puck, theCase), null));
-  files = unwrap(handoffFiles(puck, theCase, { speed: 2, turbulencePercent: 1, date: "2026-03-01" }, judgement));
+  files = unwrap(handoffFiles(puck, theCase, { speed: 2, turbulenceIntensity: 0.01, date: "2026-03-01" }, judgement));
 });
 
 function textOf(ending: string): string {

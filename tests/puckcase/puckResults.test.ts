@@ -261,7 +261,7 @@ describe("lying on the floor", () => {
     const image = unwrap(
       prepareStrip(profileSection({ ...examplePuck, thicknessMetres: 2 * t }, 0.08), 120, { splitterPlate: true }),
     );
-    const contact = unwrap(prepareStrip(profileSection(examplePuck, 0.08), 200, { floorGapRatio: 0 }));
+    const contact = unwrap(prepareStrip(profileSection(examplePuck, 0.08), 200, { floorGap: 0 }));
     const doubled = unwrap(stripDrag(image, 2 * t, 1e-5, stream));
     const touching = unwrap(stripDrag(contact, t, 1e-5, stream));
     for (const speed of stream.speeds) {

@@ -26,7 +26,7 @@ function predicted(rising: number, falling: number): PredictedDrag {
 }
 
 function similar(speeds: readonly number[], full: PredictedDrag, tunnel: PredictedDrag, change = {}) {
-  const fullScale = { fluid: pool, speeds, turbulencePercent: 1 };
+  const fullScale = { fluid: pool, speeds, turbulenceIntensity: 0.01 };
   return similarity(circleModel(), fullScale, { ...facilityOf(air), ...change }, full, tunnel);
 }
 
@@ -103,7 +103,7 @@ describe("similarity(model, fullScale, facility, predictions)", () => {
   });
 
   it("warns of other turbulence and of large blockage", () => {
-    expect(similar([2], quiet, quiet, { turbulencePercent: 0.1 }).warnings.join()).toContain(
+    expect(similar([2], quiet, quiet, { turbulenceIntensity: 0.001 }).warnings.join()).toContain(
       "a grid ahead of the model",
     );
     expect(similar([2], quiet, quiet, { testSectionHeight: 0.5 }).warnings.join()).toContain(

@@ -36,7 +36,7 @@ export function facilityOf(fluid: FluidProperties): TunnelFacility {
     fastestSpeed: 80,
     testSectionArea: 1,
     testSectionHeight: 2,
-    turbulencePercent: 1,
+    turbulenceIntensity: 0.01,
     balance: { range: 500, resolution: 0.01, noise: 0.02 },
   };
 }

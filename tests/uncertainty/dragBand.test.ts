@@ -9,8 +9,8 @@ import type { PreparedSection } from "../../shared/engine/solve/preparedSection"
 import { prepareSection } from "../../shared/engine/solve/prepareSection";
 import { checkedFamilies, regimes } from "../../shared/engine/trust/bandTable";
 import { CHECKED_BANDS } from "../../shared/engine/trust/checkedBands";
-import { curveBands } from "../../shared/engine/trust/curveBands";
 import { crisisFactor, dragBand } from "../../shared/engine/trust/dragBand";
+import { judgeOutcome } from "../../shared/engine/trust/judgeOutcome";
 import { type DragState, statesNearby } from "../../shared/engine/trust/nearbyStates";
 import { circle, described, rectangle, sampleTable } from "./sampleTable";
 
@@ -134,8 +134,8 @@ describe("a smooth circle through its drag crisis", () => {
     expect(() => statesNearby(section, conditions, outcomes, 0, 0.9)).toThrow(/factor is 0.9/);
   });
 
-  it("curveBands(...) gives every state a band about it that spans both states at the jump", () => {
-    const bands = curveBands(section, conditions, outcomes);
+  it("judgeOutcome(...) gives every state a band about it that spans both states at the jump", () => {
+    const bands = outcomes.map((_, i) => judgeOutcome(section, conditions, outcomes, i).bands);
     outcomes.forEach(({ states }, i) => {
       expect(bands[i]).toHaveLength(states.length);
       states.forEach(({ dragCoefficient }, j) => {
@@ -149,7 +149,7 @@ describe("a smooth circle through its drag crisis", () => {
     expect(bands[last][0].high).toBeGreaterThan(1.1);
   });
 
-  it("curveBands(...) refuses outcomes of other conditions", () => {
-    expect(() => curveBands(section, conditions.slice(1), outcomes)).toThrow(/13 outcomes and 12 conditions/);
+  it("judgeOutcome(...) refuses outcomes of other conditions", () => {
+    expect(() => judgeOutcome(section, conditions.slice(1), outcomes, 0)).toThrow(/13 outcomes and 12 conditions/);
   });
 });

@@ -1,73 +1,39 @@
-import type { FlowCondition } from "../condition";
-import type { ConditionOutcome } from "../solution";
-import { traceDragCurve } from "../solve/dragCurve";
-import { solveCondition } from "../solve/solveCondition";
-import { curveBands } from "../trust/curveBands";
-import type { JudgedDragBand } from "../trust/dragBand";
-import { liveCondition } from "./liveCondition";
-import type { LiveRequest } from "./liveRequest";
-import type { LiveShape } from "./liveShape";
-import { branchRow, type ResultRow } from "./resultRow";
+import type { PreparedShape } from "./prepareShape";
+import { branchRow, branchRows, type ResultRow } from "./resultRow";
+import { solveStream, solveStreams } from "./solveStreams";
+import { flowCondition, type Stream } from "./stream";
 
 /**
- * Rows of the request's section over Reynolds numbers, everything else as in the request.
+ * Rows of a prepared section over Reynolds numbers, everything else as in a stream.
  * @param reynoldsNumbers  rising
  * @param withBands  bands take as long again as the curve itself
  */
 export function liveDragCurve(
-  shape: LiveShape,
-  request: LiveRequest,
+  shape: PreparedShape,
+  stream: Stream,
   reynoldsNumbers: readonly number[],
   withBands = true,
 ): ResultRow[] {
-  const base = liveCondition(request, shape.width);
-  const conditions = reynoldsNumbers.map((reynolds): FlowCondition => ({ ...base, reynolds }));
-  const outcomes = traceDragCurve(shape.prepared, conditions);
-  const bands = withBands ? curveBands(shape.prepared, conditions, outcomes) : outcomes.map(() => []);
-  return outcomes.flatMap((outcome, i) => rows(shape, request, conditions[i], outcome, bands[i]));
+  const { fluid } = stream;
+  const condition = flowCondition(stream, shape.referenceWidth);
+  const streams = reynoldsNumbers.map((reynolds): Stream => ({ ...condition, reynolds, fluid }));
+  return solveStreams(shape, streams, withBands ? "all" : "none").flatMap((solved) => branchRows(shape, solved));
 }
 
 /**
- * Rows of the request's section over relative roughness, everything else as in the request. Without bands, which would
- * take two more solutions for every row.
+ * Rows of the rising branch over relative roughness, everything else as in a stream. Without bands, which would take two
+ * more solutions for every row.
  */
-export function liveRoughnessCurve(shape: LiveShape, request: LiveRequest, ratios: readonly number[]): ResultRow[] {
-  const base = liveCondition(request, shape.width);
-  return ratios.flatMap((sandGrainRoughnessRatio) => {
-    const condition = { ...base, sandGrainRoughnessRatio };
-    return rows(shape, request, condition, solveCondition(shape.prepared, condition), []).slice(0, 1);
+export function liveRoughnessCurve(shape: PreparedShape, stream: Stream, ratios: readonly number[]): ResultRow[] {
+  const { fluid } = stream;
+  const condition = flowCondition(stream, shape.referenceWidth);
+  return ratios.map((sandGrainRoughnessRatio) => {
+    const rougher: Stream = { ...condition, sandGrainRoughnessRatio, fluid };
+    return branchRow(shape, solveStream(shape, rougher, "none"), "rising");
   });
 }
 
-/** The row of the request itself on the rising branch. */
-export function liveRow(shape: LiveShape, request: LiveRequest): ResultRow {
-  const condition = liveCondition(request, shape.width);
-  const outcome = solveCondition(shape.prepared, condition);
-  const [bands] = curveBands(shape.prepared, [condition], [outcome]);
-  return rows(shape, request, condition, outcome, bands)[0];
-}
-
-/** The rising branch, and the falling one where it differs. */
-function rows(
-  shape: LiveShape,
-  request: LiveRequest,
-  condition: FlowCondition,
-  outcome: ConditionOutcome,
-  bands: readonly JudgedDragBand[],
-): ResultRow[] {
-  const about = {
-    section: shape.nodes.name,
-    sweep: null,
-    incidenceDegrees: (request.incidence * 180) / Math.PI,
-    floorGapMetres: request.floorGap,
-    reynolds: condition.reynolds,
-    speed: (condition.reynolds * request.kinematicViscosity) / shape.width,
-    density: request.density,
-    sandGrainRoughnessRatio: condition.sandGrainRoughnessRatio,
-    turbulencePercent: condition.turbulenceIntensity * 100,
-    referenceWidth: shape.width,
-    panelCount: shape.nodes.count,
-  };
-  const rising = branchRow(about, outcome, "rising", bands);
-  return outcome.rising === outcome.falling ? [rising] : [rising, branchRow(about, outcome, "falling", bands)];
+/** The row of a stream on the rising branch. */
+export function liveRow(shape: PreparedShape, stream: Stream): ResultRow {
+  return branchRow(shape, solveStream(shape, stream), "rising");
 }

@@ -1,6 +1,9 @@
-import type { ConditionOutcome, Regime, SectionState, SideState, TransitionCause } from "../solution";
+import { degreesOf, percentOf } from "../../numerics/degreesAndPercent";
+import type { Regime, SectionState, SideState, TransitionCause } from "../solution";
 import type { Applicability } from "../trust/applicability";
-import type { JudgedDragBand } from "../trust/dragBand";
+import type { JudgedDragBand } from "../trust/judgedDragBand";
+import type { SolvedStream } from "./solveStreams";
+import { speedOf } from "./stream";
 
 export type Branch = "rising" | "falling";
 
@@ -69,63 +72,56 @@ export interface ResultRow {
   readonly problem: string | null;
 }
 
-/** What a row says before anything is solved. */
-export interface RowCondition {
-  readonly section: string;
-  readonly sweep: { readonly key: string; readonly value: number } | null;
-  readonly incidenceDegrees: number;
-  /** m; null or left out without a floor. */
-  readonly floorGapMetres?: number | null;
-  readonly reynolds: number;
-  /** m/s; null without a fluid. */
-  readonly speed: number | null;
-  /** kg/m^3; null without a fluid. */
-  readonly density: number | null;
-  readonly sandGrainRoughnessRatio: number;
-  readonly turbulencePercent: number;
-  /** m. */
+/** What a row says of its section; a {@link PreparedShape} says all of it but a sweep. */
+export interface RowSection {
+  readonly name: string;
+  /** The key that the section sweeps and its value; null or left out without a sweep. */
+  readonly sweep?: { readonly key: string; readonly value: number } | null;
+  /** Nose up, rad. */
+  readonly incidence: number;
+  /** Gap to a floor below, m; null without a floor. */
+  readonly floorGap: number | null;
+  /** D, m. */
   readonly referenceWidth: number;
+  /** null where the section could not be prepared. */
   readonly panelCount: number | null;
 }
 
-const degreesPerRadian = 180 / Math.PI;
-
-/**
- * The row of one branch of an outcome.
- * @param bands of the outcome's states, in their order; none leaves the band's keys null
- */
-export function branchRow(
-  condition: RowCondition,
-  outcome: ConditionOutcome,
-  branch: Branch,
-  bands: readonly JudgedDragBand[] = [],
-): ResultRow {
+/** The row of one branch of a solved stream; its band's keys are null where no bands were asked for. */
+export function branchRow(section: RowSection, solved: SolvedStream, branch: Branch): ResultRow {
+  const { outcome, bands } = solved;
   const index = outcome[branch];
   const state = index === null ? null : outcome.states[index];
   const reason = outcome.problem?.message ?? (state === null ? "no steady state was found" : null);
   return {
-    ...conditionKeys(condition, branch),
-    ...(state === null ? emptyKeys : stateKeys(condition, state)),
+    ...conditionKeys(section, solved, branch),
+    ...(state === null ? emptyKeys : stateKeys(section, solved, state)),
     ...bandKeys(index === null ? undefined : bands[index]),
-    referenceWidth: condition.referenceWidth,
+    referenceWidth: section.referenceWidth,
     referenceArea: referenceAreaText,
-    panelCount: condition.panelCount,
+    panelCount: section.panelCount,
     stateCount: outcome.states.length,
     problem: reason,
   };
 }
 
-function conditionKeys(condition: RowCondition, branch: Branch) {
+/** The rows of a solved stream: of the rising branch, and of the falling one where it differs. */
+export function branchRows(section: RowSection, solved: SolvedStream): ResultRow[] {
+  const rising = branchRow(section, solved, "rising");
+  return solved.outcome.rising === solved.outcome.falling ? [rising] : [rising, branchRow(section, solved, "falling")];
+}
+
+function conditionKeys(section: RowSection, { stream, condition }: SolvedStream, branch: Branch) {
   return {
-    section: condition.section,
-    sweepKey: condition.sweep?.key ?? null,
-    sweepValue: condition.sweep?.value ?? null,
-    incidenceDegrees: condition.incidenceDegrees,
-    floorGapMetres: condition.floorGapMetres ?? null,
+    section: section.name,
+    sweepKey: section.sweep?.key ?? null,
+    sweepValue: section.sweep?.value ?? null,
+    incidenceDegrees: degreesOf(section.incidence),
+    floorGapMetres: section.floorGap,
     reynolds: condition.reynolds,
-    speedMetresPerSecond: condition.speed,
+    speedMetresPerSecond: speedOf(stream, section.referenceWidth),
     sandGrainRoughnessRatio: condition.sandGrainRoughnessRatio,
-    turbulencePercent: condition.turbulencePercent,
+    turbulencePercent: percentOf(condition.turbulenceIntensity),
     branch,
   };
 }
@@ -163,9 +159,10 @@ function bandKeys(band: JudgedDragBand | undefined) {
   };
 }
 
-function stateKeys(condition: RowCondition, state: SectionState) {
-  const { speed, density, referenceWidth } = condition;
-  const lower = condition.floorGapMetres === 0 ? null : state.lower;
+function stateKeys({ floorGap, referenceWidth }: RowSection, { stream }: SolvedStream, state: SectionState) {
+  const speed = speedOf(stream, referenceWidth);
+  const density = stream.fluid?.density ?? null;
+  const lower = floorGap === 0 ? null : state.lower;
   return {
     converged: true,
     regime: state.regime,
@@ -175,8 +172,8 @@ function stateKeys(condition: RowCondition, state: SectionState) {
     separationStateLower: lower?.state ?? null,
     transitionCauseUpper: state.upper.transitionCause,
     transitionCauseLower: lower?.transitionCause ?? null,
-    separationAngleUpperDegrees: state.upper.separationAngle * degreesPerRadian,
-    separationAngleLowerDegrees: lower === null ? null : lower.separationAngle * degreesPerRadian,
+    separationAngleUpperDegrees: degreesOf(state.upper.separationAngle),
+    separationAngleLowerDegrees: lower === null ? null : degreesOf(lower.separationAngle),
     separationArcUpper: state.upper.separationArc,
     separationArcLower: lower?.separationArc ?? null,
     basePressureCoefficient: state.basePressureCoefficient,

@@ -1,16 +1,14 @@
 import type { FlowCondition } from "../condition";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import type { ConditionOutcome } from "../solution";
-import { solveCondition } from "../solve/solveCondition";
-import { curveBands } from "../trust/curveBands";
-import type { JudgedDragBand } from "../trust/dragBand";
+import type { JudgedDragBand } from "../trust/judgedDragBand";
 import { type FlowPicture, flowPicture } from "./flowPicture";
-import { liveCondition } from "./liveCondition";
 import { type LiveFloor, liveFloor } from "./liveFloor";
-import type { LiveRequest } from "./liveRequest";
-import type { LiveShape } from "./liveShape";
+import type { PreparedShape } from "./prepareShape";
+import { solveStream } from "./solveStreams";
+import type { Stream } from "./stream";
 
-/** A complete solution of one request. Plain data with big arrays, made to be transferred. */
+/** A complete solution of one section in one stream. Plain data with big arrays, made to be transferred. */
 export interface LiveSolution {
   readonly nodes: SectionNodes;
   /** rad */
@@ -30,22 +28,19 @@ export interface LiveSolution {
 /** "quick" leaves out the band, which needs the states at nearby Reynolds numbers, and draws fewer lines: for a handle on the move. */
 export type LiveDetail = "full" | "quick";
 
-/** Solves one request on its prepared shape. */
-export function solveLive(shape: LiveShape, request: LiveRequest, detail: LiveDetail = "full"): LiveSolution {
-  const condition = liveCondition(request, shape.width);
-  const outcome = solveCondition(shape.prepared, condition);
-  const state = outcome.rising === null ? null : outcome.states[outcome.rising];
+/** Solves one stream on a prepared shape, with all that a picture of it needs. */
+export function solveLive(shape: PreparedShape, stream: Stream, detail: LiveDetail = "full"): LiveSolution {
+  const { condition, outcome, bands } = solveStream(shape, stream, detail === "quick" ? "none" : "all");
+  const { section, incidence, referenceWidth } = shape;
+  const { rising } = outcome;
   return {
-    nodes: shape.nodes,
-    incidence: request.incidence,
-    referenceWidth: shape.width,
-    floor: liveFloor(shape.prepared),
+    nodes: section.nodes,
+    incidence,
+    referenceWidth,
+    floor: liveFloor(section),
     condition,
     outcome,
-    band:
-      outcome.rising === null || detail === "quick"
-        ? null
-        : curveBands(shape.prepared, [condition], [outcome])[0][outcome.rising],
-    picture: state === null ? null : flowPicture(shape.prepared, state, detail),
+    band: rising === null ? null : (bands[rising] ?? null),
+    picture: rising === null ? null : flowPicture(section, outcome.states[rising], detail),
   };
 }

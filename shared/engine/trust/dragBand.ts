@@ -1,22 +1,11 @@
 import type { FlowCondition } from "../condition";
-import { type Applicability, judgeApplicability } from "./applicability";
+import { judgeApplicability } from "./applicability";
 import { type BandTable, type CrisisKind, quietStreamTurbulence, smallDragCoefficient } from "./bandTable";
 import { CHECKED_BANDS } from "./checkedBands";
+import type { JudgedDragBand } from "./judgedDragBand";
 import type { DragState } from "./nearbyStates";
 import type { SectionDescription } from "./sectionDescription";
 import { shapeFamily } from "./shapeFamily";
-
-/** How far a drag coefficient can be trusted. */
-export interface JudgedDragBand {
-  /** 90 % band: of published values at such conditions, nine in ten lie inside; low is never below 0. */
-  readonly low: number;
-  readonly high: number;
-  /** True when a drag crisis is so near that the band holds the states on both sides of it. */
-  readonly spansCrisis: boolean;
-  readonly applicability: Applicability;
-  /** One sentence on what was not checked; null inside the checked range. */
-  readonly reason: string | null;
-}
 
 /**
  * The 90 % band of a drag coefficient and where it stands among the published values that the engine was compared with.

@@ -2,15 +2,18 @@ import type { Contour } from "../../engine/geometry/contour";
 import { gradeNodes } from "../../engine/geometry/gradedNodes";
 import type { Branch, ResultRow } from "../../engine/section/resultRow";
 import { describeSection, type SectionDescription } from "../../engine/trust/sectionDescription";
+import { degreesOf, fractionOf } from "../../numerics/degreesAndPercent";
 import { carryCorrection, type MeasuredCorrection } from "./carriedCorrection";
 import type { CarriedRow } from "./comparisonResult";
 
 /** A section of the case that an offset may be carried to. */
 export interface CarriedShape {
   readonly name: string;
-  readonly contour: Contour;
-  readonly incidenceDegrees: number;
-  readonly floorGapMetres: number | null;
+  readonly section: Contour;
+  /** rad */
+  readonly incidence: number;
+  /** m; null without a floor. */
+  readonly floorGap: number | null;
 }
 
 /** Panels for the description alone: enough to tell a named shape. */
@@ -30,7 +33,8 @@ export function carriedRows(
   const descriptions = new Map<string, SectionDescription>();
   for (const shape of shapes) {
     const description = describe(shape);
-    if (description !== null) descriptions.set(keyOf(shape), description);
+    if (description !== null)
+      descriptions.set(keyOf(shape.name, degreesOf(shape.incidence), shape.floorGap), description);
   }
   return rows.flatMap((row) => {
     const { dragCoefficient, dragCoefficientLow, dragCoefficientHigh, regime } = row;
@@ -51,11 +55,11 @@ export function carriedRows(
       correctedHigh: null,
       label,
     });
-    const description = descriptions.get(keyOf({ ...row, name: row.section }));
+    const description = descriptions.get(keyOf(row.section, row.incidenceDegrees, row.floorGapMetres));
     if (correction === null) return [none(reason)];
     if (description === undefined) return [none("not corrected: the section could not be described")];
     const settings = {
-      turbulenceIntensity: row.turbulencePercent / 100,
+      turbulenceIntensity: fractionOf(row.turbulencePercent),
       sandGrainRoughnessRatio: row.sandGrainRoughnessRatio,
     };
     const predicted = {
@@ -78,12 +82,12 @@ export function carriedRows(
   });
 }
 
-function keyOf({ name, incidenceDegrees, floorGapMetres }: Omit<CarriedShape, "contour">): string {
+function keyOf(name: string, incidenceDegrees: number, floorGapMetres: number | null): string {
   return JSON.stringify([name, incidenceDegrees, floorGapMetres]);
 }
 
-function describe({ contour, incidenceDegrees, floorGapMetres }: CarriedShape): SectionDescription | null {
-  const nodes = gradeNodes(contour, describingPanels);
+function describe({ section, incidence, floorGap }: CarriedShape): SectionDescription | null {
+  const nodes = gradeNodes(section, describingPanels);
   if (!nodes.ok) return null;
-  return describeSection(nodes.value, (incidenceDegrees * Math.PI) / 180, floorGapMetres !== null);
+  return describeSection(nodes.value, incidence, floorGap !== null);
 }

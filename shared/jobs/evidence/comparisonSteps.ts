@@ -1,4 +1,4 @@
-import { type PreparedShape, prepareSettledShape, prepareShape } from "../../engine/section/prepareShape";
+import { type PreparedShape, prepareShape } from "../../engine/section/prepareShape";
 import type { ResultRow } from "../../engine/section/resultRow";
 import { problem, type Result } from "../../result";
 import { type CarriedShape, carriedRows } from "./carriedRows";
@@ -108,20 +108,14 @@ const noPoints = problem("no-points", "the tunnel test of the case yielded no po
 export function prepareMeasured({ set, design }: CaseMeasurement): Result<MeasuredBody> {
   if (design.kind === "puck") return measuredPuck(design);
   const shape = preparedShape(set, design);
-  return shape.ok ? { ok: true, value: measuredSection(shape.value.section) } : shape;
+  return shape.ok ? { ok: true, value: measuredSection(shape.value) } : shape;
 }
 
 function preparedShape(
   set: MeasurementSet,
-  { contour, incidenceDegrees, panelCount }: Extract<MeasuredDesign, { kind: "section" }>,
+  { placed }: Extract<MeasuredDesign, { kind: "section" }>,
 ): Result<PreparedShape> {
-  const incidence = (incidenceDegrees * Math.PI) / 180;
-  if (panelCount !== "auto") return prepareShape(contour, incidence, panelCount);
   const { turbulenceIntensity, sandGrainRoughnessRatio } = statedSettings(set.conditions);
   const slowest = Math.min(...set.points.map(({ reynolds }) => reynolds));
-  return prepareSettledShape(contour, incidence, () => ({
-    reynolds: slowest,
-    turbulenceIntensity,
-    sandGrainRoughnessRatio,
-  }));
+  return prepareShape(placed, { reynolds: slowest, turbulenceIntensity, sandGrainRoughnessRatio });
 }

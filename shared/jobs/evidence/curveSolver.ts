@@ -1,16 +1,7 @@
 import type { FlowCondition } from "../../engine/condition";
-import type { ConditionOutcome } from "../../engine/solution";
-import { traceDragCurve } from "../../engine/solve/dragCurve";
-import type { PreparedSection } from "../../engine/solve/preparedSection";
-import { curveBands } from "../../engine/trust/curveBands";
-import type { JudgedDragBand } from "../../engine/trust/dragBand";
+import type { PreparedShape } from "../../engine/section/prepareShape";
+import { type SolvedStream, solveStreams } from "../../engine/section/solveStreams";
 import { keepNewest } from "./keepNewest";
-
-/** One solved Reynolds number of a curve; the bands are those of the outcome's states, none when not asked for. */
-export interface SolvedPoint {
-  readonly outcome: ConditionOutcome;
-  readonly bands: readonly JudgedDragBand[];
-}
 
 /** The stream of a curve. */
 export type CurveStream = Pick<FlowCondition, "turbulenceIntensity" | "sandGrainRoughnessRatio">;
@@ -20,7 +11,7 @@ export type CurveSolver = (
   stream: CurveStream,
   reynoldsNumbers: readonly number[],
   withBands: boolean,
-) => SolvedPoint[];
+) => SolvedStream[];
 
 /** One curve that is asked for. */
 export interface CurveRequest {
@@ -41,8 +32,8 @@ export function risingOnce(reynoldsNumbers: readonly number[]): number[] {
 }
 
 /** A solver of a section's drag curves that remembers the newest few of them. */
-export function curveSolver(section: PreparedSection): CurveSolver {
-  const solve = keepNewest((request: CurveRequest) => solveCurve(section, request), curveKey);
+export function curveSolver(shape: PreparedShape): CurveSolver {
+  const solve = keepNewest((request: CurveRequest) => solveCurve(shape, request), curveKey);
   return (stream, reynoldsNumbers, withBands) => {
     const rising = risingOnce(reynoldsNumbers);
     const solved = solve({ stream, rising, withBands });
@@ -50,9 +41,7 @@ export function curveSolver(section: PreparedSection): CurveSolver {
   };
 }
 
-function solveCurve(section: PreparedSection, { stream, rising, withBands }: CurveRequest): readonly SolvedPoint[] {
-  const conditions = rising.map((reynolds) => ({ ...stream, reynolds }));
-  const outcomes = traceDragCurve(section, conditions);
-  const bands = withBands ? curveBands(section, conditions, outcomes) : outcomes.map(() => []);
-  return outcomes.map((outcome, i) => ({ outcome, bands: bands[i] }));
+function solveCurve(shape: PreparedShape, { stream, rising, withBands }: CurveRequest): readonly SolvedStream[] {
+  const streams = rising.map((reynolds) => ({ ...stream, reynolds }));
+  return solveStreams(shape, streams, withBands ? "all" : "none");
 }

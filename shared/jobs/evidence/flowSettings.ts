@@ -1,3 +1,4 @@
+import { percentOf } from "../../numerics/degreesAndPercent";
 import type { MeasuredConditions } from "./measurement";
 
 /** What the prediction of a measured point depends on besides the section and the Reynolds number. */
@@ -32,7 +33,7 @@ export function statedSettings(conditions: MeasuredConditions): FlowSettings {
 export function assumptions(conditions: MeasuredConditions): string[] {
   const found: string[] = [];
   if (conditions.turbulenceIntensity === null) {
-    found.push(`Turbulence is not stated; ${assumedTurbulence * 100} % is assumed.`);
+    found.push(`Turbulence is not stated; ${percentOf(assumedTurbulence)} % is assumed.`);
   }
   if (conditions.sandGrainRoughnessRatio === null) {
     found.push(`Roughness is not stated; ks/D ${assumedRoughnessRatio} (polished) is assumed.`);

@@ -1,4 +1,4 @@
-import type { PreparedSection } from "../../engine/solve/preparedSection";
+import type { PreparedShape } from "../../engine/section/prepareShape";
 import { describeSection, type SectionDescription } from "../../engine/trust/sectionDescription";
 import { type Cause, sectionCauses } from "./causes";
 import { curveSolver } from "./curveSolver";
@@ -30,10 +30,10 @@ export interface MeasuredSection extends MeasuredBody {
   readonly description: SectionDescription;
 }
 
-export function measuredSection(section: PreparedSection): MeasuredSection {
-  const solve = curveSolver(section);
+export function measuredSection(shape: PreparedShape): MeasuredSection {
+  const { section, referenceWidth: width } = shape;
+  const solve = curveSolver(shape);
   const description = describeSection(section.nodes, section.incidence, section.floor !== null);
-  const width = section.referenceWidth;
   return {
     predict: (settings, wanted, withBands) => predictAt(solve, description, settings, wanted, withBands),
     width,

@@ -1,5 +1,6 @@
 import type { Regime } from "../../engine/solution";
 import { regimes } from "../../engine/trust/bandTable";
+import { percentOf } from "../../numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../result";
 import { mean, standardDeviation } from "../../statistics/sample";
 import { coverageFactor } from "../../statistics/studentT";
@@ -65,7 +66,7 @@ function regimeFactor({ points }: SetComparison, regime: Regime): RegimeFactor |
     coverage * own,
   );
   if (expandedUncertainty > largestUncertainty * factor) {
-    return `The ${regime} regime has a factor of ${factor.toFixed(2)} ± ${expandedUncertainty.toFixed(2)}: too uncertain to carry (the limit is ${largestUncertainty * 100} %).`;
+    return `The ${regime} regime has a factor of ${factor.toFixed(2)} ± ${expandedUncertainty.toFixed(2)}: too uncertain to carry (the limit is ${percentOf(largestUncertainty)} %).`;
   }
   const reynolds = found.map(({ measured }) => measured.reynolds);
   const exceedingCount = found.filter(({ residual }) => residual?.exceedsBothBands).length;

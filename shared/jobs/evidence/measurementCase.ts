@@ -1,4 +1,5 @@
 import type { Contour } from "../../engine/geometry/contour";
+import type { PlacedSection } from "../../engine/section/placedSection";
 import type { HeldPuck } from "../tunnel/heldPuck";
 import type { MeasurementSet } from "./measurement";
 
@@ -6,9 +7,7 @@ import type { MeasurementSet } from "./measurement";
 export type MeasuredDesign =
   | {
       readonly kind: "section";
-      readonly contour: Contour;
-      readonly incidenceDegrees: number;
-      readonly panelCount: number | "auto";
+      readonly placed: PlacedSection<Contour>;
     }
   | ({ readonly kind: "puck" } & HeldPuck);
 

@@ -1,12 +1,14 @@
+import type { SolvedStream } from "../../engine/section/solveStreams";
 import type { Regime, SectionState } from "../../engine/solution";
 import type { Applicability } from "../../engine/trust/applicability";
-import type { JudgedDragBand } from "../../engine/trust/dragBand";
+import type { JudgedDragBand } from "../../engine/trust/judgedDragBand";
 import type { SectionDescription } from "../../engine/trust/sectionDescription";
+import { degreesOf } from "../../numerics/degreesAndPercent";
 import { endRelief } from "../puck/endRelief";
 import type { PuckApplicability } from "../puck/puckcase/puckResult";
 import { confinedBand } from "./confinedBand";
 import { confinedDrag } from "./confinedDrag";
-import type { CurveSolver, SolvedPoint } from "./curveSolver";
+import type { CurveSolver } from "./curveSolver";
 import type { FlowSettings } from "./flowSettings";
 import type { SpeedDirection } from "./measurement";
 
@@ -59,7 +61,7 @@ export function predictAt(
 ): (SectionPrediction | null)[] {
   const stated = wanted.map(({ reynolds }) => reynolds);
   const first = solve(settings, stated, withBands && settings.blockageRatio === 0);
-  const reading = (solved: readonly SolvedPoint[]) =>
+  const reading = (solved: readonly SolvedStream[]) =>
     wanted.map(({ direction }, i) => readPoint(solved[i], direction, settings, description));
   if (settings.blockageRatio === 0) return reading(first);
   const met = reading(first).map((point, i) => (point === null ? stated[i] : stated[i] * point.speedRatio));
@@ -67,7 +69,7 @@ export function predictAt(
 }
 
 function readPoint(
-  { outcome, bands }: SolvedPoint,
+  { outcome, bands }: SolvedStream,
   direction: SpeedDirection | null,
   settings: FlowSettings,
   description: SectionDescription,
@@ -86,7 +88,7 @@ function readPoint(
     regime: state.regime,
     strouhal: state.strouhal * own.speedRatio,
     basePressureCoefficient: 1 - (1 - state.basePressureCoefficient) * own.speedRatio ** 2,
-    separationAngleDegrees: ((state.upper.separationAngle + state.lower.separationAngle) * 90) / Math.PI,
+    separationAngleDegrees: degreesOf((state.upper.separationAngle + state.lower.separationAngle) / 2),
     applicability: bands[index]?.applicability ?? null,
     applicabilityReason: bands[index]?.reason ?? null,
     speedRatio: own.speedRatio,

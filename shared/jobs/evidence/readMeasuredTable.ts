@@ -1,4 +1,5 @@
 import type { Bounds } from "../../document/quantity";
+import { fractionOf } from "../../numerics/degreesAndPercent";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, type MappedTable, mapColumns } from "../../tables/columnMapping";
 import { type DataTable, rowNumber, type TableProblem } from "../../tables/dataTable";
@@ -112,7 +113,7 @@ function readUncertainty(
   number: (key: keyof typeof measuredBounds) => number | null,
   drag: number | null,
 ): number | null {
-  const ofDrag = (percent: number | null) => (percent === null || drag === null ? null : (percent / 100) * drag);
+  const ofDrag = (percent: number | null) => (percent === null || drag === null ? null : fractionOf(percent) * drag);
   const standard = number("standardUncertainty") ?? ofDrag(number("standardUncertaintyPercent"));
   const expanded = number("expandedUncertainty") ?? ofDrag(number("expandedUncertaintyPercent"));
   return standard ?? (expanded === null ? null : expanded / coverage);

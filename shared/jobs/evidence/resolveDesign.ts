@@ -2,6 +2,7 @@ import type { SectionDocument } from "../../document/sectionDocument";
 import { sectionSpecs } from "../../document/sectionSpecs";
 import { buildContour } from "../../engine/geometry/sectionFamilies";
 import { contourExtent } from "../../engine/section/contourExtent";
+import { radiansOf } from "../../numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../result";
 import { silhouetteMeridian } from "../puck/outerShape";
 import { checkOuterShape } from "../puck/outerShapeCheck";
@@ -35,7 +36,7 @@ export function resolveDesign(
 }
 
 function sectionDesign(document: MeasurementSetDocument, sections: readonly SectionDocument[]): Result<ResolvedDesign> {
-  const { section, incidenceDegrees = 0, panelCount = "auto" } = document;
+  const { section, panelCount } = document;
   const named = typeof section === "string" ? sections.find(({ name }) => name === section) : section;
   if (named === undefined) {
     const names = sections.flatMap(({ name }) => (name === undefined ? [] : [`"${name}"`])).join(", ");
@@ -48,13 +49,13 @@ function sectionDesign(document: MeasurementSetDocument, sections: readonly Sect
   }
   const contour = buildContour(specs[0].spec);
   if (!contour.ok) return problem("measurements", contour.problem.message, "section");
-  const incidence = (incidenceDegrees * Math.PI) / 180;
+  const incidence = radiansOf(document.incidenceDegrees ?? 0);
   const width = contourExtent(contour.value, incidence);
   const { referenceArea = "frontal", referenceLength = "acrossStream" } = document;
   const lengthToWidth = contourExtent(contour.value, incidence + Math.PI / 2) / width;
   return success({
     name: named.name ?? contour.value.name,
-    design: { kind: "section", contour: contour.value, incidenceDegrees, panelCount },
+    design: { kind: "section", placed: { section: contour.value, incidence, panelCount } },
     width,
     scale: referenceScale(referenceArea, referenceLength, lengthToWidth),
     referenceText: `Cd on ${referenceAreaWords[referenceArea]}, Re on the ${referenceLengthWords[referenceLength]}`,

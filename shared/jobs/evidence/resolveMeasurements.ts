@@ -2,6 +2,7 @@ import { roughnessRatioBounds } from "../../document/limits";
 import type { SectionDocument } from "../../document/sectionDocument";
 import type { FluidProperties } from "../../engine/fluid/fluidSpec";
 import { resolveFluid } from "../../engine/fluid/resolveFluid";
+import { fractionOf } from "../../numerics/degreesAndPercent";
 import { type Problem, type Result, success } from "../../result";
 import type { MeasurementBlockDocument, MeasurementSetDocument } from "./measurementBlockDocument";
 import type { CaseMeasurement, MeasurementCase } from "./measurementCase";
@@ -85,7 +86,7 @@ function resolveSet(document: MeasurementSetDocument, field: string, about: Meas
         source,
         direction: document.direction ?? null,
         conditions: {
-          turbulenceIntensity: document.turbulencePercent === undefined ? null : document.turbulencePercent / 100,
+          turbulenceIntensity: document.turbulencePercent === undefined ? null : fractionOf(document.turbulencePercent),
           sandGrainRoughnessRatio: roughness,
           blockageRatio: document.blockageRatio ?? null,
           blockageCorrected: document.blockageCorrected ?? false,

@@ -1,3 +1,4 @@
+import { percentOf } from "../../numerics/degreesAndPercent";
 import type { RegimeFactor } from "./carriedCorrection";
 import type { CauseSuggestion } from "./causeSteps";
 import type { ComparedPoint, SetComparison } from "./compareSet";
@@ -69,7 +70,7 @@ function common(measurement: CaseMeasurement, settings: FlowSettings) {
 
 export function comparedSettings(settings: FlowSettings): ComparedSettings {
   return {
-    turbulencePercent: settings.turbulenceIntensity * 100,
+    turbulencePercent: percentOf(settings.turbulenceIntensity),
     sandGrainRoughnessRatio: settings.sandGrainRoughnessRatio,
     lengthToWidth: settings.lengthToWidth,
     blockageRatio: settings.blockageRatio,

@@ -54,7 +54,7 @@ function briefParts({ spec, sandGrainRoughness }: CasePuck): BriefPart[] {
 
 function briefText(part: BriefPart, { spec }: CasePuck, theCase: PuckCase, request: HandoffRequest): Result<string> {
   const { fluid } = theCase.stream;
-  const solved = solveBriefSection(part.section, theCase.stream, request.speed, request.turbulencePercent);
+  const solved = solveBriefSection(part.section, theCase.stream, request.speed, request.turbulenceIntensity);
   if (!solved.ok) return solved;
   const { state, band, applicability } = solved.value;
   const ratio = Math.max(
@@ -65,7 +65,7 @@ function briefText(part: BriefPart, { spec }: CasePuck, theCase: PuckCase, reque
     referenceWidth: part.section.width,
     speed: request.speed,
     fluid,
-    turbulenceIntensity: request.turbulencePercent / 100,
+    turbulenceIntensity: request.turbulenceIntensity,
     sandGrainRoughness: part.section.sandGrainRoughness,
     wantedYPlus: theCase.handoff.wantedYPlus ?? standardYPlus,
     friction: { kind: "solved", ratio },

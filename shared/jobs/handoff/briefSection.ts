@@ -1,10 +1,7 @@
 import type { SectionSpec } from "../../engine/geometry/sectionSpec";
+import { solveStreams } from "../../engine/section/solveStreams";
 import type { SectionState } from "../../engine/solution";
-import { traceDragCurve } from "../../engine/solve/dragCurve";
-import { crisisFactor, dragBand } from "../../engine/trust/dragBand";
 import type { DragBand } from "../../engine/trust/dragInterval";
-import { statesNearby } from "../../engine/trust/nearbyStates";
-import { describeSection } from "../../engine/trust/sectionDescription";
 import { problem, type Result, success } from "../../result";
 import type { PuckStream } from "../puck/puckcase/puckCase";
 import { prepareStrip } from "../puck/solvedSections";
@@ -32,28 +29,21 @@ const panelCount = 240;
  * @param speed m/s, above 0
  */
 export function solveBriefSection(
-  { spec, width, sandGrainRoughness }: BriefSection,
-  stream: PuckStream,
+  { spec, sandGrainRoughness }: BriefSection,
+  { fluid, solvedSpeeds }: PuckStream,
   speed: number,
-  turbulencePercent: number,
+  turbulenceIntensity: number,
 ): Result<SolvedBriefSection> {
-  const section = prepareStrip(spec, panelCount);
-  if (!section.ok) return section;
-  const slower = stream.solvedSpeeds.filter((one) => one < speed);
-  const conditions = [...slower, speed].map((one) => ({
-    reynolds: (one * width) / stream.fluid.kinematicViscosity,
-    sandGrainRoughnessRatio: sandGrainRoughness / width,
-    turbulenceIntensity: turbulencePercent / 100,
-  }));
-  const outcomes = traceDragCurve(section.value, conditions);
-  const last = outcomes.length - 1;
-  const { rising, states, problem: fault } = outcomes[last];
+  const shape = prepareStrip(spec, panelCount);
+  if (!shape.ok) return shape;
+  const slower = solvedSpeeds.filter((one) => one < speed);
+  const streams = [...slower, speed].map((one) => ({ speed: one, fluid, sandGrainRoughness, turbulenceIntensity }));
+  const solved = solveStreams(shape.value, streams, "last");
+  const { outcome, bands } = solved[solved.length - 1];
+  const { rising, states, problem: fault } = outcome;
   if (rising === null) return problem("handoff", fault?.message ?? "no steady state was found at the hand-off's speed");
   const state = states[rising];
-  const description = describeSection(section.value.nodes, 0);
-  const factor = crisisFactor(description, conditions[last]);
-  const nearby = statesNearby(section.value, conditions, outcomes, last, factor);
-  const { low, high, applicability, reason } = dragBand(description, state, conditions[last], nearby);
+  const { low, high, applicability, reason } = bands[rising];
   return success({
     state,
     band: { low, best: state.dragCoefficient, high },

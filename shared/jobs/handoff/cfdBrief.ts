@@ -1,5 +1,6 @@
 import type { FluidProperties } from "../../engine/fluid/fluidSpec";
 import type { DragBand } from "../../engine/trust/dragInterval";
+import { percentOf } from "../../numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../result";
 
 /** Where the friction speed for the first cell comes from. */
@@ -102,7 +103,7 @@ export function cfdBrief(input: CfdBriefInput): Result<CfdBrief> {
     speedMetresPerSecond: speed,
     referenceWidthMetres: D,
     reynolds: (speed * D) / nu,
-    turbulencePercent: 100 * input.turbulenceIntensity,
+    turbulencePercent: percentOf(input.turbulenceIntensity),
     sandGrainRoughnessMetres: input.sandGrainRoughness,
     upstreamMetres: domainWidths.upstream * D,
     downstreamMetres: domainWidths.downstream * D,

@@ -7,7 +7,7 @@ export interface HandoffFile {
 export interface HandoffRequest {
   /** m/s. */
   readonly speed: number;
-  readonly turbulencePercent: number;
+  readonly turbulenceIntensity: number;
   /** Day on the drawing, year-month-day. */
   readonly date: string;
 }

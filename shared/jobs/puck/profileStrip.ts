@@ -1,4 +1,4 @@
-import type { PreparedSection } from "../../engine/solve/preparedSection";
+import type { PreparedShape } from "../../engine/section/prepareShape";
 import { type Result, success } from "../../result";
 import type { EdgeOnPlace } from "./edgeOnDrag";
 import type { PuckSpec } from "./puckSpec";
@@ -8,7 +8,7 @@ import { prepareStrip, profileSection } from "./solvedSections";
 export interface PreparedProfile {
   /** Chord / diameter. */
   readonly chordRatio: number;
-  readonly section: PreparedSection;
+  readonly shape: PreparedShape;
   /** Width of the section across the stream over the puck's thickness: 2 where it holds the mirror image as well. */
   readonly heights: 1 | 2;
 }
@@ -29,12 +29,7 @@ export function prepareProfile(
   const isLying = place.kind === "floor" && place.gap === 0;
   // The doubled body's edges keep their size.
   const body = isLying ? { ...spec, thicknessMetres: 2 * spec.thicknessMetres } : spec;
-  const surroundings =
-    place.kind === "open"
-      ? {}
-      : isLying
-        ? { splitterPlate: true }
-        : { floorGapRatio: place.gap / spec.thicknessMetres };
-  const section = prepareStrip(profileSection(body, chord), panelCount, surroundings);
-  return section.ok ? success({ chordRatio, section: section.value, heights: isLying ? 2 : 1 }) : section;
+  const surroundings = place.kind === "open" ? {} : isLying ? { splitterPlate: true } : { floorGap: place.gap };
+  const shape = prepareStrip(profileSection(body, chord), panelCount, surroundings);
+  return shape.ok ? success({ chordRatio, shape: shape.value, heights: isLying ? 2 : 1 }) : shape;
 }

@@ -1,15 +1,10 @@
-import { CALIBRATED } from "../../engine/constants/calibrated";
 import { SHORT_BODY_NUMBERS } from "../../engine/constants/shortBodyNumbers";
 import { smallestRadiusRatio } from "../../engine/geometry/dimensionChecks";
-import { gradeNodes } from "../../engine/geometry/gradedNodes";
-import { buildContour } from "../../engine/geometry/sectionFamilies";
 import type { SectionSpec } from "../../engine/geometry/sectionSpec";
-import { traceDragCurve } from "../../engine/solve/dragCurve";
-import type { PreparedSection } from "../../engine/solve/preparedSection";
-import { prepareSection } from "../../engine/solve/prepareSection";
-import { crisisFactor, dragBand } from "../../engine/trust/dragBand";
-import { statesNearby } from "../../engine/trust/nearbyStates";
-import { describeSection } from "../../engine/trust/sectionDescription";
+import type { PlacedSection } from "../../engine/section/placedSection";
+import { type PreparedShape, prepareShape } from "../../engine/section/prepareShape";
+import { type SolvedStream, solveStreams } from "../../engine/section/solveStreams";
+import { flowCondition } from "../../engine/section/stream";
 import { problem, type Result, success } from "../../result";
 import type { PuckSpec } from "./puckSpec";
 import { type SectionDragCurve, type SectionDragPoint, tabulatedSectionDrag } from "./sectionDrag";
@@ -60,82 +55,71 @@ const leastShare = SHORT_BODY_NUMBERS.leastBandShare.value;
 const sharpCornerRadius = SHORT_BODY_NUMBERS.bevelCorner.value;
 
 /**
- * A section of a puck, ready for every stream; its size does not matter, so that one circle serves every plan.
- * @param surroundings gap under the section / its height, or a plate that parts its wake; neither in open water
+ * A section of a puck, ready for every stream.
+ * @param surroundings gap under the section, m, or a plate that parts its wake; neither in open water
  */
 export function prepareStrip(
-  spec: SectionSpec,
+  section: SectionSpec,
   panelCount: number,
-  surroundings: { readonly floorGapRatio?: number; readonly splitterPlate?: boolean } = {},
-): Result<PreparedSection> {
-  const contour = buildContour(spec);
-  if (!contour.ok) return contour;
-  const nodes = gradeNodes(contour.value, panelCount);
-  const { floorGapRatio, splitterPlate } = surroundings;
-  return nodes.ok ? prepareSection(nodes.value, 0, CALIBRATED, floorGapRatio, splitterPlate) : nodes;
+  surroundings: Pick<PlacedSection, "floorGap" | "splitterPlate"> = {},
+): Result<PreparedShape> {
+  return prepareShape({ section, panelCount, ...surroundings });
 }
 
 /**
  * Drag curve of a prepared section as a slowly rising speed meets it; where several steady states exist the band holds
  * them all.
- * @param width     across the stream, m
- * @param roughness equivalent sand-grain roughness, m
+ * @param width     across the stream, m: of the section at its true size, since one circle serves every plan
+ * @param sandGrainRoughness equivalent, m
  */
 export function stripDrag(
-  section: PreparedSection,
+  shape: PreparedShape,
   width: number,
-  roughness: number,
-  solving: StripStream,
+  sandGrainRoughness: number,
+  { speeds, kinematicViscosity, turbulenceIntensity, relativeError }: StripStream,
 ): Result<SectionDragCurve> {
-  const conditions = solving.speeds.map((speed) => ({
-    reynolds: (speed * width) / solving.kinematicViscosity,
-    sandGrainRoughnessRatio: roughness / width,
-    turbulenceIntensity: solving.turbulenceIntensity,
-  }));
+  const streams = speeds.map((speed) =>
+    flowCondition({ speed, fluid: { kinematicViscosity }, sandGrainRoughness, turbulenceIntensity }, width),
+  );
   const points: SectionDragPoint[] = [];
   let reason = "no speed was given";
-  const outcomes = traceDragCurve(section, conditions);
-  const description = describeSection(
-    section.nodes,
-    section.incidence,
-    section.flow.wakeSuctionShare < 1 || section.floor !== null,
-  );
-  outcomes.forEach((outcome, i) => {
-    if (outcome.rising === null) {
-      reason = outcome.problem?.message ?? reason;
-      return;
-    }
-    const state = outcome.states[outcome.rising];
-    if (!(state.dragCoefficient > 0)) {
-      reason = `the drag coefficient came out as ${state.dragCoefficient.toPrecision(3)}; more panels may help`;
-      return;
-    }
-    const { relativeError } = solving;
-    const held =
-      relativeError === null
-        ? statesNearby(section, conditions, outcomes, i, crisisFactor(description, conditions[i]))
-        : outcome.states;
-    const byDrag = [...held].sort((a, b) => a.dragCoefficient - b.dragCoefficient);
-    const [lowest, highest] = [byDrag[0], byDrag[byDrag.length - 1]];
-    const band =
-      relativeError === null
-        ? dragBand(description, state, conditions[i], held)
-        : {
-            low: lowest.dragCoefficient * (1 - Math.min(relativeError, 0.99)),
-            high: highest.dragCoefficient * (1 + relativeError),
-          };
-    points.push({
-      reynolds: conditions[i].reynolds,
-      // A coefficient near 0 is below what the method can tell, and the index divides by it.
-      low: Math.min(Math.max(band.low, leastShare * state.dragCoefficient), state.dragCoefficient),
-      best: state.dragCoefficient,
-      high: Math.max(band.high, state.dragCoefficient),
-      regime: state.regime,
-      lowRegime: lowest.regime,
-      highRegime: highest.regime,
-    });
-  });
+  for (const solved of solveStreams(shape, streams, relativeError === null ? "all" : "none")) {
+    const point = stripPoint(solved, relativeError);
+    if (point.ok) points.push(point.value);
+    else reason = point.problem.message;
+  }
   if (points.length === 0)
     return problem("edge-on", `nothing converged on a section ${1000 * width} mm across the stream: ${reason}`);
   return success(tabulatedSectionDrag(points));
+}
+
+function stripPoint(
+  { condition, outcome, bands, nearby }: SolvedStream,
+  relativeError: number | null,
+): Result<SectionDragPoint> {
+  const { rising, states } = outcome;
+  if (rising === null) return problem("edge-on", outcome.problem?.message ?? "no steady state was found");
+  const { dragCoefficient: best, regime } = states[rising];
+  if (!(best > 0)) {
+    return problem("edge-on", `the drag coefficient came out as ${best.toPrecision(3)}; more panels may help`);
+  }
+  const byDrag = [...nearby].sort((a, b) => a.dragCoefficient - b.dragCoefficient);
+  const [lowest, highest] = [byDrag[0], byDrag[byDrag.length - 1]];
+  const band =
+    relativeError === null
+      ? bands[rising]
+      : {
+          low: lowest.dragCoefficient * (1 - Math.min(relativeError, 0.99)),
+          high: highest.dragCoefficient * (1 + relativeError),
+        };
+  return success({
+    reynolds: condition.reynolds,
+    // A coefficient near 0 is below what the method can tell, and the index divides by it.
+    low: Math.min(Math.max(band.low, leastShare * best), best),
+    best,
+    high: Math.max(band.high, best),
+    regime,
+    lowRegime: lowest.regime,
+    highRegime: highest.regime,
+  });
 }

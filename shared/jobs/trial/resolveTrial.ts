@@ -1,3 +1,4 @@
+import { fractionOr } from "../../numerics/degreesAndPercent";
 import type { Problem } from "../../result";
 import { randomDraws } from "../../statistics/randomDraws";
 import { tableProblemText } from "../../tables/dataTable";
@@ -66,7 +67,7 @@ export function resolveTrial(block: TrialBlockDocument): TrialReading {
       analysis: {
         significanceLevel: analysis?.significanceLevel ?? standardAnalysis.significanceLevel,
         bootstrapSamples: analysis?.bootstrapSamples ?? standardAnalysis.bootstrapSamples,
-        bandCoverage: analysis?.bandPercent === undefined ? standardAnalysis.bandCoverage : analysis.bandPercent / 100,
+        bandCoverage: fractionOr(analysis?.bandPercent, standardAnalysis.bandCoverage),
         permutations: analysis?.permutations ?? standardAnalysis.permutations,
       },
       power: powerStudy(block),

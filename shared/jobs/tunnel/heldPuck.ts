@@ -87,7 +87,7 @@ function heldFaceOn(puck: HeldPuck): PreparedHeldPuck {
     sections: null,
     applicability: faceOnApplicability({ faceOn }),
     solve: ({ turbulenceIntensity }, reynoldsNumbers) => {
-      const flow = { faceOn, turbulencePercent: 100 * turbulenceIntensity };
+      const flow = { faceOn, turbulenceIntensity };
       const found: HeldDrag[] = [];
       for (const reynolds of reynoldsNumbers) {
         const drag = dragFaceOn(puck.spec, flow, speedAt(reynolds, puck), anyViscosity);

@@ -1,3 +1,4 @@
+import { fractionOr } from "../../numerics/degreesAndPercent";
 import type { TunnelBlockDocument } from "./tunnelBlockDocument";
 import type { PlanWishes } from "./tunnelCase";
 
@@ -22,8 +23,8 @@ export function planWishes(plan: TunnelBlockDocument["plan"]): PlanWishes {
   return {
     speeds: speeds === undefined ? planDefaults.speeds : [...new Set(speeds)].sort((a, b) => a - b),
     speedCount: plan?.speedCount ?? planDefaults.speedCount,
-    wantedHalfWidth: percent(plan?.wantedHalfWidthPercent, planDefaults.wantedHalfWidth),
-    confidence: percent(plan?.confidencePercent, planDefaults.confidence),
+    wantedHalfWidth: fractionOr(plan?.wantedHalfWidthPercent, planDefaults.wantedHalfWidth),
+    confidence: fractionOr(plan?.confidencePercent, planDefaults.confidence),
     mostRepeats: plan?.mostRepeats ?? planDefaults.mostRepeats,
     bothDirections: plan?.bothDirections ?? planDefaults.bothDirections,
     order: plan?.order ?? planDefaults.order,
@@ -32,8 +33,4 @@ export function planWishes(plan: TunnelBlockDocument["plan"]): PlanWishes {
     minutesPerRun: plan?.minutesPerRun ?? planDefaults.minutesPerRun,
     seed: plan?.seed ?? planDefaults.seed,
   };
-}
-
-function percent(value: number | undefined, otherwise: number): number {
-  return value === undefined ? otherwise : value / 100;
 }

@@ -1,10 +1,9 @@
-import { prepareSettledShape } from "../../engine/section/prepareShape";
-import { traceDragCurve } from "../../engine/solve/dragCurve";
-import type { PreparedSection } from "../../engine/solve/preparedSection";
-import { curveBands } from "../../engine/trust/curveBands";
+import { findDragCrisis, type SectionCrisis } from "../../engine/section/dragCrisis";
+import { type PreparedShape, prepareShape } from "../../engine/section/prepareShape";
+import { solveStreams } from "../../engine/section/solveStreams";
 import type { DragBand } from "../../engine/trust/dragInterval";
+import { percentOf } from "../../numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../result";
-import { findDragCrisis, type SectionCrisis } from "./dragCrisis";
 import { prepareHeldPuck } from "./heldPuck";
 import type { TunnelModel, TunnelShape } from "./tunnelShape";
 
@@ -45,10 +44,10 @@ const reach = 5;
 export function predictDrag(
   { shape, sandGrainRoughness }: Pick<TunnelModel, "shape" | "sandGrainRoughness">,
   reynolds: readonly number[],
-  turbulencePercents: readonly number[],
+  turbulenceIntensities: readonly number[],
 ): Result<PredictedDrag[]> {
-  if (shape.kind === "section") return predictSection(shape, sandGrainRoughness, reynolds, turbulencePercents);
-  return predictPuck(shape, sandGrainRoughness, reynolds, turbulencePercents);
+  if (shape.kind === "section") return predictSection(shape, sandGrainRoughness, reynolds, turbulenceIntensities);
+  return predictPuck(shape, sandGrainRoughness, reynolds, turbulenceIntensities);
 }
 
 function searchRange(reynolds: readonly number[]): readonly [number, number] {
@@ -57,38 +56,37 @@ function searchRange(reynolds: readonly number[]): readonly [number, number] {
 
 function predictSection(
   shape: Extract<TunnelShape, { kind: "section" }>,
-  roughness: number,
+  sandGrainRoughness: number,
   reynolds: readonly number[],
-  turbulencePercents: readonly number[],
+  turbulenceIntensities: readonly number[],
 ): Result<PredictedDrag[]> {
-  const stream = (turbulencePercent: number) => ({
-    sandGrainRoughnessRatio: roughness / shape.width,
-    turbulenceIntensity: turbulencePercent / 100,
-  });
-  const prepared = prepareSettledShape(shape.contour, 0, () => ({
-    ...stream(turbulencePercents[0]),
-    reynolds: reynolds[0],
-  }));
+  const [slowest] = reynolds;
+  const sandGrainRoughnessRatio = sandGrainRoughness / shape.width;
+  const prepared = prepareShape(
+    { section: shape.contour },
+    { reynolds: slowest, sandGrainRoughnessRatio, turbulenceIntensity: turbulenceIntensities[0] },
+  );
   if (!prepared.ok) return prepared;
-  const { section } = prepared.value;
   return success(
-    turbulencePercents.map((turbulencePercent) => {
-      const conditions = reynolds.map((each) => ({ ...stream(turbulencePercent), reynolds: each }));
-      const outcomes = traceDragCurve(section, conditions);
-      const bands = curveBands(section, conditions, outcomes);
+    turbulenceIntensities.map((turbulenceIntensity) => {
+      const wall = { sandGrainRoughnessRatio, turbulenceIntensity };
+      const curve = solveStreams(
+        prepared.value,
+        reynolds.map((each) => ({ ...wall, reynolds: each })),
+      );
       const points = (["rising", "falling"] as const).flatMap((direction) =>
-        outcomes.flatMap((outcome, i): PredictedPoint[] => {
+        curve.flatMap(({ outcome, bands }, i): PredictedPoint[] => {
           const index = outcome[direction];
           if (index === null) return [];
           const { dragCoefficient: best, regime } = outcome.states[index];
-          const { low, high } = bands[i][index];
+          const { low, high } = bands[index];
           return [{ reynolds: reynolds[i], direction, dragCoefficient: { low, best, high }, regime }];
         }),
       );
-      const crisis = findDragCrisis(section, stream(turbulencePercent), ...searchRange(reynolds));
-      const lost = outcomes.filter(({ rising }) => rising === null).length;
+      const crisis = findDragCrisis(prepared.value, wall, ...searchRange(reynolds));
+      const lost = curve.filter(({ outcome }) => outcome.rising === null).length;
       return {
-        turbulencePercent,
+        turbulencePercent: percentOf(turbulenceIntensity),
         points,
         crises: crisis === null ? [] : [{ ...crisis, of: shape.name }],
         notes: [
@@ -102,29 +100,28 @@ function predictSection(
 
 function predictPuck(
   shape: Extract<TunnelShape, { kind: "puck" }>,
-  roughness: number,
+  sandGrainRoughness: number,
   reynolds: readonly number[],
-  turbulencePercents: readonly number[],
+  turbulenceIntensities: readonly number[],
 ): Result<PredictedDrag[]> {
   const { diameterMetres: d, thicknessMetres: t } = shape.spec;
   const prepared = prepareHeldPuck(shape);
   if (!prepared.ok) return prepared;
   const { sections, solve } = prepared.value;
   const predicted: PredictedDrag[] = [];
-  for (const turbulencePercent of turbulencePercents) {
-    const turbulenceIntensity = turbulencePercent / 100;
-    const solved = solve({ turbulenceIntensity, sandGrainRoughness: roughness, withBands: true }, reynolds);
+  for (const turbulenceIntensity of turbulenceIntensities) {
+    const solved = solve({ turbulenceIntensity, sandGrainRoughness, withBands: true }, reynolds);
     if (!solved.ok) return solved;
     const points = solved.value.map(({ drag: { dragCoefficient } }, i): PredictedPoint => {
       return { reynolds: reynolds[i], direction: "rising", dragCoefficient, regime: null };
     });
     const notes = new Set(solved.value.flatMap(({ drag }) => drag.notes));
-    const crisesOf = (section: PreparedSection, of: string, width: number): PredictedCrisis[] => {
+    const crisesOf = (section: PreparedShape, of: string, width: number): PredictedCrisis[] => {
       const toDiameter = d / width;
       const [lowest, highest] = searchRange(reynolds);
       const found = findDragCrisis(
         section,
-        { sandGrainRoughnessRatio: roughness / width, turbulenceIntensity },
+        { sandGrainRoughnessRatio: sandGrainRoughness / width, turbulenceIntensity },
         Math.max(1e3, lowest / toDiameter),
         highest / toDiameter,
       );
@@ -133,12 +130,12 @@ function predictPuck(
     };
     const profile = sections?.profiles.find(({ chordRatio }) => chordRatio === 1);
     predicted.push({
-      turbulencePercent,
+      turbulencePercent: percentOf(turbulenceIntensity),
       points,
       // Face-on the flow leaves at the edge whatever its layers do.
       crises: [
         ...(sections === null ? [] : crisesOf(sections.plan, "plan (circle)", d)),
-        ...(profile === undefined ? [] : crisesOf(profile.section, "profile", t)),
+        ...(profile === undefined ? [] : crisesOf(profile.shape, "profile", t)),
       ],
       notes: [...notes],
     });

@@ -1,5 +1,5 @@
-import { prepareSettledShape } from "../../engine/section/prepareShape";
-import { solveCondition } from "../../engine/solve/solveCondition";
+import { prepareShape } from "../../engine/section/prepareShape";
+import { solveStream } from "../../engine/section/solveStreams";
 import { intervalAt } from "../../numerics/tableLookup";
 import { problem, type Result, success } from "../../result";
 import type { SpeedDirection } from "./predictedDrag";
@@ -10,19 +10,19 @@ import type { TunnelModel } from "./tunnelShape";
 export function predictPressure(
   { shape, sandGrainRoughness }: Pick<TunnelModel, "shape" | "sandGrainRoughness">,
   reynolds: number,
-  turbulencePercent: number,
+  turbulenceIntensity: number,
   direction: SpeedDirection,
 ): Result<PredictedPressure> {
   if (shape.kind !== "section") return problem("taps", "pressures are predicted for sections only");
-  const condition = {
+  const stream = {
     reynolds,
     sandGrainRoughnessRatio: sandGrainRoughness / shape.width,
-    turbulenceIntensity: turbulencePercent / 100,
+    turbulenceIntensity,
   };
-  const prepared = prepareSettledShape(shape.contour, 0, () => condition);
+  const prepared = prepareShape({ section: shape.contour }, stream);
   if (!prepared.ok) return prepared;
   const { nodes } = prepared.value.section;
-  const outcome = solveCondition(prepared.value.section, condition);
+  const { outcome } = solveStream(prepared.value, stream, "none");
   const index = outcome[direction];
   if (index === null) return problem("taps", outcome.problem?.message ?? "no steady state was found");
   const { pressureCoefficient } = outcome.states[index];

@@ -1,4 +1,5 @@
 import { resolveFluid } from "../../engine/fluid/resolveFluid";
+import { fractionOf, fractionOr } from "../../numerics/degreesAndPercent";
 import type { Problem, Result } from "../../result";
 import { statedUncertainty, type UncertaintyStatement } from "../../statistics/uncertaintyStatement";
 import { type TableProblem, tableProblemText } from "../../tables/dataTable";
@@ -43,7 +44,7 @@ export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
   const fullScale: FullScaleFlow = {
     fluid: waterFluid,
     speeds: [...new Set(block.fullScale.speedsMetresPerSecond)].sort((a, b) => a - b),
-    turbulencePercent: block.fullScale.turbulencePercent,
+    turbulenceIntensity: fractionOf(block.fullScale.turbulencePercent),
   };
   const { facility: stated } = block;
   const facility: TunnelFacility = {
@@ -53,7 +54,7 @@ export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
     fastestSpeed: stated.fastestSpeedMetresPerSecond,
     testSectionArea: stated.testSectionAreaSquareMetres,
     testSectionHeight: stated.testSectionHeightMetres,
-    turbulencePercent: stated.turbulencePercent,
+    turbulenceIntensity: fractionOf(stated.turbulencePercent),
     balance: {
       range: stated.balance.rangeNewtons,
       resolution: stated.balance.resolutionNewtons,
@@ -98,7 +99,7 @@ export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
         stated: block.uncertainty?.stated ?? {},
         correlations: block.uncertainty?.correlations ?? [],
         repeatability: block.uncertainty?.repeatability ?? "perPoint",
-        coverage: percent(block.uncertainty?.coveragePercent, uncertaintyDefaults.coverage),
+        coverage: fractionOr(block.uncertainty?.coveragePercent, uncertaintyDefaults.coverage),
         samples: block.uncertainty?.samples ?? uncertaintyDefaults.samples,
         seed: block.uncertainty?.seed ?? uncertaintyDefaults.seed,
       },
@@ -168,10 +169,6 @@ export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
       unreadTables,
     },
   };
-}
-
-function percent(value: number | undefined, otherwise: number): number {
-  return value === undefined ? otherwise : value / 100;
 }
 
 function standard(statement: UncertaintyStatement | undefined, scale: number): number {

@@ -1,5 +1,6 @@
 import type { FluidProperties } from "../../engine/fluid/fluidSpec";
 import { type DragBand, scaleBand } from "../../engine/trust/dragInterval";
+import { percentOf } from "../../numerics/degreesAndPercent";
 import { crisisWarnings } from "./crisisWarnings";
 import { type PredictedCrisis, type PredictedDrag, predictedAt } from "./predictedDrag";
 import { blockageOf, type TunnelFacility } from "./tunnelFacility";
@@ -10,7 +11,8 @@ export interface FullScaleFlow {
   readonly fluid: FluidProperties;
   /** m/s, rising. */
   readonly speeds: readonly number[];
-  readonly turbulencePercent: number;
+  /** A fraction. */
+  readonly turbulenceIntensity: number;
 }
 
 /** Up to this Mach number a flow counts as incompressible: the density changes by less than 5 %. Common practice, no source. */
@@ -99,8 +101,8 @@ export function similarity(
     speedRatio,
     modelSandGrainRoughnessMetres: model.sandGrainRoughness * model.scale,
     blockageRatio,
-    fullScaleTurbulencePercent: fullScale.turbulencePercent,
-    tunnelTurbulencePercent: facility.turbulencePercent,
+    fullScaleTurbulencePercent: percentOf(fullScale.turbulenceIntensity),
+    tunnelTurbulencePercent: percentOf(facility.turbulenceIntensity),
     crisesAtFullScaleTurbulence: crises.full,
     crisesAtTunnelTurbulence: crises.tunnel,
     rows: fullScale.speeds.map((speed) => similarityRow(speed, speedRatio)),
@@ -162,7 +164,7 @@ export function similarity(
         `The model fills ${text(100 * blockageRatio)} % of the test section; above ${100 * blockageLimit} % corrections become large and doubtful.`,
       );
     }
-    const [water, air] = [fullScale.turbulencePercent, facility.turbulencePercent];
+    const [water, air] = [percentOf(fullScale.turbulenceIntensity), percentOf(facility.turbulenceIntensity)];
     if (Math.abs(Math.log((water + 1e-3) / (air + 1e-3))) > Math.log(1.5)) {
       warnings.push(
         air < water

@@ -1,3 +1,4 @@
+import { radiansOf } from "../../numerics/degreesAndPercent";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, mapColumns } from "../../tables/columnMapping";
 import { type DataTable, rowNumber, type TableProblem } from "../../tables/dataTable";
@@ -53,7 +54,7 @@ export function readTapTable(
         `a pressure coefficient of ${coefficient.toPrecision(3)} is not possible; it must be from -20 to 1.5`,
       );
     } else if (angle !== null) {
-      taps.push({ ...common, place: { kind: "angle", angle: (angle * Math.PI) / 180 } });
+      taps.push({ ...common, place: { kind: "angle", angle: radiansOf(angle) } });
     } else if (x !== null && y !== null) {
       taps.push({ ...common, place: { kind: "point", x, y } });
     } else {

@@ -12,7 +12,8 @@ export interface TunnelFacility {
   readonly testSectionArea: number;
   /** Across a section that spans the tunnel, m. */
   readonly testSectionHeight: number;
-  readonly turbulencePercent: number;
+  /** A fraction. */
+  readonly turbulenceIntensity: number;
   readonly balance: TunnelBalance;
 }
 

@@ -1,5 +1,6 @@
 import type { FluidProperties, FluidSpec } from "../../engine/fluid/fluidSpec";
 import { resolveFluid } from "../../engine/fluid/resolveFluid";
+import { fractionOf } from "../../numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../result";
 import { moistAirDensity } from "./moistAir";
 
@@ -30,7 +31,7 @@ export function fluidAtReading(spec: FluidSpec, reading: FluidReading): Result<F
       const pressurePascals = reading.staticPressure ?? spec.pressurePascals;
       const dry = resolveFluid({ ...spec, temperatureCelsius, pressurePascals });
       if (!dry.ok || reading.humidity === null) return dry;
-      const density = moistAirDensity(temperatureCelsius, pressurePascals, reading.humidity / 100);
+      const density = moistAirDensity(temperatureCelsius, pressurePascals, fractionOf(reading.humidity));
       if (!(density > 0))
         return problem(
           "fluid-humidity",

@@ -43,7 +43,8 @@ export function* tunnelSteps(theCase: TunnelCase, predict = predictDrag): Genera
     return null;
   };
   let done = 0;
-  const predictions = keep("prediction", predict(model, predictedReynolds(theCase), turbulences(theCase))) ?? [];
+  const predictions =
+    keep("prediction", predict(model, predictedReynolds(theCase), turbulenceIntensities(theCase))) ?? [];
   const inTunnel = predictions.at(-1) ?? null;
   yield { done: ++done, total, label: `predicted ${model.shape.name}` };
 
@@ -77,7 +78,7 @@ export function* tunnelSteps(theCase: TunnelCase, predict = predictDrag): Genera
   if (taps !== null && model.shape.kind === "section") {
     const predicted = keep(
       "predicted pressures",
-      predictPressure(model, taps.reynolds, facility.turbulencePercent, taps.direction),
+      predictPressure(model, taps.reynolds, facility.turbulenceIntensity, taps.direction),
     );
     const { contour, width } = model.shape;
     tapSurvey = keep(
@@ -125,8 +126,8 @@ function problemText(what: string, { message }: Problem): string {
 }
 
 /** Turbulence at full size, then in the tunnel. */
-function turbulences({ fullScale, facility }: TunnelCase): number[] {
-  return [fullScale.turbulencePercent, facility.turbulencePercent];
+function turbulenceIntensities({ fullScale, facility }: TunnelCase): number[] {
+  return [fullScale.turbulenceIntensity, facility.turbulenceIntensity];
 }
 
 /** Reynolds numbers, on the reference length, that cover full size, tunnel, plan and readings. */

@@ -1,5 +1,6 @@
 import { describeSection, type SectionDescription } from "../../../shared/engine/trust/sectionDescription";
 import { carryCorrection, type MeasuredCorrection } from "../../../shared/jobs/evidence/carriedCorrection";
+import { fractionOf } from "../../../shared/numerics/degreesAndPercent";
 import type { CurveGroup } from "../plots/curveRow";
 import { risingState, type Solved } from "../store/workbench";
 
@@ -60,7 +61,7 @@ function correctedRow(
   const known = correction.factors.find((factor) => factor.regime === regime)?.regime;
   if (dragCoefficient === null || known === undefined) return [];
   const settings = {
-    turbulenceIntensity: row.turbulencePercent / 100,
+    turbulenceIntensity: fractionOf(row.turbulencePercent),
     sandGrainRoughnessRatio: row.sandGrainRoughnessRatio,
   };
   const carried = carryCorrection(correction, { description, settings }, row.reynolds, {

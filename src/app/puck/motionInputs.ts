@@ -1,4 +1,5 @@
 import type { MotionDocument } from "../../../shared/jobs/puck/puckcase/motionDocument";
+import { degreesOf, radiansOf } from "../../../shared/numerics/degreesAndPercent";
 import { freeName } from "../store/freeName";
 
 interface CommonMotion {
@@ -62,7 +63,7 @@ export const firstMotions: Readonly<Record<MotionKind, MotionInput>> = {
     name: "flick",
     ...common,
     startSpeed: 4,
-    elevation: (25 * Math.PI) / 180,
+    elevation: radiansOf(25),
     startHeight: 0.02,
     waterDepth: 2,
     attitude: "edgeAlongPath",
@@ -96,12 +97,12 @@ export function motionDocument(motion: MotionInput): MotionDocument {
         kind: "flick",
         ...keys,
         startSpeedMetresPerSecond: motion.startSpeed,
-        elevationDegrees: degrees(motion.elevation),
+        elevationDegrees: degreesOf(motion.elevation),
         startHeightMetres: motion.startHeight,
         waterDepthMetres: motion.waterDepth,
         attitude:
           motion.attitude === "fixed"
-            ? { kind: "fixed", pitchDegrees: degrees(motion.pitch) }
+            ? { kind: "fixed", pitchDegrees: degreesOf(motion.pitch) }
             : { kind: "edgeAlongPath" },
       };
   }
@@ -133,19 +134,11 @@ function motionInput(document: MotionDocument, name: string): MotionInput {
         kind: "flick",
         ...keys,
         startSpeed: document.startSpeedMetresPerSecond,
-        elevation: radians(document.elevationDegrees),
+        elevation: radiansOf(document.elevationDegrees),
         startHeight: document.startHeightMetres,
         waterDepth: document.waterDepthMetres,
         attitude: document.attitude.kind,
-        pitch: document.attitude.kind === "fixed" ? radians(document.attitude.pitchDegrees) : 0,
+        pitch: document.attitude.kind === "fixed" ? radiansOf(document.attitude.pitchDegrees) : 0,
       };
   }
-}
-
-function degrees(angle: number): number {
-  return Number(((angle * 180) / Math.PI).toPrecision(12));
-}
-
-function radians(angle: number): number {
-  return (angle * Math.PI) / 180;
 }

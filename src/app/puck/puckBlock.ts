@@ -3,12 +3,11 @@ import type { PuckBlockDocument } from "../../../shared/jobs/puck/puckcase/puckB
 import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
 import { resolvePuckCase } from "../../../shared/jobs/puck/puckcase/resolvePuckCase";
 import type { TradeoffDocument } from "../../../shared/jobs/puck/puckcase/tradeoffDocument";
+import { degreesOf, percentOf } from "../../../shared/numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../../shared/result";
 import { fittingTarget } from "./fittingTarget";
 import { motionDocument } from "./motionInputs";
 import type { PuckInputs, PuckMake, TradeoffInputs } from "./puckInputs";
-
-const degrees = (radians: number) => (radians * 180) / Math.PI;
 
 /** The inputs as the puck block of a case file: candidate first among the candidates, then the others. */
 export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): PuckBlockDocument {
@@ -28,9 +27,7 @@ export function puckBlock(inputs: PuckInputs, others: readonly PuckMake[]): Puck
       ...(play.flatPlace === "floor" && play.flatGap > 0 ? { flatGapMetres: play.flatGap } : {}),
       ...(play.sweptGaps.length === 0 ? {} : { sweptGapsMetres: [...play.sweptGaps] }),
       ...(play.indexSpeeds === null ? {} : { indexSpeedsMetresPerSecond: [...play.indexSpeeds] }),
-      ...(play.tilts.length === 0
-        ? {}
-        : { tiltDegrees: play.tilts.map((tilt) => Number(degrees(tilt).toPrecision(12))) }),
+      ...(play.tilts.length === 0 ? {} : { tiltDegrees: play.tilts.map(degreesOf) }),
       frictionCoefficient: play.frictionCoefficient,
       frictionSpread: play.frictionSpread,
     },
@@ -49,7 +46,7 @@ function solvingOf({ sectionError, panelCount, chordRatios }: PuckInputs["play"]
   if (sectionError === null && panelCount === null && chordRatios === null) return {};
   return {
     solving: {
-      ...(sectionError === null ? {} : { sectionErrorPercent: Number((100 * sectionError).toPrecision(12)) }),
+      ...(sectionError === null ? {} : { sectionErrorPercent: percentOf(sectionError) }),
       ...(panelCount === null ? {} : { panelCount }),
       ...(chordRatios === null ? {} : { chordRatios: [...chordRatios] }),
     },
@@ -96,7 +93,7 @@ export function puckCaseOf(inputs: PuckInputs, others: readonly PuckMake[]): Res
   const resolved = resolvePuckCase(puckBlock(inputs, others), {
     fluid: fluid.value,
     speeds: inputs.play.speeds,
-    turbulencePercents: inputs.play.turbulenceIntensities.map((share) => 100 * share),
+    turbulenceIntensities: inputs.play.turbulenceIntensities,
     sandGrainRoughness: inputs.candidate.sandGrainRoughness,
   });
   if (resolved.ok) return success(resolved.value);

@@ -14,6 +14,7 @@ import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
 import { sizeCoreForMass } from "../../../shared/jobs/puck/coreSizing";
 import { type PuckBlockDocument, puckBlockDocument } from "../../../shared/jobs/puck/puckcase/puckBlockDocument";
 import { wetTileFriction } from "../../../shared/jobs/puck/slidingFriction";
+import { fractionOf, percentOf, radiansOf } from "../../../shared/numerics/degreesAndPercent";
 import type { Problem } from "../../../shared/result";
 import { demoPuck } from "./demoPuck";
 import { motionInputs } from "./motionInputs";
@@ -41,8 +42,6 @@ const puckCaseDocument = z.looseObject({
   puck: puckBlockDocument,
 });
 
-const radians = (degrees: number) => (degrees * Math.PI) / 180;
-
 /** The inputs and pins as a case, plain JSON data. */
 export function puckCaseContent(inputs: PuckInputs, others: readonly PuckMake[]) {
   return {
@@ -51,7 +50,7 @@ export function puckCaseContent(inputs: PuckInputs, others: readonly PuckMake[])
     fluid: inputs.play.fluid,
     speedsMetresPerSecond: inputs.play.speeds,
     sandGrainRoughnessMetres: [inputs.candidate.sandGrainRoughness],
-    turbulencePercents: inputs.play.turbulenceIntensities.map((share) => Number((100 * share).toPrecision(12))),
+    turbulencePercents: inputs.play.turbulenceIntensities.map(percentOf),
     puck: puckBlock(inputs, others),
   };
 }
@@ -88,18 +87,19 @@ export function readPuckCase(content: string): PuckCaseReading {
     play: {
       fluid,
       speeds: rising(expandSweep(parsed.value.speedsMetresPerSecond)),
-      turbulenceIntensities: rising(valuesOf(parsed.value.turbulencePercents)).map((percent) => percent / 100),
+      turbulenceIntensities: rising(valuesOf(parsed.value.turbulencePercents)).map(fractionOf),
       shares: play.orientationShares,
       flatPlace: play.flatPlace ?? "floor",
       flatGap: play.flatGapMetres ?? 0,
       sweptGaps: play.sweptGapsMetres ?? [],
       indexSpeeds: play.indexSpeedsMetresPerSecond ?? null,
-      tilts: (play.tiltDegrees ?? []).map(radians),
+      tilts: (play.tiltDegrees ?? []).map(radiansOf),
       frictionCoefficient: play.frictionCoefficient ?? wetTileFriction.best,
       frictionSpread:
         play.frictionSpread ??
         (play.frictionCoefficient === undefined ? wetTileFriction.best - wetTileFriction.low : 0),
-      sectionError: block.solving?.sectionErrorPercent === undefined ? null : block.solving.sectionErrorPercent / 100,
+      sectionError:
+        block.solving?.sectionErrorPercent === undefined ? null : fractionOf(block.solving.sectionErrorPercent),
       panelCount: block.solving?.panelCount ?? null,
       chordRatios: block.solving?.chordRatios ?? null,
     },

@@ -1,4 +1,5 @@
 import { convert } from "convert";
+import { degreesOf, radiansOf } from "../../../shared/numerics/degreesAndPercent";
 
 /** What a number measures. Inside the page every quantity is in SI units, fractions and radians. */
 export type QuantityKind = "length" | "speed" | "temperature" | "angle" | "fraction" | "number" | "pressure" | "mass";
@@ -72,9 +73,7 @@ export const unitChoices: Record<QuantityKind, readonly UnitChoice[]> = {
     speed("ft/s", "ft/s", "ft", "s"),
   ],
   temperature: [temperature("C", "°C"), temperature("F", "°F"), temperature("K", "K")],
-  angle: [
-    { key: "deg", symbol: "°", fromSi: (value) => (value * 180) / Math.PI, toSi: (value) => (value * Math.PI) / 180 },
-  ],
+  angle: [{ key: "deg", symbol: "°", fromSi: degreesOf, toSi: radiansOf }],
   fraction: [plain("%", "%", 100)],
   number: [plain("1", "", 1)],
   pressure: [pressure("kPa", "kPa"), pressure("bar", "bar"), pressure("Pa", "Pa")],

@@ -1,3 +1,4 @@
+import { radiansOf } from "../../../numerics/degreesAndPercent";
 import { type Result, success } from "../../../result";
 import type { BandEnd } from "../motion/bandedMotion";
 import { flickThroughWater, type TiltedForceAreas } from "../motion/flick";
@@ -43,12 +44,12 @@ export function runMotion(
           ? ({ kind: "edgeAlongPath", dragArea: areas.upright[end] } as const)
           : ({
               kind: "fixed",
-              pitch: radians(motion.attitude.pitchDegrees),
+              pitch: radiansOf(motion.attitude.pitchDegrees),
               forceAreas: tiltedAreas(areas, end),
             } as const);
       const start = {
         speed: motion.startSpeedMetresPerSecond,
-        elevation: radians(motion.elevationDegrees),
+        elevation: radiansOf(motion.elevationDegrees),
         height: motion.startHeightMetres,
         waterDepth: motion.waterDepthMetres,
       };
@@ -92,8 +93,4 @@ function tiltedAreas(areas: DragTable, end: BandEnd): TiltedForceAreas {
 
 function last(values: Readonly<Float64Array>): number {
   return values[values.length - 1];
-}
-
-function radians(degrees: number): number {
-  return (degrees * Math.PI) / 180;
 }

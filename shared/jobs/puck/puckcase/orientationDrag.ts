@@ -80,13 +80,13 @@ export function dragOverFloor(
  */
 export function dragFaceOn(
   spec: PuckSpec,
-  flow: Pick<PuckFlow, "faceOn" | "turbulencePercent">,
+  flow: Pick<PuckFlow, "faceOn" | "turbulenceIntensity">,
   speed: number,
   kinematicViscosity: number,
 ): Result<PuckDrag> {
   if (flow.faceOn === null) return faceOnDrag(spec);
   const reynolds = (speed * spec.diameterMetres) / kinematicViscosity;
-  return success(solvedFaceOnDrag(spec, flow.faceOn, reynolds, flow.turbulencePercent / 100));
+  return success(solvedFaceOnDrag(spec, flow.faceOn, reynolds, flow.turbulenceIntensity));
 }
 
 function edgeOnShape({ spec, figures }: FiguredPuck): EdgeOnShape {

@@ -29,7 +29,8 @@ export interface PuckStream {
   readonly speeds: readonly number[];
   /** Speeds at which sections are solved, m/s, rising: those of the results, and slower ones for motions. */
   readonly solvedSpeeds: readonly number[];
-  readonly turbulencePercents: readonly number[];
+  /** Fractions. */
+  readonly turbulenceIntensities: readonly number[];
   readonly panelCount: number;
   readonly chordRatios: readonly number[];
   /** Relative error of a solved section's drag; null for the bands by the engine's errors against published values. */

@@ -1,3 +1,4 @@
+import { percentOf } from "../../../numerics/degreesAndPercent";
 import { type Result, success } from "../../../result";
 import { dragVerdict } from "../dragVerdict";
 import { type OrientationIndex, orientationIndex } from "../orientationIndex";
@@ -15,7 +16,8 @@ export function comparePucks(
   const { play, stream } = theCase;
   const conditions: PuckIndex[] = [];
   let i = 0;
-  for (const turbulencePercent of stream.turbulencePercents) {
+  for (const turbulenceIntensity of stream.turbulenceIntensities) {
+    const turbulencePercent = percentOf(turbulenceIntensity);
     for (const speedMetresPerSecond of play.indexSpeeds) {
       const index = orientationIndex(play.shares, drags[i], baseline.drags[i]);
       if (!index.ok) return index;

@@ -1,4 +1,5 @@
 import { type DragBand, type PuckDrag, scaleBand } from "../../../engine/trust/dragInterval";
+import { degreesOf, percentOf } from "../../../numerics/degreesAndPercent";
 import { type Result, success } from "../../../result";
 import { orientations } from "../orientationIndex";
 import { tiltedForces } from "../tiltedDrag";
@@ -7,8 +8,6 @@ import { edgeOnApplicability, faceOnApplicability } from "./puckApplicability";
 import type { CasePuck, PuckCase } from "./puckCase";
 import type { PuckFlow } from "./puckFlow";
 import type { PuckDragRow } from "./puckResult";
-
-const degreesPerRadian = 180 / Math.PI;
 
 /** Drag rows of a puck, by turbulence, speed, orientation, gap and tilt, and the notes that go with them, each once. */
 export function puckDragRows(
@@ -28,7 +27,7 @@ export function puckDragRows(
         own: Omit<PuckDrag, "notes">,
         rest: Pick<PuckDragRow, "orientation" | "applicability"> & Partial<PuckDragRow>,
       ): PuckDragRow => ({
-        turbulencePercent: flow.turbulencePercent,
+        turbulencePercent: percentOf(flow.turbulenceIntensity),
         speedMetresPerSecond: speed,
         tiltDegrees: null,
         floorGapMetres: null,
@@ -73,7 +72,7 @@ function tiltedRow(
     { dragArea, dragCoefficient, referenceArea, referenceAreaName },
     {
       orientation: "tilted",
-      tiltDegrees: Number((tilt * degreesPerRadian).toFixed(9)),
+      tiltDegrees: degreesOf(tilt),
       liftAreaSquareMetres: liftArea,
       applicability: "plate theory between edge-on and face-on, no measurement found",
     },

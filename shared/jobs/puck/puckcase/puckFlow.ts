@@ -1,7 +1,7 @@
 import { SHORT_BODY_NUMBERS } from "../../../engine/constants/shortBodyNumbers";
+import type { PreparedShape } from "../../../engine/section/prepareShape";
 import { CONDITION_LIMITS } from "../../../engine/solve/checkCondition";
 import { floorNotes } from "../../../engine/solve/floorNotes";
-import type { PreparedSection } from "../../../engine/solve/preparedSection";
 import type { DragBand } from "../../../engine/trust/dragInterval";
 import { type Result, success } from "../../../result";
 import type { EdgeOnPlace, EdgeOnSections, ProfileStrip } from "../edgeOnDrag";
@@ -15,7 +15,8 @@ import { faceRoughness, type Roughnesses, rimRoughness, surfaceNotes } from "./p
 
 /** The solved sections of one puck at one turbulence. */
 export interface PuckFlow {
-  readonly turbulencePercent: number;
+  /** A fraction. */
+  readonly turbulenceIntensity: number;
   /** In open water. */
   readonly open: EdgeOnSections;
   /** Gap under the puck that lies flat, m, 0 on the floor; null in open water, and where the gap could not be solved. */
@@ -41,7 +42,7 @@ export const floorNote =
   "Over the floor the profile is solved with its mirror image; at gap 0 the hollow under the rounded edge is taken as filled with still water. The band also holds the figure in open water.";
 
 /** The plan section of every puck: a circle, whose flow does not depend on its size. */
-export function preparePlan(panelCount: number): Result<PreparedSection> {
+export function preparePlan(panelCount: number): Result<PreparedShape> {
   return prepareStrip({ family: "circle", diameter: 1 }, panelCount);
 }
 
@@ -49,7 +50,7 @@ export function preparePlan(panelCount: number): Result<PreparedSection> {
 export function solvePuckFlows(
   puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
   stream: PuckStream,
-  plan: PreparedSection,
+  plan: PreparedShape,
   gaps: FloorGaps,
 ): Result<PuckFlow[]> {
   const open = prepareProfiles(puck.spec, stream, { kind: "open" });
@@ -65,11 +66,11 @@ export function solvePuckFlows(
   const faceOn = prepareFaceOn(puck.spec);
   const flatGap = floors.some(({ gap }) => gap === gaps.flatGap) ? gaps.flatGap : null;
   const flows: PuckFlow[] = [];
-  for (const turbulencePercent of stream.turbulencePercents) {
+  for (const turbulenceIntensity of stream.turbulenceIntensities) {
     const strips: StripStream = {
       speeds: stream.solvedSpeeds,
       kinematicViscosity: stream.fluid.kinematicViscosity,
-      turbulenceIntensity: turbulencePercent / 100,
+      turbulenceIntensity,
       relativeError: stream.sectionError,
     };
     const inOpen = solveSections(puck, prepared, strips);
@@ -81,7 +82,7 @@ export function solvePuckFlows(
       overFloor.push({ gap, sections: { plan: inOpen.value.plan, profile: profile.value } });
     }
     flows.push({
-      turbulencePercent,
+      turbulenceIntensity,
       open: inOpen.value,
       flatGap,
       overFloor,
@@ -94,7 +95,7 @@ export function solvePuckFlows(
 
 /** Plan and profile of a puck in open water, ready for every stream. */
 export interface PreparedSections {
-  readonly plan: PreparedSection;
+  readonly plan: PreparedShape;
   readonly profiles: readonly PreparedProfile[];
 }
 
@@ -153,8 +154,8 @@ function profileDrag(
   strips: StripStream,
 ): Result<ProfileStrip[]> {
   const profile: ProfileStrip[] = [];
-  for (const { chordRatio, section, heights } of profiles) {
-    const drag = bracketedDrag(section, heights * puck.spec.thicknessMetres, faceRoughness(puck), strips);
+  for (const { chordRatio, shape, heights } of profiles) {
+    const drag = bracketedDrag(shape, heights * puck.spec.thicknessMetres, faceRoughness(puck), strips);
     if (!drag.ok) return drag;
     // Always asked with the Reynolds number on the thickness of the puck alone.
     profile.push({ chordRatio, drag: (reynolds) => drag.value(heights * reynolds) });
@@ -169,14 +170,14 @@ const roughest = CONDITION_LIMITS.sandGrainRoughnessRatio[1];
 const roughShare = SHORT_BODY_NUMBERS.grooveShare.value;
 
 function bracketedDrag(
-  section: PreparedSection,
+  shape: PreparedShape,
   width: number,
   roughnesses: Roughnesses,
   strips: StripStream,
 ): Result<SectionDragCurve> {
   const curves: SectionDragCurve[] = [];
   for (const roughness of roughnesses) {
-    const curve = stripDrag(section, width, Math.min(roughness, roughest * width), strips);
+    const curve = stripDrag(shape, width, Math.min(roughness, roughest * width), strips);
     if (!curve.ok) return curve;
     curves.push(curve.value);
   }

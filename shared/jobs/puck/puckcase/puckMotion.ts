@@ -1,4 +1,5 @@
 import type { DragBand } from "../../../engine/trust/dragInterval";
+import { percentOf } from "../../../numerics/degreesAndPercent";
 import { type Result, success } from "../../../result";
 import { puckAddedMass } from "../motion/addedMass";
 import { type BandedMotion, bandedMotion } from "../motion/bandedMotion";
@@ -56,7 +57,7 @@ export function puckMotions(puck: CasePuck, flow: PuckFlow, theCase: PuckCase): 
 
 function followMotion(
   puck: CasePuck,
-  { turbulencePercent, faceOn }: PuckFlow,
+  { turbulenceIntensity, faceOn }: PuckFlow,
   areas: DragTable,
   motion: MotionDocument,
   theCase: PuckCase,
@@ -89,7 +90,7 @@ function followMotion(
   return success({
     motion: motion.kind,
     name: motion.name ?? null,
-    turbulencePercent,
+    turbulencePercent: percentOf(turbulenceIntensity),
     figures: Object.fromEntries(
       Object.keys(best.figures).map((key) => [key, bandOf(three.map((run) => run.figures[key]))]),
     ),

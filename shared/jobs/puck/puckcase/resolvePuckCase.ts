@@ -1,4 +1,5 @@
 import type { FluidProperties } from "../../../engine/fluid/fluidSpec";
+import { fractionOf, radiansOf } from "../../../numerics/degreesAndPercent";
 import { type Problem, problem, type Result, success } from "../../../result";
 import { sizeCoreForMass } from "../coreSizing";
 import { puckFigures } from "../puckFigures";
@@ -12,7 +13,8 @@ export interface PuckSurroundings {
   readonly fluid: FluidProperties;
   /** m/s, rising. */
   readonly speeds: readonly number[];
-  readonly turbulencePercents: readonly number[];
+  /** Fractions. */
+  readonly turbulenceIntensities: readonly number[];
   /** Equivalent sand-grain roughness, m, where a puck names none. */
   readonly sandGrainRoughness: number;
 }
@@ -105,10 +107,10 @@ function puckStream(block: PuckBlockDocument, around: PuckSurroundings): PuckStr
     fluid: around.fluid,
     speeds,
     solvedSpeeds: [...slower, ...speeds],
-    turbulencePercents: [...new Set(around.turbulencePercents)],
+    turbulenceIntensities: [...new Set(around.turbulenceIntensities)],
     panelCount: solving?.panelCount ?? standard.panelCount,
     chordRatios: [...new Set(solving?.chordRatios ?? standard.chordRatios)].sort((a, b) => a - b),
-    sectionError: solving?.sectionErrorPercent === undefined ? null : solving.sectionErrorPercent / 100,
+    sectionError: solving?.sectionErrorPercent === undefined ? null : fractionOf(solving.sectionErrorPercent),
   };
 }
 
@@ -140,7 +142,7 @@ function puckPlay({ play }: PuckBlockDocument, stream: PuckStream): Result<PuckP
     indexSpeeds,
     flatGap: isOnFloor ? (play.flatGapMetres ?? 0) : null,
     sweptGaps: [...new Set(play.sweptGapsMetres ?? [])].sort((a, b) => a - b),
-    tilts: (play.tiltDegrees ?? []).map((degrees) => (degrees * Math.PI) / 180),
+    tilts: (play.tiltDegrees ?? []).map(radiansOf),
     friction: friction.value,
   });
 }

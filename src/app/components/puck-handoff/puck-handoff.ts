@@ -64,7 +64,7 @@ export class PuckHandoff extends LitElement {
       { deviationMetres: this.deviation, wantedYPlus: this.wantedYPlus },
       {
         speed: this.speed,
-        turbulencePercent: 100 * inputs.play.turbulenceIntensities[0],
+        turbulenceIntensity: inputs.play.turbulenceIntensities[0],
         date: new Date().toISOString().slice(0, 10),
       },
     );

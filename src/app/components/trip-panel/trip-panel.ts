@@ -1,6 +1,6 @@
 import { html, LitElement } from "lit";
 import { customElement } from "lit/decorators.js";
-import type { LiveTrip } from "../../../../shared/engine/section/liveRequest";
+import type { DesignTrip } from "../../../../shared/case/design";
 import { StoreController } from "../../store/storeController";
 import { changeDesign, workbench } from "../../store/workbench";
 import { panelStyles } from "../../style/panelStyles";
@@ -23,16 +23,16 @@ export class TripPanel extends LitElement {
     (value) => value.solved?.solution.nodes.perimeter ?? 0.2,
   );
 
-  private get trips(): readonly LiveTrip[] {
+  private get trips(): readonly DesignTrip[] {
     return this.present.value;
   }
 
-  private add(side: LiveTrip["side"]): void {
+  private add(side: DesignTrip["side"]): void {
     const arc = Number((0.12 * this.perimeter.value).toPrecision(3));
     changeDesign({ trips: [...this.trips, { side, arc, height: 0.0003 }] });
   }
 
-  private change(index: number, change: Partial<LiveTrip>): void {
+  private change(index: number, change: Partial<DesignTrip>): void {
     changeDesign({ trips: this.trips.map((trip, i) => (i === index ? { ...trip, ...change } : trip)) });
   }
 

@@ -1,10 +1,10 @@
-import type { FlowCondition } from "../../engine/condition";
-import type { SectionState } from "../../engine/solution";
-import type { PreparedSection } from "../../engine/solve/preparedSection";
-import { solveCondition } from "../../engine/solve/solveCondition";
-import { crisisFactor } from "../../engine/trust/dragBand";
-import { describeSection } from "../../engine/trust/sectionDescription";
 import { findSwitch } from "../../numerics/rootFinder";
+import type { FlowCondition } from "../condition";
+import type { SectionState } from "../solution";
+import { solveCondition } from "../solve/solveCondition";
+import { crisisFactor } from "../trust/dragBand";
+import { describeSection } from "../trust/sectionDescription";
+import type { PreparedShape } from "./prepareShape";
 
 /** The drag crisis of a section at one roughness and turbulence. Reynolds numbers are on the width of that section. */
 export interface SectionCrisis {
@@ -28,7 +28,7 @@ const stepTolerance = 1 / 16;
  * @returns null when the flow keeps one kind of separation over the range
  */
 export function findDragCrisis(
-  section: PreparedSection,
+  { section }: Pick<PreparedShape, "section">,
   stream: Omit<FlowCondition, "reynolds">,
   lowest: number,
   highest: number,

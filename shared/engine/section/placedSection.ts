@@ -1,0 +1,18 @@
+import type { Contour } from "../geometry/contour";
+import type { SectionSpec } from "../geometry/sectionSpec";
+
+/** A section as it lies in the stream: SI units and radians. */
+export interface PlacedSection<Section extends SectionSpec | Contour = SectionSpec | Contour> {
+  readonly section: Section;
+  /** Nose up, rad; 0 when left out. */
+  readonly incidence?: number;
+  /**
+   * Gap between the section's lowest point and a floor along the stream, m: 0 when it lies on it, null or left out
+   * without a floor.
+   */
+  readonly floorGap?: number | null;
+  /** Even; "auto", also when left out, for as many panels as the section needs. */
+  readonly panelCount?: number | "auto";
+  /** True where a long thin plate along the stream parts the wake. */
+  readonly splitterPlate?: boolean;
+}
