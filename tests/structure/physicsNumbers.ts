@@ -80,6 +80,7 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/trust/sectionDescription.ts": { resolution: [3e-3, 0.02, 1e-6] },
 
   "engine/section/contourExtent.ts": { resolution: [2000] },
+  "engine/section/dragCrisis.ts": { resolution: [17, 16] },
   "engine/section/flowPicture.ts": { limit: "all" },
   "engine/section/prepareShape.ts": { resolution: [2, 5e-3] },
 
