@@ -11,9 +11,12 @@ import { openNamedCase } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";
 import { shownInputName, standardInputName } from "./standardInput";
-import { TradeoffPool, threadCount } from "./tradeoffPool";
-import { reportMembers, search } from "./tradeoffStages";
+import { ThreadPool } from "./threadPool";
+import { reportMembers, search, type TradeoffPool } from "./tradeoffStages";
 import { caseFingerprint, readState, writeState } from "./tradeoffState";
+
+/** The work of a thread, built beside this file. */
+const tradeoffThread = new URL("./tradeoffThread.js", import.meta.url);
 
 /** Milliseconds between two saves of the state. */
 const betweenSaves = 1000;
@@ -36,11 +39,13 @@ export async function runTradeoff(args: TradeoffInput): Promise<number> {
   let run: TradeoffRun = first.value;
   const progress = new ProgressLine(process.stderr);
   let output: OutputFile | null = null;
+  const stop = new AbortController();
   const inputs = path === null ? [] : [path];
   const save = () =>
     statePath === null || args.state === null ? null : writeState(statePath, args.state, fingerprint, run, inputs);
   // Before anything is begun, so that no moment is left in which a signal would leave a file behind.
   endOnSignals(() => {
+    stop.abort();
     progress.end();
     const saved = save();
     output?.discard();
@@ -57,18 +62,19 @@ export async function runTradeoff(args: TradeoffInput): Promise<number> {
     output = begun.value;
   }
 
-  const pool = new TradeoffPool(document, threadCount());
+  const pool: TradeoffPool = new ThreadPool(tradeoffThread, document);
   try {
     let lastSaved = performance.now();
-    await search(pool, run, progress, (changed) => {
+    const keep = (changed: TradeoffRun) => {
       run = changed;
       if (performance.now() - lastSaved < betweenSaves) return;
       lastSaved = performance.now();
       const saved = save();
       if (saved?.ok === false) throw new Error(saved.problem.message);
-    });
+    };
+    await search(pool, run, progress, keep, stop.signal);
     save();
-    const members = await reportMembers(pool, puck, run, plan.value.search.goals, progress);
+    const members = await reportMembers(pool, puck, run, plan.value.search.goals, progress, stop.signal);
     const results = tradeoffResults(about(theCase), puck, plan.value, run, members.found, members.problems);
     progress.end();
     const text = args.isJson ? `${JSON.stringify(results, null, 2)}\n` : tradeoffTable(results);

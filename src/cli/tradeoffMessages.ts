@@ -13,8 +13,7 @@ export type TradeoffTask =
       readonly madeOff: number;
     };
 
-/** What it answers; "ready" comes first of all. */
+/** What it answers. */
 export type TradeoffAnswer =
-  | { readonly kind: "ready" }
   | { readonly kind: "evaluate"; readonly evaluation: Evaluation }
   | { readonly kind: "member"; readonly member: Result<TradeoffMember> };

@@ -10,7 +10,10 @@ import {
   type TradeoffRun,
 } from "../../shared/jobs/tradeoff/tradeoffRun";
 import type { ProgressLine } from "./progressLine";
-import type { TradeoffPool } from "./tradeoffPool";
+import type { ThreadPool } from "./threadPool";
+import type { TradeoffAnswer, TradeoffTask } from "./tradeoffMessages";
+
+export type TradeoffPool = ThreadPool<TradeoffTask, TradeoffAnswer>;
 
 const standardMembers = 5;
 const standardMadeOff = 5e-4;
@@ -21,12 +24,13 @@ export async function search(
   first: TradeoffRun,
   progress: ProgressLine,
   onChange: (run: TradeoffRun) => void,
+  signal: AbortSignal,
 ): Promise<void> {
   let run = first;
   const started = performance.now();
   const before = runCounts(first).done;
   const handedOut = new Set<number>();
-  await pool.work(
+  await pool.workThrough(
     () => {
       if (isFinished(run)) return null;
       const [point] = nextPoints(run, 1, handedOut);
@@ -43,6 +47,7 @@ export async function search(
       const perPoint = (performance.now() - started) / Math.max(1, done - before);
       progress.update(done, total, `searching, about ${timeText(perPoint * (total - done))} left`);
     },
+    signal,
   );
 }
 
@@ -53,30 +58,31 @@ export async function reportMembers(
   run: TradeoffRun,
   goals: Parameters<typeof spreadMembers>[1],
   progress: ProgressLine,
+  signal: AbortSignal,
 ) {
   const chosen = spreadMembers(frontOf(run), goals, tradeoff?.reportedMembers ?? standardMembers);
-  const open = chosen.map(({ variables, goals: values }, i) => ({ index: i, variables, goals: values }));
-  const members: (TradeoffMember | null)[] = chosen.map(() => null);
-  const problems: string[] = [];
+  const madeOff = tradeoff?.madeOffMetres ?? standardMadeOff;
+  const tasks = chosen.map(
+    ({ variables, goals: values }, i) =>
+      ({ kind: "member", name: `Member ${i + 1}`, variables, goals: values, madeOff }) as const,
+  );
   const started = performance.now();
-  let done = 0;
-  await pool.work(
-    () => {
-      const point = open.shift();
-      if (point === undefined) return null;
-      const name = `Member ${point.index + 1}`;
-      return { kind: "member", ...point, name, madeOff: tradeoff?.madeOffMetres ?? standardMadeOff } as const;
-    },
-    (task, answer) => {
-      if (answer.kind !== "member") throw new Error("a thread answered what it was not asked");
-      if (answer.member.ok) members[task.index] = answer.member.value;
-      else problems.push(`${task.name}: ${answer.member.problem.message}`);
-      done++;
+  const answers = await pool.answers(
+    tasks,
+    (done) => {
       const left = ((performance.now() - started) / done) * (chosen.length - done);
       progress.update(done, chosen.length, `working out members of the front, about ${timeText(left)} left`);
     },
+    signal,
   );
-  return { found: members.filter((member) => member !== null), problems: problems.sort() };
+  const members: TradeoffMember[] = [];
+  const problems: string[] = [];
+  answers.forEach((answer, i) => {
+    if (answer.kind !== "member") throw new Error("a thread answered what it was not asked");
+    if (answer.member.ok) members.push(answer.member.value);
+    else problems.push(`${tasks[i].name}: ${answer.member.problem.message}`);
+  });
+  return { found: members, problems };
 }
 
 function timeText(milliseconds: number): string {

@@ -33,8 +33,8 @@ export const tradeoffCommand = subCommand({
     },
   },
   examples: ["trade-off cases/harbour-league-tradeoff.json --json --out front.json --resume search-state.json"],
-  notes: `Works in threads, one fewer than there are cores. Interrupted with Ctrl-C it keeps its state: the same command goes on
-from there and ends with the same answer.
+  notes: `Works in threads, one per core. Interrupted with Ctrl-C it keeps its state: the same command goes on from there and ends
+with the same answer.
 Exit status: 0 done; 1 no puck inside the rules was found, or a member of the front failed; 2 unusable input; 70 fault
 in the program; 130 interrupted.
 Results are screening estimates: they prove neither safety nor compliance.`,
