@@ -12,7 +12,7 @@ export function plateStations(count = 401): SideStations {
   const gradient = new Float64Array(count);
   const laminar = marchLaminar(arc, speed, gradient, 1, BLASIUS_THICKNESS * arc[1], BLASIUS_ENERGY_SHAPE);
   const curvature = new Float64Array(count);
-  return { count, arc, position: arc.map((_, i) => i), speed, gradient, curvature, laminar };
+  return { count, arc, position: arc.map((_, i) => i), speed, gradient, curvature, spacing: null, laminar };
 }
 
 /** Value at x of a table of rising abscissae, linear between its rows. */

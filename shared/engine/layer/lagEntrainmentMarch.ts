@@ -43,7 +43,8 @@ const SLOWEST_FALL = 1e-3;
 /**
  * Marches a turbulent layer by the lag-entrainment method to the end of the stations or to separation, with the
  * midpoint rule and steps that follow the layer's own memory length.
- * Source: Green, Weeks & Brooman (1977), ARC R&M 3791: momentum, entrainment and shear-stress lag.
+ * Source: Green, Weeks & Brooman (1977), ARC R&M 3791: momentum, entrainment and shear-stress lag. Where streamlines
+ * spread, theta falls with their spacing; the further effect of divergence on the stress is left out.
  * @param stations the side's edge speed; the march ends at its last station
  * @param reynolds U D / nu
  * @param roughnessRatio ks / D, 0 on a smooth wall
@@ -58,7 +59,7 @@ export function marchTurbulent(
   detachmentFriction: number,
   sink?: StationSink,
 ): TurbulentMarch {
-  const { arc, speed, gradient, count } = stations;
+  const { arc, speed, gradient, spacing, count } = stations;
   const end = arc[count - 1];
   let s = start.arc;
   let theta = start.momentumThickness;
@@ -85,6 +86,9 @@ export function marchTurbulent(
   let Cf = 0;
   let Cf0 = startFriction;
   const roughnessReynolds = roughnessRatio * reynolds;
+  const spreadAt = (i: number): number =>
+    spacing === null ? 0 : Math.log(spacing[i + 1] / spacing[i]) / (arc[i + 1] - arc[i]);
+  let spread = spreadAt(cell);
   const evaluate = (Ue: number, t: number, h: number, e: number): void => {
     Cf0 = roughFriction(Ue * t * reynolds, Ue * roughnessReynolds, Cf0);
     Cf = entrainmentFriction(h, plateShapeFactor(Cf0), Cf0);
@@ -96,7 +100,7 @@ export function marchTurbulent(
     const equilibriumStress = Math.max(1e-9, maximumStress(H1 * (wallFriction / 2 - (h + 1) * equilibriumP), Cf0));
     const HScale = 1 / (entrainmentShapeSlope(h) * t);
     relaxation = (0.02 * e + e * e + (0.8 * Cf0) / 3) / (0.01 + e);
-    thetaFree = wallFriction / 2;
+    thetaFree = wallFriction / 2 - t * spread;
     thetaPerGradient = -(h + 2) * perSpeed;
     HFree = (e - (H1 * wallFriction) / 2) * HScale;
     HPerGradient = H1 * (h + 1) * perSpeed * HScale;
@@ -104,7 +108,9 @@ export function marchTurbulent(
     CEPerGradient = -relaxation / Ue;
   };
   const speedAt = (position: number): number => {
+    const before = cell;
     while (cell < count - 2 && arc[cell + 1] <= position) cell++;
+    if (cell !== before) spread = spreadAt(cell);
     weight = (position - arc[cell]) / (arc[cell + 1] - arc[cell]);
     return speed[cell] + weight * (speed[cell + 1] - speed[cell]);
   };

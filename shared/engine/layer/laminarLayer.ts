@@ -1,5 +1,11 @@
 import { LAYER_NUMBERS } from "../constants/layerNumbers";
-import { SEPARATION_ENERGY_SHAPE, STAGNATION_ENERGY_SHAPE, STAGNATION_LAMBDA, similarClosure } from "./similarLayers";
+import {
+  SEPARATION_ENERGY_SHAPE,
+  STAGNATION_ENERGY_SHAPE,
+  STAGNATION_LAMBDA,
+  similarClosure,
+  stagnationLayer,
+} from "./similarLayers";
 
 /** A place where the layer leaves the wall for a short dip of the edge speed and comes back behind it. */
 export interface LaminarDip {
@@ -44,28 +50,36 @@ const SUBSTEPS_PER_MEMORY = 4;
 /**
  * Laminar layer by the momentum and energy integral equations, closed by the similar layers:
  *
- *     dT/ds   = 2 [S - (H + 2) lambda] / Ue                       T = theta^2 Re, lambda = T dUe/ds
+ *     dT/ds   = 2 [S - (H + 2) lambda] / Ue - 2 T (dh/ds) / h     T = theta^2 Re, lambda = T dUe/ds
  *     dH32/ds = [D - H32 S + (H - 1) H32 lambda] / (Ue T)
+ *
+ * h is the spacing of neighbouring streamlines: 1 in plane flow, the distance from the axis along a body of revolution,
+ * where the term is Mangler's (1948) transformation; Rott & Crabtree (1952), J. Aeronaut. Sci. 19, 553.
  *
  * The two-equation form goes back to Walz (1946) and Tani (1954), J. Aeronaut. Sci. 21, 487; the closure is in
  * similarLayers.ts. It separates Howarth's and the sine flow within 1 % of the exact solutions, where Thwaites'
  * single equation is 2.7 % late and 1.4 degrees early.
- * @param arc arc length from a plane stagnation point / D, shape [n], increasing from 0
+ * @param arc arc length from a stagnation point / D, shape [n], increasing from 0
  * @param speed edge speed / U, 0 at index 0 and above 0 after it, taken as linear over each step
  * @param gradient d(speed)/d(arc) at the stations
+ * @param spacing spacing of neighbouring streamlines in any unit, above 0 after index 0; null in plane flow
  */
 export function laminarLayer(
   arc: Readonly<Float64Array>,
   speed: Readonly<Float64Array>,
   gradient: Readonly<Float64Array>,
+  spacing: Readonly<Float64Array> | null = null,
 ): LaminarLayer {
   if (arc.length < 3 || speed.length !== arc.length || gradient.length !== arc.length) {
     throw new RangeError(
       `arc has ${arc.length} values, speed ${speed.length} and gradient ${gradient.length}; all need the same number, 3 or more.`,
     );
   }
-  const stagnationThickness = STAGNATION_LAMBDA / gradient[0];
-  return marchLaminar(arc, speed, gradient, 1, stagnationThickness, STAGNATION_ENERGY_SHAPE);
+  const { lambda, energyShape } =
+    spacing === null
+      ? { lambda: STAGNATION_LAMBDA, energyShape: STAGNATION_ENERGY_SHAPE }
+      : stagnationLayer((arc[1] * Math.log(spacing[2] / spacing[1])) / (arc[2] - arc[1]));
+  return marchLaminar(arc, speed, gradient, 1, lambda / gradient[0], energyShape, spacing);
 }
 
 /**
@@ -73,6 +87,7 @@ export function laminarLayer(
  * @param first station to start from; earlier stations take the start's values
  * @param thicknessSquared theta^2 Re / D^2 there, above 0
  * @param energyShape H32 there
+ * @param spacing as for {@link laminarLayer}
  */
 export function marchLaminar(
   arc: Readonly<Float64Array>,
@@ -81,6 +96,7 @@ export function marchLaminar(
   first: number,
   thicknessSquared: number,
   energyShape: number,
+  spacing: Readonly<Float64Array> | null = null,
 ): LaminarLayer {
   const count = arc.length;
   const thickness = new Float64Array(count);
@@ -108,6 +124,7 @@ export function marchLaminar(
       const middleSpeed = (speed[i] + speed[i + 1]) / 2;
       const substeps = Math.min(400, Math.ceil((SUBSTEPS_PER_MEMORY * step) / (middleSpeed * T)));
       const h = step / substeps;
+      const spread = spacing === null ? 0 : Math.log(spacing[i + 1] / spacing[i]) / step;
       // Shifts the linear gradient so that it adds up to the change of speed over the step.
       const shift = (speed[i + 1] - speed[i]) / step - (gradient[i] + gradient[i + 1]) / 2;
       for (let j = 0; j < substeps; j++) {
@@ -119,11 +136,11 @@ export function marchLaminar(
         const UeM = speed[i] + middleWeight * (speed[i + 1] - speed[i]);
         similarClosure(H32, closure);
         const lambda0 = T * slope0;
-        const TM = T + (h * (closure[1] - (closure[0] + 2) * lambda0)) / Ue0;
+        const TM = T + (h * (closure[1] - (closure[0] + 2) * lambda0)) / Ue0 - h * T * spread;
         const HM = H32 + (h / 2) * ((closure[2] - H32 * closure[1] + (closure[0] - 1) * H32 * lambda0) / (Ue0 * T));
         similarClosure(HM, closure);
         const lambdaM = TM * slopeM;
-        const TNext = T + (2 * h * (closure[1] - (closure[0] + 2) * lambdaM)) / UeM;
+        const TNext = T + (2 * h * (closure[1] - (closure[0] + 2) * lambdaM)) / UeM - 2 * h * TM * spread;
         const change = (h * (closure[2] - HM * closure[1] + (closure[0] - 1) * HM * lambdaM)) / (UeM * TM);
         if (H32 + change <= SEPARATION_ENERGY_SHAPE) {
           const share = change < 0 ? Math.max(0, Math.min(1, (SEPARATION_ENERGY_SHAPE - H32) / change)) : 0;

@@ -19,6 +19,8 @@ export interface SideStations {
   readonly gradient: Float64Array;
   /** Curvature of the wall * D, positive where convex. */
   readonly curvature: Float64Array;
+  /** Spacing of neighbouring streamlines in any unit; null in plane flow, where it does not change. */
+  readonly spacing: Float64Array | null;
   /** The laminar layer, as far as it stays attached. */
   readonly laminar: LaminarLayer;
 }
@@ -94,7 +96,7 @@ export function sideStations(
 
   const gradient = gradientAlong(nodes, velocity, position, referenceWidth);
   const laminar = laminarLayer(arc, speed, gradient);
-  return { count: size, arc, position, speed, gradient, curvature, laminar };
+  return { count: size, arc, position, speed, gradient, curvature, spacing: null, laminar };
 }
 
 /** Value of a station array at a fractional station. */

@@ -1,3 +1,5 @@
+import { findRoot } from "../../numerics/rootFinder";
+
 /**
  * Laminar closure from the similar layers of Falkner & Skan (1931), Phil. Mag. 12, 865: shape factor, shear and
  * dissipation as functions of the energy shape factor H32 = theta3 / theta.
@@ -55,6 +57,26 @@ export function similarClosure(energyShape: number, out: Float64Array): void {
   out[0] = CLOSURE[j] + weight * (CLOSURE[j + 3] - CLOSURE[j]);
   out[1] = CLOSURE[j + 1] + weight * (CLOSURE[j + 4] - CLOSURE[j + 1]);
   out[2] = CLOSURE[j + 2] + weight * (CLOSURE[j + 5] - CLOSURE[j + 2]);
+}
+
+/**
+ * The layer at a stagnation point where the spacing of streamlines grows as s^spread: 0 in plane flow, 1 on the axis of a
+ * body of revolution, between them on other bodies. There theta is constant: S = (H + 2 + spread) lambda and
+ * D = H32 S - (H - 1) H32 lambda. By Mangler's transformation it is the similar layer of Ue ~ x^(1 / (1 + 2 spread)).
+ * @returns lambda = theta^2 (dUe/ds) / nu and H32
+ */
+export function stagnationLayer(spread: number): { readonly lambda: number; readonly energyShape: number } {
+  const closure = new Float64Array(3);
+  const lambdaAt = (H32: number): number => {
+    similarClosure(H32, closure);
+    return closure[1] / (closure[0] + 2 + spread);
+  };
+  const excess = (H32: number): number => {
+    const lambda = lambdaAt(H32);
+    return closure[2] - H32 * closure[1] + (closure[0] - 1) * H32 * lambda;
+  };
+  const energyShape = findRoot(excess, 1.56, LARGEST_ENERGY_SHAPE, { tolerance: 1e-9 });
+  return { lambda: lambdaAt(energyShape), energyShape };
 }
 
 function tabulate(): Float64Array {
