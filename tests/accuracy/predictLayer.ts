@@ -77,6 +77,7 @@ function plate(
     speed: Float64Array.of(1, 1),
     gradient: new Float64Array(2),
     curvature: new Float64Array(2),
+    spacing: null,
     laminar: {
       thickness: new Float64Array(2),
       lambda: new Float64Array(2),
