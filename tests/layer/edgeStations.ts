@@ -25,6 +25,7 @@ export function edgeStations(
     speed,
     gradient,
     curvature: new Float64Array(count).fill(curvature),
+    spacing: null,
     laminar: laminarLayer(arc, speed, gradient),
   };
 }
