@@ -6,11 +6,13 @@ export interface FlowCondition {
   readonly sandGrainRoughnessRatio: number;
   /** Free-stream turbulence intensity, a fraction (0.001 is 0.1 %). */
   readonly turbulenceIntensity: number;
+  /** None when left out. */
   readonly trips?: readonly Trip[];
 }
 
 /** A wire, step or ridge that forces transition. It is fixed to the body. */
 export interface Trip {
+  /** The side it is on, at zero incidence. */
   readonly side: "upper" | "lower";
   /** Arc length from the section's nose / D, above 0. */
   readonly arcRatio: number;

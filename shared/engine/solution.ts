@@ -3,8 +3,10 @@ import type { Problem } from "../result";
 /** How the layer on one side ends. */
 export type SideState = "laminar separation" | "separation bubble" | "turbulent separation";
 
+/** What turned a layer turbulent. */
 export type TransitionCause = "natural" | "roughness" | "trip" | "separated shear layer";
 
+/** Kind of separated flow, by how the layers of both sides end; named as on a circular cylinder. */
 export type Regime = "subcritical" | "critical" | "supercritical" | "transcritical";
 
 /** Boundary layer along one side, from the front stagnation point to separation. Arrays have shape [stations]. */
@@ -15,6 +17,7 @@ export interface LayerProfile {
   readonly edgeSpeed: Float64Array;
   /** theta / D. */
   readonly momentumThickness: Float64Array;
+  /** H = delta* / theta. */
   readonly shapeFactor: Float64Array;
   /** Skin friction on the local dynamic pressure, Cf = tau / (rho Ue^2 / 2). */
   readonly skinFriction: Float64Array;
@@ -22,7 +25,9 @@ export interface LayerProfile {
   readonly layerKind: Uint8Array;
 }
 
+/** The layer of one side and how it ends. */
 export interface SideSolution {
+  /** How the layer ends. */
   readonly state: SideState;
   /** Arc length from the front stagnation point / D. */
   readonly separationArc: number;
@@ -30,16 +35,24 @@ export interface SideSolution {
   readonly separationAngle: number;
   /** Position of separation on the contour: arc length from the nose, counter-clockwise, m. */
   readonly separationContourArc: number;
+  /** null when the layer stays laminar. */
   readonly transitionCause: TransitionCause | null;
   /** Arc / D from the stagnation point where transition ends the laminar layer; null when it stays laminar. */
   readonly transitionArc: number | null;
   /** Laminar separation and turbulent reattachment, arc / D, when there is a bubble. */
-  readonly bubble: { readonly separationArc: number; readonly reattachmentArc: number } | null;
+  readonly bubble: {
+    /** Laminar separation, arc / D from the front stagnation point. */
+    readonly separationArc: number;
+    /** Turbulent reattachment, arc / D from the front stagnation point. */
+    readonly reattachmentArc: number;
+  } | null;
+  /** The layer itself. */
   readonly layer: LayerProfile;
 }
 
 /** One steady state of the separated flow. Coefficients are on the reference width, per unit span. */
 export interface SectionState {
+  /** By the layers of both sides. */
   readonly regime: Regime;
   /** True when a section that is symmetric about the stream sheds differently on its two sides. */
   readonly oneSided: boolean;
@@ -48,16 +61,25 @@ export interface SectionState {
    * the flow is held on that switch, as a mixture of the two in time.
    */
   readonly onSwitch: boolean;
+  /** The side on the left of the stream. */
   readonly upper: SideSolution;
+  /** The side on its right. */
   readonly lower: SideSolution;
   /** Surface speed / U on the separation streamlines, k = sqrt(1 - Cpb). */
   readonly separationSpeedRatio: number;
+  /** Cpb, uniform behind the separation points. */
   readonly basePressureCoefficient: number;
+  /** Lowest Cp on the surface. */
   readonly minimumPressureCoefficient: number;
+  /** S = f D / U. */
   readonly strouhal: number;
+  /** The share of the pressures in the drag coefficient. */
   readonly pressureDragCoefficient: number;
+  /** The share of skin friction in the drag coefficient. */
   readonly frictionDragCoefficient: number;
+  /** Cd = drag per span / (rho U^2 D / 2). */
   readonly dragCoefficient: number;
+  /** Cl on the same width, positive upward. */
   readonly liftCoefficient: number;
   /** Displacement width of the wake / D. */
   readonly wakeWidth: number;
@@ -71,9 +93,11 @@ export interface SectionState {
 
 /** Everything found for one condition: all steady states, and which of them a slow change of speed would sit on. */
 export interface ConditionOutcome {
+  /** From early to late separation. */
   readonly states: readonly SectionState[];
-  /** Index into states for a slowly rising and a slowly falling speed; null when nothing converged. */
+  /** Index into states for a slowly rising speed; null when nothing converged. */
   readonly rising: number | null;
+  /** Index into states for a slowly falling speed; null when nothing converged. */
   readonly falling: number | null;
   /** Why a state is missing; null when all is well. */
   readonly problem: Problem | null;

@@ -1,11 +1,33 @@
 /** A fluid as a person names it. Temperatures in degrees Celsius, as on a pool's notice board. */
 export type FluidSpec =
-  | { readonly kind: "freshWater"; readonly temperatureCelsius: number }
-  | { readonly kind: "seaWater"; readonly temperatureCelsius: number; readonly salinityGramsPerKilogram: number }
-  | { readonly kind: "dryAir"; readonly temperatureCelsius: number; readonly pressurePascals: number }
   | {
+      /** Air-free water without salt. */
+      readonly kind: "freshWater";
+      /** Its range is that of the model, see freshWater.ts. */
+      readonly temperatureCelsius: number;
+    }
+  | {
+      /** Standard sea water. */
+      readonly kind: "seaWater";
+      /** Its range is that of the model, see seaWater.ts. */
+      readonly temperatureCelsius: number;
+      /** Absolute salinity, g/kg; the oceans have about 35. */
+      readonly salinityGramsPerKilogram: number;
+    }
+  | {
+      /** Dry air as an ideal gas. */
+      readonly kind: "dryAir";
+      /** Its range is that of the model, see dryAir.ts. */
+      readonly temperatureCelsius: number;
+      /** Absolute pressure, Pa; 101325 at sea level. */
+      readonly pressurePascals: number;
+    }
+  | {
+      /** Any other fluid, by its properties. */
       readonly kind: "userFluid";
+      /** rho, kg/m^3. */
       readonly densityKilogramsPerCubicMetre: number;
+      /** nu, m^2/s. */
       readonly kinematicViscositySquareMetresPerSecond: number;
     };
 

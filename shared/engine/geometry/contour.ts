@@ -11,6 +11,7 @@ export interface Contour {
   readonly perimeter: number;
   /** Enclosed area, m^2. */
   readonly area: number;
+  /** Of the enclosed area, m. */
   readonly centroid: readonly [number, number];
   /** Position, unit tangent (counter-clockwise) and curvature (1/m, positive where convex) at an arc length, m; periodic. */
   at(arc: number): ContourPoint;
@@ -22,7 +23,12 @@ export interface Contour {
    * For families that have one: a smooth parameter t, 0 at the nose and 2 pi after one turn, whose equal steps suit a
    * panel method. Gives the arc length, m, and its derivative by t.
    */
-  readonly naturalParameter?: (t: number) => { readonly arc: number; readonly arcRate: number };
+  readonly naturalParameter?: (t: number) => {
+    /** Arc length from the nose, m. */
+    readonly arc: number;
+    /** Its derivative by t, m. */
+    readonly arcRate: number;
+  };
 }
 
 /** A short stretch of a contour: its middle (arc length from the nose, m), its length (m) and how far it turns. */
@@ -33,10 +39,16 @@ export interface ContourBend {
   readonly turning: number;
 }
 
+/** A point of a contour, its tangent and its curvature. */
 export interface ContourPoint {
+  /** Position, m. */
   readonly x: number;
+  /** Position, m. */
   readonly y: number;
+  /** Unit tangent, counter-clockwise. */
   readonly tangentX: number;
+  /** Unit tangent, counter-clockwise. */
   readonly tangentY: number;
+  /** 1/m, positive where convex. */
   readonly curvature: number;
 }

@@ -14,18 +14,23 @@ export type SectionSpec =
   | RoundedTriangleSpec
   | FreeContourSpec;
 
+/** The name of a family. */
 export type SectionFamily = SectionSpec["family"];
 
 /** The specification of one family. */
 export type SpecOf<F extends SectionFamily> = Extract<SectionSpec, { family: F }>;
 
+/** A circular cylinder. */
 export interface CircleSpec {
+  /** Tells the families apart. */
   readonly family: "circle";
   /** m */
   readonly diameter: number;
 }
 
+/** An ellipse with its axes along and across the stream at zero incidence. */
 export interface EllipseSpec {
+  /** Tells the families apart. */
   readonly family: "ellipse";
   /** Axis along x, m. */
   readonly length: number;
@@ -33,7 +38,9 @@ export interface EllipseSpec {
   readonly height: number;
 }
 
+/** A rectangle whose four edges are rounded alike. */
 export interface RoundedRectangleSpec {
+  /** Tells the families apart. */
   readonly family: "roundedRectangle";
   /** Along x, m. */
   readonly length: number;
@@ -45,6 +52,7 @@ export interface RoundedRectangleSpec {
 
 /** |2x/length|^exponent + |2y/height|^exponent = 1. */
 export interface SuperellipseSpec {
+  /** Tells the families apart. */
   readonly family: "superellipse";
   /** Along x, m. */
   readonly length: number;
@@ -56,6 +64,7 @@ export interface SuperellipseSpec {
 
 /** A rectangle with two semicircular ends, on its shorter sides. */
 export interface StadiumSpec {
+  /** Tells the families apart. */
   readonly family: "stadium";
   /** Along x over all, m. */
   readonly length: number;
@@ -65,6 +74,7 @@ export interface StadiumSpec {
 
 /** A rectangle whose four edges are cut straight. The six or eight corners left over are rounded by cornerRadius. */
 export interface BevelledRectangleSpec {
+  /** Tells the families apart. */
   readonly family: "bevelledRectangle";
   /** Along x, m; of the sharp outline, which rounding shortens only where the bevels meet in a point. */
   readonly length: number;
@@ -80,6 +90,7 @@ export interface BevelledRectangleSpec {
 
 /** A half-ellipse nose, straight sides, and a flat face with two rounded corners. */
 export interface DShapeSpec {
+  /** Tells the families apart. */
   readonly family: "dShape";
   /** Along x over all, m. */
   readonly length: number;
@@ -98,6 +109,7 @@ export interface DShapeSpec {
 
 /** A regular polygon with rounded corners. */
 export interface RoundedPolygonSpec {
+  /** Tells the families apart. */
   readonly family: "roundedPolygon";
   /** Number of sides, a whole number from 3 to 24. */
   readonly sides: number;
@@ -111,6 +123,7 @@ export interface RoundedPolygonSpec {
 
 /** An isosceles triangle, symmetric about the x axis, with rounded corners. */
 export interface RoundedTriangleSpec {
+  /** Tells the families apart. */
   readonly family: "roundedTriangle";
   /** Along x over all, after rounding, m. */
   readonly length: number;
@@ -124,6 +137,7 @@ export interface RoundedTriangleSpec {
 
 /** A closed smooth curve through given points. */
 export interface FreeContourSpec {
+  /** Tells the families apart. */
   readonly family: "freeContour";
   /** [x, y] pairs along the contour in either direction, m; 8 to 2000 of them; a repeated first point is dropped. */
   readonly points: readonly (readonly [number, number])[];

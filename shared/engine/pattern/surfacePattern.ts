@@ -1,5 +1,6 @@
 /** A regular pattern on a surface. Lengths in m. */
 export interface SurfacePattern {
+  /** What repeats on the surface. */
   readonly kind: "grooves" | "ridges" | "dimples";
   /** Depth of grooves and dimples, height of ridges. */
   readonly depth: number;

@@ -1,6 +1,8 @@
 /** One published drag curve: Reynolds number on the diameter, drag coefficient on the frontal area. */
 export interface PublishedDragCurve {
+  /** For legends. */
   readonly name: string;
+  /** Author, year, publication; who digitised it. */
   readonly source: string;
   /** What to keep in mind when a computed curve is held against it. */
   readonly remark: string;
@@ -84,4 +86,5 @@ export const offshoreDesignCurve: PublishedDragCurve = {
   ],
 };
 
+/** The published curves that a computed one is held against. */
 export const publishedSmoothCylinderCurves: readonly PublishedDragCurve[] = [wieselsberger1922, offshoreDesignCurve];

@@ -5,6 +5,7 @@ import type { PreparedSection } from "../solve/preparedSection";
 
 /** Lines for a drawing of the flow: x, y interleaved, m, body axes. */
 export interface FlowPicture {
+  /** From above to below upstream of the section. */
   readonly streamlines: readonly Float64Array[];
   /** Free shear layers from the separation points downstream. */
   readonly upperShear: Float64Array;

@@ -14,6 +14,7 @@ import { flowCondition, type Stream } from "./stream";
 
 /** A section with its flow prepared: good for any number of streams at its incidence. */
 export interface PreparedShape {
+  /** The prepared flow, for solveCondition. */
   readonly section: PreparedSection;
   /** What its contour is, for results. */
   readonly name: string;
@@ -23,6 +24,7 @@ export interface PreparedShape {
   readonly floorGap: number | null;
   /** D, across the stream, m. */
   readonly referenceWidth: number;
+  /** Even. */
   readonly panelCount: number;
 }
 

@@ -12,6 +12,7 @@ import { insideHull } from "./insideHull";
 import type { SectionDescription } from "./sectionDescription";
 import { familyNames, shapeFamily } from "./shapeFamily";
 
+/** Where a section and its condition stand among those of published values. */
 export type Applicability = "inside the checked range" | "between checked shapes" | "outside: do not rely on it";
 
 export interface JudgedApplicability {
