@@ -15,12 +15,11 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
-const kept = join(root, "dist", "command");
 /** Builds of other sources are kept this long: a command that was started from one may still load a part of it. */
 const keptMilliseconds = 24 * 3600 * 1000;
 
 /** Everything that the build depends on. */
-function sourceFiles() {
+function sourceFiles(root) {
   const inside = (folder) =>
     readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
       .filter((entry) => entry.isFile())
@@ -29,10 +28,14 @@ function sourceFiles() {
   return [...single, ...inside("shared"), ...inside("src/cli")].sort();
 }
 
-/** A word for the contents of the sources: equal sources have equal words. */
-function stampOfSources() {
+/**
+ * A word for the contents of the sources in a project's folder: equal sources have equal words.
+ * @param {string} root
+ * @returns {string}
+ */
+export function sourceStamp(root) {
   const hash = createHash("sha256");
-  for (const file of sourceFiles())
+  for (const file of sourceFiles(root))
     hash
       .update(`${file.slice(root.length)}\0`)
       .update(readFileSync(file))
@@ -43,10 +46,11 @@ function stampOfSources() {
 /**
  * The folder with a build of the sources as they are now; built first when there is none. A build is made aside and
  * appears whole, under a name made of its sources, so that commands that start at the same time do not disturb each other.
+ * @param {string} kept where builds are kept
  * @returns {Promise<string>}
  */
-export async function currentBuild() {
-  const folder = join(kept, stampOfSources());
+export async function currentBuild(kept = join(root, "dist", "command")) {
+  const folder = join(kept, sourceStamp(root));
   if (existsSync(folder)) return folder;
   const { buildLibrary } = await import("./libraryBuild.mjs");
   mkdirSync(kept, { recursive: true });
@@ -61,11 +65,11 @@ export async function currentBuild() {
     // Another process was quicker.
     if (!existsSync(folder)) throw error;
   }
-  removeOld(folder);
+  removeOld(kept, folder);
   return folder;
 }
 
-function removeOld(current) {
+function removeOld(kept, current) {
   for (const name of readdirSync(kept)) {
     const folder = join(kept, name);
     if (folder === current) continue;

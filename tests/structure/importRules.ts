@@ -82,6 +82,12 @@ export default {
     ...upward("shared", floors),
     ...upward("shared/engine", engineFloors),
     ...upward("shared/jobs", jobFloors),
+    {
+      name: "the public list is for others",
+      severity: "error",
+      from: { path: "^(shared|workers|src)/" },
+      to: { path: "^shared/engine/index\\.ts$" },
+    },
     { name: "not found", severity: "error", from: {}, to: { couldNotResolve: true } },
   ],
   options: {

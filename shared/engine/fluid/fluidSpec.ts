@@ -1,17 +1,17 @@
 /** A fluid as a person names it. Temperatures in degrees Celsius, as on a pool's notice board. */
 export type FluidSpec =
   | {
-      /** Air-free water without salt. */
+      /** Water without salt. */
       readonly kind: "freshWater";
       /** Its range is that of the model, see freshWater.ts. */
       readonly temperatureCelsius: number;
     }
   | {
-      /** Standard sea water. */
+      /** Sea water. */
       readonly kind: "seaWater";
       /** Its range is that of the model, see seaWater.ts. */
       readonly temperatureCelsius: number;
-      /** Absolute salinity, g/kg; the oceans have about 35. */
+      /** Grams of salt per kilogram of sea water; the oceans have about 35. */
       readonly salinityGramsPerKilogram: number;
     }
   | {
