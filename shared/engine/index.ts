@@ -30,9 +30,13 @@ export type {
 } from "./geometry/sectionSpec";
 export { equivalentRoughness, type PatternEstimate } from "./pattern/equivalentRoughness";
 export type { SurfacePattern } from "./pattern/surfacePattern";
-export { type PublishedDragCurve, publishedSmoothCylinderCurves } from "./reference/smoothCylinderCurve";
 export { type FlowPicture, flowPicture } from "./section/flowPicture";
+export type { PlacedSection } from "./section/placedSection";
 export { type PreparedShape, prepareShape } from "./section/prepareShape";
+export type { Branch, ResultRow } from "./section/resultRow";
+export { type SolvedSection, solveSection } from "./section/solveSection";
+export { type SolvedStream, solveStreams } from "./section/solveStreams";
+export type { Stream, StreamFluid, StreamTrip } from "./section/stream";
 export type {
   ConditionOutcome,
   LayerProfile,
@@ -42,5 +46,5 @@ export type {
   SideState,
   TransitionCause,
 } from "./solution";
-export { solveCondition } from "./solve/solveCondition";
 export type { Applicability } from "./trust/applicability";
+export type { JudgedDragBand } from "./trust/judgedDragBand";

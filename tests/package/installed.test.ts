@@ -17,11 +17,11 @@ beforeAll(() => {
 afterAll(() => installed?.remove());
 
 /** The lines that the README promises. */
-const fiveLines = `import { buildContour, prepareShape, solveCondition } from "wakewright";
-const contour = buildContour({ family: "circle", diameter: 0.08 });
-const shape = contour.ok ? prepareShape(contour.value, 0, 200) : contour;
+const fiveLines = `import { solveSection } from "wakewright";
 const stream = { reynolds: 1.18e5, sandGrainRoughnessRatio: 1e-5, turbulenceIntensity: 1e-3 };
-if (shape.ok) SHOW(solveCondition(shape.value.section, stream).states[0].dragCoefficient);
+const solved = solveSection({ section: { family: "circle", diameter: 0.08 } }, stream);
+if (!solved.ok) throw new Error(solved.problem.message);
+SHOW(solved.value.states[0].dragCoefficient);
 `;
 
 /** DNV-RP-C205 (edition 2025-04), smooth cylinder: Cd at Re 1.18e5, and how far the engine may be from it. */

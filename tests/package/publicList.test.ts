@@ -12,7 +12,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 describe("the public list of the engine", () => {
   it("has no name and no property that says nothing of itself", () => {
     const names = publicNames(listFile);
-    expect([...names.values()].flat()).toEqual(expect.arrayContaining(["buildContour", "SectionState", "Result"]));
+    expect([...names.values()].flat()).toEqual(expect.arrayContaining(["solveSection", "SectionState", "Result"]));
     expect([...names].flatMap(([file, own]) => undocumentedNames(file, own))).toEqual([]);
   });
 

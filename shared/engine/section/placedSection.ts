@@ -3,6 +3,7 @@ import type { SectionSpec } from "../geometry/sectionSpec";
 
 /** A section as it lies in the stream: SI units and radians. */
 export interface PlacedSection<Section extends SectionSpec | Contour = SectionSpec | Contour> {
+  /** By family and dimensions, or as a contour. */
   readonly section: Section;
   /** Nose up, rad; 0 when left out. */
   readonly incidence?: number;

@@ -5,6 +5,7 @@ import type { JudgedDragBand } from "../trust/judgedDragBand";
 import type { SolvedStream } from "./solveStreams";
 import { speedOf } from "./stream";
 
+/** What a slowly rising or a slowly falling speed sits on. */
 export type Branch = "rising" | "falling";
 
 /** What every area coefficient of a result refers to. */
@@ -15,56 +16,81 @@ export const referenceAreaText = "frontal width x span";
  * their units where they are not ratios. What did not converge is null, with the reason in `problem`.
  */
 export interface ResultRow {
+  /** Name of the section. */
   readonly section: string;
-  /** The key that the section sweeps and its value; null without a sweep. */
+  /** The key that the section sweeps; null without a sweep. */
   readonly sweepKey: string | null;
+  /** In the unit that the key names; null without a sweep. */
   readonly sweepValue: number | null;
+  /** Nose up. */
   readonly incidenceDegrees: number;
   /** Gap to a floor below; null without a floor. At 0 nothing is said of the lower side and of the lift. */
   readonly floorGapMetres: number | null;
+  /** Re = U D / nu. */
   readonly reynolds: number;
   /** null when the case names no fluid. */
   readonly speedMetresPerSecond: number | null;
   /** ks / D. */
   readonly sandGrainRoughnessRatio: number;
+  /** Free-stream turbulence intensity. */
   readonly turbulencePercent: number;
+  /** Which of the steady states this is. */
   readonly branch: Branch;
+  /** False when no steady state was found; the keys that depend on one are then null. */
   readonly converged: boolean;
+  /** Kind of separated flow. */
   readonly regime: Regime | null;
   /** True when a section that is symmetric about the stream sheds differently on its two sides. */
   readonly oneSided: boolean | null;
   /** True where the flow is held on the switch between two kinds of layer, a mixture of the two in time. */
   readonly onSwitch: boolean | null;
+  /** How the upper layer ends. */
   readonly separationStateUpper: SideState | null;
+  /** How the lower layer ends. */
   readonly separationStateLower: SideState | null;
+  /** What turned the upper layer turbulent; null also when it stays laminar. */
   readonly transitionCauseUpper: TransitionCause | null;
+  /** What turned the lower layer turbulent; null also when it stays laminar. */
   readonly transitionCauseLower: TransitionCause | null;
   /** Angle at the section's centre from the front, for any shape. */
   readonly separationAngleUpperDegrees: number | null;
+  /** Angle at the section's centre from the front, for any shape. */
   readonly separationAngleLowerDegrees: number | null;
   /** Arc length from the front stagnation point / reference width. */
   readonly separationArcUpper: number | null;
+  /** Arc length from the front stagnation point / reference width. */
   readonly separationArcLower: number | null;
+  /** Cpb, uniform behind the separation points. */
   readonly basePressureCoefficient: number | null;
+  /** Lowest Cp on the surface. */
   readonly minimumPressureCoefficient: number | null;
   /** S = f D / U. */
   readonly strouhal: number | null;
+  /** Of one vortex pair; null without a fluid. */
   readonly sheddingFrequencyHertz: number | null;
+  /** The share of the pressures in the drag coefficient. */
   readonly pressureDragCoefficient: number | null;
+  /** The share of skin friction in the drag coefficient. */
   readonly frictionDragCoefficient: number | null;
+  /** Cd = drag per span / (rho U^2 D / 2). */
   readonly dragCoefficient: number | null;
   /** 90 % band of the drag coefficient by the errors against published values; null where none was worked out. */
   readonly dragCoefficientLow: number | null;
+  /** Upper end of the same band. */
   readonly dragCoefficientHigh: number | null;
   /** Whether the engine was compared with published values at such a section and condition. */
   readonly applicability: Applicability | null;
   /** What was not compared, in one sentence; null inside the checked range. */
   readonly applicabilityReason: string | null;
+  /** Cl on the same width, positive upward. */
   readonly liftCoefficient: number | null;
+  /** null without a fluid of known density. */
   readonly dragPerSpanNewtonsPerMetre: number | null;
   /** D, the section's extent across the stream, m. */
   readonly referenceWidth: number;
+  /** What area coefficients refer to. */
   readonly referenceArea: typeof referenceAreaText;
+  /** null when the section could not be prepared. */
   readonly panelCount: number | null;
   /** Steady states found at this condition, the ones on neither branch included. */
   readonly stateCount: number;

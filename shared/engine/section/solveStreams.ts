@@ -10,8 +10,11 @@ import { flowCondition, type Stream } from "./stream";
 
 /** One stream solved: all steady states, which of them a rising and a falling speed sit on, and how far to trust them. */
 export interface SolvedStream {
+  /** As it was asked for. */
   readonly stream: Stream;
+  /** The same over the reference width. */
   readonly condition: FlowCondition;
+  /** All steady states, and which of them a rising and a falling speed sit on. */
   readonly outcome: ConditionOutcome;
   /** 90 % bands of the drag coefficients of the outcome's states, in their order; empty where none were asked for. */
   readonly bands: readonly JudgedDragBand[];

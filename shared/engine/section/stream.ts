@@ -16,6 +16,7 @@ export type Stream = StreamSpeed &
   WallRoughness & {
     /** Fraction. */
     readonly turbulenceIntensity: number;
+    /** None when left out. */
     readonly trips?: readonly StreamTrip[];
   };
 
@@ -44,8 +45,29 @@ export type WallRoughness =
     };
 
 /** A trip, its arc length from the section's nose and its height in m or over D. */
-export type StreamTrip = { readonly side: Trip["side"] } & ({ readonly arc: number } | { readonly arcRatio: number }) &
-  ({ readonly height: number } | { readonly heightRatio: number });
+export type StreamTrip = {
+  /** The side it is on, at zero incidence. */
+  readonly side: Trip["side"];
+} & (
+  | {
+      /** Arc length from the nose, m. */
+      readonly arc: number;
+    }
+  | {
+      /** Arc length from the nose / D. */
+      readonly arcRatio: number;
+    }
+) &
+  (
+    | {
+        /** m */
+        readonly height: number;
+      }
+    | {
+        /** Height / D. */
+        readonly heightRatio: number;
+      }
+  );
 
 /**
  * The dimensionless condition of a stream.
