@@ -22,6 +22,12 @@ const solves = {
   denseSolve1600: denseSolve(1600),
 };
 
+/** Medians over that of one 200-panel solve by the library's LU, in the same run: what compares between machines. */
+const timesOfLibrarySolve200 = {
+  newShape200: shape.medianMilliseconds / solves.denseSolve200.libraryMilliseconds,
+  dragCurve60x4: curve.medianMilliseconds / solves.denseSolve200.libraryMilliseconds,
+};
+
 /** The page in a real browser, or in words why there is none. */
 async function pageFigures(): Promise<DragFigures | string> {
   try {
@@ -40,6 +46,7 @@ const report = {
   machine: { node: process.version, processor: cpus()[0]?.model ?? "unknown", cores: cpus().length },
   newShape200: shape,
   dragCurve60x4: curve,
+  timesOfLibrarySolve200,
   ...solves,
   pageDragging: page,
   peakMemoryMegabytes: {
@@ -61,6 +68,8 @@ if (values.json === true) {
         `${name.padEnd(15)}${milliseconds(timing.medianMilliseconds)}  (${timing.fastestMilliseconds.toFixed(2)} to ${timing.slowestMilliseconds.toFixed(2)}, ${timing.repeats} runs)  ${timing.what}`,
     ),
     `${"".padEnd(15)}${milliseconds(curve.sweepsOnlyMilliseconds)}  of dragCurve60x4 without preparing the circle`,
+    "",
+    `In solves of a 200 x 200 system by the library's LU (${solves.denseSolve200.libraryMilliseconds.toFixed(2)} ms): newShape200 ${timesOfLibrarySolve200.newShape200.toFixed(2)}, dragCurve60x4 ${timesOfLibrarySolve200.dragCurve60x4.toFixed(1)}`,
     "",
     ...Object.entries(solves).map(
       ([name, solve]) =>

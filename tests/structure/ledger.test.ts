@@ -117,7 +117,7 @@ describe("the ledger", () => {
       for (const place of usedIn) {
         const [file, name] = place.split("#");
         expect(existsSync(join(shared, file)), file).toBe(true);
-        expect(codeOf(file)).toMatch(new RegExp(`(function|const) ${name}\\b`));
+        expect(codeOf(file)).toMatch(new RegExp(`(function|const|class) ${name}\\b`));
       }
     },
   );

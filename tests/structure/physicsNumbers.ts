@@ -36,9 +36,9 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/layer/abuGhannamShaw.ts": { published: "all" },
   "engine/layer/lagEntrainment.ts": { remembered: "all" },
   "engine/layer/lagEntrainmentMarch.ts": {
-    remembered: [0.02, 0.8, 0.01, 2.8],
-    resolution: [0.01, 2e-4, 0.05, 6000, 1e-3, 1e-9, 1e-12, 0.7, 0.8, 0.004, 1.05, 0.009],
+    resolution: [0.01, 2e-4, 0.05, 6000, 1e-3, 1e-12, 0.7, 0.8, 0.004, 1.05, 0.009],
   },
+  "engine/layer/lagEntrainmentPoint.ts": { remembered: [0.02, 0.8, 0.01, 2.8], resolution: [3, 1e-9] },
   "engine/layer/laminarLayer.ts": { resolution: [0.02, 4, 400] },
   "engine/layer/layerProfile.ts": { resolution: [0, 1, 2] },
   "engine/layer/sideLayer.ts": { resolution: [1e-6] },
@@ -66,7 +66,7 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/solve/restingFixedPoints.ts": { resolution: [48, 0.02, 0.97] },
   "engine/solve/separationSearch.ts": { resolution: [2e-5, 1e-3, 40, 0.98, 0.02, 3] },
   "engine/solve/settleTogether.ts": { resolution: [0.05, 2, 8] },
-  "engine/solve/symmetricFixedPoints.ts": { resolution: [2] },
+  "engine/solve/symmetricFixedPoints.ts": { resolution: [8, 2, 1] },
   "engine/solve/twoSidedFixedPoints.ts": { resolution: [26, 0.01, 24, 4, 0.1, 0.36, 0.6, 400, 0.03, 0.62] },
 
   "engine/axial/axialFlow.ts": { resolution: [3] },

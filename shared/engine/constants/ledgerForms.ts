@@ -71,7 +71,7 @@ export const LEDGER_FORMS: readonly LedgerForm[] = [
     restsOn: "Green, Weeks & Brooman (1977), ARC R&M 3791",
     usedIn: [
       "engine/layer/lagEntrainment.ts#entrainmentShapeFactor",
-      "engine/layer/lagEntrainmentMarch.ts#marchTurbulent",
+      "engine/layer/lagEntrainmentPoint.ts#LagEntrainmentPoint",
       "engine/roughness/plateFriction.ts#smoothFriction",
     ],
   },

@@ -5,24 +5,47 @@ import type { PreparedSection } from "./preparedSection";
 import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
 import { type Bracket, closeBracket, isBracket, type SideProbe, separatesThere } from "./separationSearch";
 
-/** Every how many tabulated wakes the layers are followed while looking for a crossing. */
-const SCAN_STRIDE = 2;
+/** Every how many tabulated wakes the layers are followed while looking for a crossing: everywhere, and at least where one may be. */
+const COARSE_STRIDE = 8;
+const FINE_STRIDE = 2;
+/** A residual larger than this many times the way to the next probe does not pass through zero and back on that way. */
+const HIDING_SLOPE = 1;
 
 /**
  * All stable symmetric fixed points of the separation map, front to rear: the layer is still attached at separation
- * points a little ahead and has separated at points a little behind. Two states closer together than the scan's stride
- * are not told apart.
+ * points a little ahead and has separated at points a little behind. Two states closer together than the scan's fine
+ * stride are not told apart.
  */
 export function symmetricFixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
   const { wakes } = section;
   const found: FixedPoint[] = [];
-  let previous = wakes.length > 0 ? probeFlow(section, condition, wakes[0]) : null;
-  for (let i = SCAN_STRIDE; previous !== null && i - SCAN_STRIDE < wakes.length - 1; i += SCAN_STRIDE) {
-    const probe = probeFlow(section, condition, wakes[Math.min(i, wakes.length - 1)]);
-    if (isBracket(previous, probe)) found.push(closeSymmetric(section, condition, [previous, probe]));
+  const last = wakes.length - 1;
+  const search = (from: number, before: SideProbe, to: number, after: SideProbe): void => {
+    if (to - from <= FINE_STRIDE) {
+      if (isBracket(before, after)) found.push(closeSymmetric(section, condition, [before, after]));
+    } else if (mayHideCrossing(before, after)) {
+      const middle = from + FINE_STRIDE * Math.max(1, Math.floor((to - from) / (2 * FINE_STRIDE)));
+      const between = probeFlow(section, condition, wakes[middle]);
+      search(from, before, middle, between);
+      search(middle, between, to, after);
+    }
+  };
+  let previous = last >= 0 ? probeFlow(section, condition, wakes[0]) : null;
+  for (let i = 0; previous !== null && i < last; i += COARSE_STRIDE) {
+    const next = Math.min(i + COARSE_STRIDE, last);
+    const probe = probeFlow(section, condition, wakes[next]);
+    search(i, previous, next, probe);
     previous = probe;
   }
   return steadyOnes(found);
+}
+
+/** Whether the residual may change its sign between two probes, as far as can be told from its values there. */
+function mayHideCrossing(before: SideProbe, after: SideProbe): boolean {
+  const [a, b] = [before.layer, after.layer];
+  if (a.residual > 0 !== b.residual > 0 || a.state !== b.state) return true;
+  const end = ({ flow }: SideProbe) => flow.lower.arc[flow.lower.count - 1];
+  return Math.min(Math.abs(a.residual), Math.abs(b.residual)) < HIDING_SLOPE * Math.abs(end(after) - end(before));
 }
 
 /** Flows of a symmetric section whose layers separate laminar where the wake assumes it; they do not depend on the condition. */
