@@ -45,10 +45,13 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/layer/sideStations.ts": { resolution: [0.5, 1e-3] },
   "engine/layer/similarLayers.ts": { published: "all" },
   "engine/layer/textbook/head.ts": { published: "all" },
-  "engine/layer/textbook/headMarch.ts": { resolution: [30, 3.31] },
+  "engine/layer/textbook/headMarch.ts": { resolution: [3.31, 0.01, 2e-4, 0.05, 1e-12] },
   "engine/layer/textbook/ludwiegTillmann.ts": { published: "all" },
   "engine/layer/textbook/michel.ts": { published: "all" },
-  "engine/layer/textbook/thwaites.ts": { published: "all" },
+  "engine/layer/textbook/thwaites.ts": {
+    published: [0.09, 0.075, 0.45, 0.25, 0.62, 2, 4.14, 83.5, 854, 3337, 4576],
+    resolution: [0.03],
+  },
   "engine/layer/transition.ts": { resolution: [1e-4] },
 
   "engine/roughness/plateFriction.ts": { remembered: [0.01013, 1.02, 0.00075], resolution: [5] },

@@ -101,7 +101,16 @@ export const LAYER_NUMBERS = {
     value: 2.4,
     unit: "1",
     kind: "chosen",
-    restsOn: "1.8 to 2.4 are all in use (Cebeci & Bradshaw 1977); the textbook method takes no part in the drag",
+    restsOn: "1.8 to 2.4 are all in use (Cebeci & Bradshaw 1977); only the textbook choice of layer method uses it",
+    usedIn: ["engine/layer/textbook/headMarch.ts"],
+  },
+  headStart: {
+    name: "shape factor with which Head's layer starts behind transition or a bubble",
+    symbol: "H",
+    value: 1.4,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "common practice, no source; that of a plate at Re_theta of a few hundred",
     usedIn: ["engine/layer/textbook/headMarch.ts"],
   },
 } satisfies Record<string, LedgerNumber>;

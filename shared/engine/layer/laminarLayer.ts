@@ -35,6 +35,13 @@ export interface LaminarLayer {
   readonly remainingArc: number;
 }
 
+/** The laminar layer along a side from its edge speed: arc / D, speed / U and d(speed)/d(arc), shape [n] each. */
+export type LaminarMethod = (
+  arc: Readonly<Float64Array>,
+  speed: Readonly<Float64Array>,
+  gradient: Readonly<Float64Array>,
+) => LaminarLayer;
+
 /** Rate of fall of H32 per D below which a layer is taken as far from separation. */
 const SLOWEST_FALL = 0.02;
 /**
@@ -176,7 +183,7 @@ export function marchLaminar(
  * Where the edge speed has made up a dip that starts at separation; null when it does not, or when the pressure rises
  * further on the way than a short bubble carries.
  */
-function recoveryStation(speed: Readonly<Float64Array>, separation: number): number | null {
+export function recoveryStation(speed: Readonly<Float64Array>, separation: number): number | null {
   const first = Math.floor(separation);
   const atSeparation = speed[first] + (separation - first) * (speed[first + 1] - speed[first]);
   const lowestAllowed = atSeparation * Math.sqrt(1 - CRABTREE_RISE);

@@ -2,11 +2,12 @@ import type { FlowCondition } from "../condition";
 import type { CalibratedConstants } from "../constants/calibrated";
 import type { SideState, TransitionCause } from "../solution";
 import { reattachmentDistance, shearLayerTransitionReynolds } from "./bubble";
-import { marchTurbulent, type StationSink } from "./lagEntrainmentMarch";
+import type { StationSink } from "./lagEntrainmentMarch";
 import type { LaminarDip } from "./laminarLayer";
+import { integralMethod, type LayerMethod } from "./layerMethod";
 import { type SideStations, stationOfArc, stationValue } from "./sideStations";
 import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
-import { attachedTransition, type StationTrip } from "./transition";
+import type { StationTrip } from "./transition";
 
 /** How the layer on one side meets an assumed separation point. */
 export interface SideLayer {
@@ -27,6 +28,7 @@ export interface SideLayer {
  * Follows the boundary layer along one side: laminar from the stagnation point, then transition (attached, or in the
  * separated shear layer), a bubble where that layer comes back to the wall, and the turbulent layer to its separation.
  * @param sink receives the turbulent part step by step, when it is wanted
+ * @param method of the attached layers, the engine's own unless another is given
  */
 export function followSide(
   stations: SideStations,
@@ -34,20 +36,21 @@ export function followSide(
   trips: readonly StationTrip[],
   constants: CalibratedConstants,
   sink?: StationSink,
+  method: LayerMethod = integralMethod,
 ): SideLayer {
   const { reynolds, sandGrainRoughnessRatio } = condition;
   const root = Math.sqrt(reynolds);
   const end = stations.arc[stations.count - 1];
-  const attached = attachedTransition(stations, condition, trips, constants);
+  const attached = method.attachedTransition(stations, condition, trips, constants);
   const dip = turbulentDip(stations, condition);
   if (dip !== null && (attached === null || dip.separation < attached.station)) {
-    return bubbleSide(stations, condition, constants, bridgedBubble(stations, dip, condition), sink);
+    return bubbleSide(stations, condition, constants, method, bridgedBubble(stations, dip, condition), sink);
   }
   if (attached !== null) {
     const arc = stationValue(stations.arc, attached.station);
     const momentumThickness = stationValue(stations.laminar.thickness, attached.station) / root;
     const start = { arc, momentumThickness, stress: null };
-    const march = marchTurbulent(
+    const march = method.marchTurbulent(
       stations,
       reynolds,
       sandGrainRoughnessRatio,
@@ -100,7 +103,7 @@ export function followSide(
     transitionArc: separationArc + laminarLength,
     momentumThickness: (stations.laminar.separationThickness / root) * growth,
   };
-  return bubbleSide(stations, condition, constants, bubble, sink);
+  return bubbleSide(stations, condition, constants, method, bubble, sink);
 }
 
 /** A bubble with a turbulent layer behind it; arcs and momentum thickness at reattachment / D. */
@@ -116,6 +119,7 @@ function bubbleSide(
   stations: SideStations,
   condition: FlowCondition,
   constants: CalibratedConstants,
+  method: LayerMethod,
   { separationArc, reattachmentArc, transitionArc, momentumThickness }: TurbulentBubble,
   sink?: StationSink,
 ): SideLayer {
@@ -132,7 +136,7 @@ function bubbleSide(
     };
   }
   const start = { arc: reattachmentArc, momentumThickness, stress: constants.reattachmentStress };
-  const march = marchTurbulent(
+  const march = method.marchTurbulent(
     stations,
     condition.reynolds,
     condition.sandGrainRoughnessRatio,

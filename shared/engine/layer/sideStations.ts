@@ -1,7 +1,7 @@
 import { intervalAt } from "../../numerics/tableLookup";
 import { arcAtPosition } from "../geometry/arcPosition";
 import type { SectionNodes } from "../geometry/sectionNodes";
-import { type LaminarLayer, laminarLayer } from "./laminarLayer";
+import { type LaminarLayer, type LaminarMethod, laminarLayer } from "./laminarLayer";
 
 /**
  * One side of a section from the front stagnation point to an assumed separation point, with the laminar layer on it.
@@ -54,6 +54,7 @@ export function stagnationPosition(velocity: Readonly<Float64Array>, lower: numb
  * @param separation assumed separation position on this side, node steps; above `stagnation` on the lower side, below stagnation + count on the upper
  * @param separationSpeed speed / U at separation
  * @param referenceWidth D, m
+ * @param laminarMethod the engine's own method unless another is given
  */
 export function sideStations(
   nodes: SectionNodes,
@@ -63,6 +64,7 @@ export function sideStations(
   separation: number,
   separationSpeed: number,
   referenceWidth: number,
+  laminarMethod: LaminarMethod = laminarLayer,
 ): SideStations {
   const count = nodes.count;
   const direction = side === "lower" ? 1 : -1;
@@ -95,7 +97,7 @@ export function sideStations(
   for (let i = 1; i < size; i++) if (!(speed[i] > 1e-3)) speed[i] = 1e-3;
 
   const gradient = gradientAlong(nodes, velocity, position, referenceWidth);
-  const laminar = laminarLayer(arc, speed, gradient);
+  const laminar = laminarMethod(arc, speed, gradient);
   return { count: size, arc, position, speed, gradient, curvature, spacing: null, laminar };
 }
 

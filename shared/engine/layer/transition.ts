@@ -13,6 +13,12 @@ export interface AttachedTransition {
   readonly cause: TransitionCause;
 }
 
+/**
+ * Re_theta at natural transition of lambda, turbulence intensity on the edge speed, and Re of the edge speed on the arc
+ * from the stagnation point.
+ */
+export type NaturalCriterion = (lambda: number, turbulenceIntensity: number, reynoldsArc: number) => number;
+
 /** Transition is found to this part of the way from one station to the next. */
 const STATION_TOLERANCE = 1e-4;
 
@@ -26,6 +32,7 @@ export interface StationTrip {
  * First place where the attached laminar layer turns, by natural transition, roughness or a trip, whichever comes first.
  * Turbulence intensity counts on the local edge speed, as the fluctuation is carried along while the stream speeds up.
  * @param trips trips on this side
+ * @param naturalCriterion Abu-Ghannam & Shaw's unless another is given
  * @returns null when the layer is laminar up to its separation or the last station
  */
 export function attachedTransition(
@@ -33,9 +40,10 @@ export function attachedTransition(
   condition: FlowCondition,
   trips: readonly StationTrip[],
   constants: CalibratedConstants,
+  naturalCriterion: NaturalCriterion = abuGhannamShawTransition,
 ): AttachedTransition | null {
   const { reynolds, sandGrainRoughnessRatio: ks, turbulenceIntensity } = condition;
-  const { count, speed, laminar } = stations;
+  const { arc, count, speed, laminar } = stations;
   const { thickness, lambda, separation, separationThickness } = laminar;
   const root = Math.sqrt(reynolds);
   const last = Math.min(count - 1, Math.floor(separation));
@@ -48,7 +56,12 @@ export function attachedTransition(
       i === last && end > last ? (separationThickness - thickness[i]) / (end - i) : thickness[i + 1] - thickness[i];
     const theta = thickness[i] + share * growth;
     const Ue = speed[i] + share * (speed[i + 1] - speed[i]);
-    const natural = abuGhannamShawTransition(lambda[i] + share * (lambda[i + 1] - lambda[i]), turbulenceIntensity / Ue);
+    const s = arc[i] + share * (arc[i + 1] - arc[i]);
+    const natural = naturalCriterion(
+      lambda[i] + share * (lambda[i + 1] - lambda[i]),
+      turbulenceIntensity / Ue,
+      Ue * s * reynolds,
+    );
     const rough =
       ks > 0 ? roughTransition((ks * root) / theta, Ue * ks * reynolds, constants) : Number.POSITIVE_INFINITY;
     if (!(Ue * theta * root > Math.min(natural, rough))) return null;

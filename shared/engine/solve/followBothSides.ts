@@ -22,7 +22,7 @@ export function followOneSide(
 ): SideLayer {
   const trips = condition.trips?.length ? stationTrips(section, flow, side, condition.trips) : noTrips;
   const stations = side === "lower" ? flow.lower : flow.upper;
-  return followSide(stations, condition, trips, section.constants, sink);
+  return followSide(stations, condition, trips, section.constants, sink, section.layerMethod);
 }
 
 /** The layers of both sides of a flow. */

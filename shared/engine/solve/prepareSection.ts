@@ -2,10 +2,10 @@ import { problem, type Result, success } from "../../result";
 import { CALIBRATED, type CalibratedConstants } from "../constants/calibrated";
 import { type SectionFlow, sectionFlow } from "../flow/sectionFlow";
 import type { SectionNodes } from "../geometry/sectionNodes";
-import { type VortexStreetTable, vortexStreetTable } from "../wake/vortexStreet";
-
+import { integralMethod } from "../layer/layerMethod";
+import { vortexStreetTable } from "../wake/vortexStreet";
 import type { PreparedSection } from "./preparedSection";
-import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
+import { type FlowClosure, type SeparatedFlow, separatedFlow } from "./separatedFlow";
 import { laminarFixedFlows } from "./symmetricFixedPoints";
 
 /** Separation points are scanned between these shares of the way from nose to tail, in node steps. */
@@ -22,6 +22,7 @@ const MOST_SCANNED = 48;
  * @param constants the calibrated constants, the engine's own by default
  * @param floorGapRatio gap / D between the section's lowest point and a floor along the stream, 0 when it lies on it; no floor when left out, see floorNotes.ts
  * @param splitterPlate whether a long thin plate along the stream parts the wake, as the floor does that of a section and its mirror image in contact
+ * @param layerMethod of its boundary layers, the engine's own by default; the constants were calibrated with that one
  * @returns a problem "incidence-out-of-range", "floor-gap" or "no-wake" when no separation point gives a wake that closes
  */
 export function prepareSection(
@@ -30,6 +31,7 @@ export function prepareSection(
   constants: CalibratedConstants = CALIBRATED,
   floorGapRatio?: number,
   splitterPlate = false,
+  layerMethod = integralMethod,
 ): Result<PreparedSection> {
   if (!(Math.abs(incidence) <= Math.PI)) {
     return problem(
@@ -41,7 +43,7 @@ export function prepareSection(
   const flow = sectionFlow(nodes, incidence, floorGapRatio, splitterPlate);
   if (!flow.ok) return flow;
   const symmetric = flow.value.operator.folded;
-  const wakes = symmetric ? symmetricWakes(flow.value, STREET, constants) : [];
+  const wakes = symmetric ? symmetricWakes(flow.value, { street: STREET, constants, layerMethod }) : [];
   if (symmetric && wakes.length === 0) {
     return problem(
       "no-wake",
@@ -64,6 +66,7 @@ export function prepareSection(
     symmetric,
     constants,
     street: STREET,
+    layerMethod,
     flow: flow.value,
     floor: flow.value.floor,
     fullFlow,
@@ -73,13 +76,13 @@ export function prepareSection(
   return success(symmetric ? { ...section, laminarFlows: laminarFixedFlows(section) } : section);
 }
 
-function symmetricWakes(flow: SectionFlow, street: VortexStreetTable, constants: CalibratedConstants): SeparatedFlow[] {
+function symmetricWakes(flow: SectionFlow, closure: FlowClosure): SeparatedFlow[] {
   const half = flow.nodes.count / 2;
   const scanned = Math.min(MOST_SCANNED, half - 2);
   const wakes: SeparatedFlow[] = [];
   for (let i = 0; i <= scanned; i++) {
     const lower = half * (FIRST_SCANNED_SHARE + ((LAST_SCANNED_SHARE - FIRST_SCANNED_SHARE) * i) / scanned);
-    const solved = separatedFlow(flow, street, constants.afterbodyInterference, lower, flow.nodes.count - lower);
+    const solved = separatedFlow(flow, closure, lower, flow.nodes.count - lower);
     if (solved !== null) wakes.push(solved);
   }
   return wakes;

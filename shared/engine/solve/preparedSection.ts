@@ -2,6 +2,7 @@ import type { CalibratedConstants } from "../constants/calibrated";
 import type { FloorPlane } from "../flow/floorPlane";
 import type { SectionFlow } from "../flow/sectionFlow";
 import type { SectionNodes } from "../geometry/sectionNodes";
+import type { LayerMethod } from "../layer/layerMethod";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import type { SeparatedFlow } from "./separatedFlow";
 
@@ -16,6 +17,8 @@ export interface PreparedSection {
   readonly symmetric: boolean;
   readonly constants: CalibratedConstants;
   readonly street: VortexStreetTable;
+  /** How its boundary layers are worked out. */
+  readonly layerMethod: LayerMethod;
   /** The flow as the coupling uses it: folded to one side when symmetric. */
   readonly flow: SectionFlow;
   /** The floor below the section; null in an unbounded stream. */

@@ -20,10 +20,10 @@ export function restingFixedPoints(
   condition: FlowCondition,
   contact: FloorContact,
 ): FixedPoint[] {
-  const { flow, street, constants, nodes } = section;
+  const { flow, nodes } = section;
   const probeAt = (distance: number): SideProbe | null => {
     const upper = nodes.count - distance;
-    const solved = separatedFlow(flow, street, constants.afterbodyInterference, contact.middle, upper);
+    const solved = separatedFlow(flow, section, contact.middle, upper);
     if (solved === null) return null;
     return { distance, flow: solved, layer: followOneSide(section, condition, solved, "upper") };
   };

@@ -1,4 +1,6 @@
+import type { CalibratedConstants } from "../constants/calibrated";
 import type { SectionFlow } from "../flow/sectionFlow";
+import type { LayerMethod } from "../layer/layerMethod";
 import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
 import { basePressures, wakeStrouhal } from "../wake/basePressure";
@@ -23,6 +25,13 @@ export interface SeparatedFlow {
   readonly upper: SideStations;
 }
 
+/** What closes a flow, alike for all separation points of a section. */
+export interface FlowClosure {
+  readonly street: VortexStreetTable;
+  readonly constants: CalibratedConstants;
+  readonly layerMethod: LayerMethod;
+}
+
 /**
  * Solves the wake for two separation points and closes its base pressure. Depends on the shape and the two points alone,
  * not on the Reynolds number. On a floor without a gap `lower` is not used: the base ends at the contact.
@@ -32,8 +41,7 @@ export interface SeparatedFlow {
  */
 export function separatedFlow(
   flow: SectionFlow,
-  street: VortexStreetTable,
-  afterbodyInterference: number,
+  { street, constants, layerMethod }: FlowClosure,
   lower: number,
   upper: number,
 ): SeparatedFlow | null {
@@ -45,7 +53,7 @@ export function separatedFlow(
   const free = closed.value[closed.value.length - 1];
   const suctionShare =
     flow.wakeSuctionShare *
-    afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, afterbodyInterference);
+    afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, constants.afterbodyInterference);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
   if (cutsThroughBody(wake.value, speedRatio, free.sheddingWidth)) return null;
   const velocity = surfaceVelocity(wake.value, speedRatio);
@@ -57,7 +65,7 @@ export function separatedFlow(
   if (stagnation === null || stagnation >= lower || stagnation <= upper - flow.nodes.count) return null;
   const { nodes, referenceWidth } = flow;
   const side = (which: Side, separation: number): SideStations =>
-    sideStations(nodes, velocity, which, stagnation, separation, speedRatio, referenceWidth);
+    sideStations(nodes, velocity, which, stagnation, separation, speedRatio, referenceWidth, layerMethod.laminarLayer);
   const alike = flow.operator.folded || contact !== null;
   let lowerSide: SideStations | null = null;
   let upperSide: SideStations | null = null;

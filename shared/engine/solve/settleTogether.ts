@@ -78,6 +78,6 @@ function bothSidesAt(
 ): BothSides | null {
   const { count } = section.nodes;
   if (!(lower > 0 && upper < count && upper - lower > 2)) return null;
-  const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
+  const solved = separatedFlow(flow, section, lower, upper);
   return solved === null ? null : { flow: solved, ...followBothSides(section, condition, solved) };
 }

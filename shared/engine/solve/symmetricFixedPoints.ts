@@ -73,9 +73,9 @@ function closeSymmetric(section: PreparedSection, condition: FlowCondition, brac
       return oneLayerFixedPoint({ probe, onSwitch: false });
     }
   }
-  const { flow, street, constants, nodes } = section;
+  const { flow, nodes } = section;
   const probeAt = (distance: number): SideProbe | null => {
-    const solved = separatedFlow(flow, street, constants.afterbodyInterference, distance, nodes.count - distance);
+    const solved = separatedFlow(flow, section, distance, nodes.count - distance);
     return solved === null ? null : probeFlow(section, condition, solved);
   };
   return oneLayerFixedPoint(closeBracket(probeAt, bracket));

@@ -90,7 +90,7 @@ export function twoSidedFixedPoint(
     const lowerMove = Math.abs(lower - before.lower);
     const upperMove = Math.abs(upper - before.upper);
     if (known && lowerMove < SETTLED && upperMove < SETTLED) {
-      const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
+      const solved = separatedFlow(flow, section, lower, upper);
       if (solved === null) return null;
       return {
         flow: solved,
@@ -125,7 +125,7 @@ function sideRoot(
     const lower = side === "lower" ? position : other;
     const upper = side === "lower" ? other : position;
     if (!(upper - lower > 2)) return null;
-    const solved = separatedFlow(flow, section.street, section.constants.afterbodyInterference, lower, upper);
+    const solved = separatedFlow(flow, section, lower, upper);
     if (solved === null) return null;
     return { distance, flow: solved, layer: followOneSide(section, condition, solved, side) };
   };

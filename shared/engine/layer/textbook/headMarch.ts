@@ -1,66 +1,90 @@
 import { LAYER_NUMBERS } from "../../constants/layerNumbers";
+import type { StationSink, TurbulentMarch, TurbulentStart } from "../lagEntrainmentMarch";
+import type { SideStations } from "../sideStations";
 import { headEntrainment, headShapeFactor, shapeFactorOfHead } from "./head";
 import { ludwiegTillmannFriction } from "./ludwiegTillmann";
 
-export interface HeadLayer {
-  /** theta / D, shape [n]; NaN beyond separation. */
-  readonly momentumThickness: Float64Array;
-  readonly shapeFactor: Float64Array;
-  readonly skinFriction: Float64Array;
-  /** Index of the first station with H above the separation value; n when the layer stays attached. */
-  readonly separationIndex: number;
-}
-
 /** H above which Head's method is taken as separated; 1.8 to 2.4 are all in use (Cebeci & Bradshaw 1977). */
 const SEPARATION_SHAPE_FACTOR = LAYER_NUMBERS.headSeparation.value;
+const SEPARATION_HEAD_SHAPE = headShapeFactor(SEPARATION_SHAPE_FACTOR);
+const START_HEAD_SHAPE = headShapeFactor(LAYER_NUMBERS.headStart.value);
+/** H1 is held above the pole of the fits at 3.3. */
+const LEAST_HEAD_SHAPE = 3.31;
+const LARGEST_STEP = 0.01;
+const SHORTEST_STEP = 2e-4;
+/** Largest change of H1 in a step. */
+const LARGEST_SHAPE_CHANGE = 0.05;
+/** Rate of fall of H1 per D below which a layer is taken as far from separation. */
+const SLOWEST_FALL = 0.05;
 
 /**
- * Marches a turbulent layer on a smooth wall by Head's (1958) method with Ludwieg-Tillmann friction, midpoint rule.
- * @param arc arc length / D, shape [n], increasing
- * @param speed edge speed / U, shape [n], above 0
+ * Marches a turbulent layer on a smooth wall by Head's (1958) method with Ludwieg-Tillmann friction, midpoint rule, to
+ * the end of the stations or to separation at H = 2.4. It starts with the shape factor of a plate whatever was before.
+ * @param stations the side's edge speed
  * @param reynolds U D / nu
- * @param start theta / D and H at station 0
+ * @param _roughnessRatio not used: the method knows smooth walls only
+ * @param _detachmentFriction not used: Ludwieg-Tillmann friction never falls to zero, so the shape factor tells
+ * @param sink called at the start and after every step, when the layer itself is wanted
  */
-export function headMarch(
-  arc: Readonly<Float64Array>,
-  speed: Readonly<Float64Array>,
+export function marchHead(
+  stations: SideStations,
   reynolds: number,
-  start: { readonly momentumThickness: number; readonly shapeFactor: number },
-): HeadLayer {
-  const count = arc.length;
-  if (speed.length !== count)
-    throw new RangeError(`arc has ${count} values and speed ${speed.length}; both need the same number.`);
-  const momentumThickness = new Float64Array(count).fill(Number.NaN);
-  const shapeFactor = new Float64Array(count).fill(Number.NaN);
-  const skinFriction = new Float64Array(count).fill(Number.NaN);
+  _roughnessRatio: number,
+  start: TurbulentStart,
+  _detachmentFriction: number,
+  sink?: StationSink,
+): TurbulentMarch {
+  const { arc, speed, count } = stations;
+  const end = arc[count - 1];
+  let cell = 0;
+  const speedAt = (position: number): number => {
+    while (cell < count - 2 && arc[cell + 1] <= position) cell++;
+    return speed[cell] + ((position - arc[cell]) / (arc[cell + 1] - arc[cell])) * (speed[cell + 1] - speed[cell]);
+  };
+  let s = start.arc;
   let theta = start.momentumThickness;
-  let H1 = headShapeFactor(start.shapeFactor);
-  for (let i = 0; i < count; i++) {
+  let H1 = START_HEAD_SHAPE;
+  let Ue = speedAt(s);
+  const report = (): void => {
     const H = shapeFactorOfHead(H1);
-    if (!(H < SEPARATION_SHAPE_FACTOR)) return { momentumThickness, shapeFactor, skinFriction, separationIndex: i };
-    momentumThickness[i] = theta;
-    shapeFactor[i] = H;
-    skinFriction[i] = ludwiegTillmannFriction(H, speed[i] * theta * reynolds);
-    if (i === count - 1) break;
-    const step = arc[i + 1] - arc[i];
-    const gradient = (speed[i + 1] - speed[i]) / step;
-    const substeps = Math.max(1, Math.ceil(step / (30 * theta)));
-    const h = step / substeps;
-    for (let j = 0; j < substeps; j++) {
-      const Ue = speed[i] + gradient * h * j;
-      const first = headSlopes(theta, H1, Ue, gradient, reynolds);
-      const middle = headSlopes(
-        theta + (h / 2) * first[0],
-        Math.max(3.31, H1 + (h / 2) * first[1]),
-        Ue + (gradient * h) / 2,
-        gradient,
-        reynolds,
-      );
-      theta += h * middle[0];
-      H1 = Math.max(3.31, H1 + h * middle[1]);
+    sink?.(s, theta, H, ludwiegTillmannFriction(H, Ue * theta * reynolds));
+  };
+  report();
+  let fall = 0;
+  while (s < end - 1e-12) {
+    const here = (speed[cell + 1] - speed[cell]) / (arc[cell + 1] - arc[cell]);
+    const slopes = headSlopes(theta, H1, Ue, here, reynolds);
+    const h = Math.min(
+      end - s,
+      LARGEST_STEP,
+      Math.max(SHORTEST_STEP, theta, LARGEST_SHAPE_CHANGE / Math.abs(slopes[1])),
+    );
+    const middleSpeed = speedAt(s + h / 2);
+    const nextSpeed = speedAt(s + h);
+    const gradient = (nextSpeed - Ue) / h;
+    const first = headSlopes(theta, H1, Ue, gradient, reynolds);
+    const middle = headSlopes(
+      theta + (h / 2) * first[0],
+      Math.max(LEAST_HEAD_SHAPE, H1 + (h / 2) * first[1]),
+      middleSpeed,
+      gradient,
+      reynolds,
+    );
+    const before = H1;
+    theta += h * middle[0];
+    H1 = Math.max(LEAST_HEAD_SHAPE, H1 + h * middle[1]);
+    s += h;
+    Ue = nextSpeed;
+    if (!(H1 > SEPARATION_HEAD_SHAPE)) {
+      s -= h * (1 - (before - SEPARATION_HEAD_SHAPE) / (before - H1));
+      H1 = SEPARATION_HEAD_SHAPE;
+      report();
+      return { separationArc: s, remainingArc: 0 };
     }
+    fall = (before - H1) / h;
+    report();
   }
-  return { momentumThickness, shapeFactor, skinFriction, separationIndex: count };
+  return { separationArc: null, remainingArc: (H1 - SEPARATION_HEAD_SHAPE) / Math.max(fall, SLOWEST_FALL) };
 }
 
 function headSlopes(theta: number, H1: number, Ue: number, gradient: number, reynolds: number): [number, number] {
