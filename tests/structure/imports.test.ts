@@ -1,5 +1,6 @@
-import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { join, relative, resolve } from "node:path";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join, relative, resolve } from "node:path";
 import { cruise, type ICruiseResult } from "dependency-cruiser";
 import { afterAll, describe, expect, test } from "vitest";
 import importRules from "./importRules";
@@ -14,9 +15,10 @@ function codeFiles(folder: string): string[] {
     .map((entry) => relative(root, join(entry.parentPath, entry.name)));
 }
 
-async function cruised(paths: string[]): Promise<ICruiseResult> {
+/** @param baseDir what the rules' paths start from */
+async function cruised(paths: string[], baseDir = root): Promise<ICruiseResult> {
   const { options, ...ruleSet } = importRules;
-  const { output } = await cruise(paths, { ...options, baseDir: root, ruleSet, validate: true });
+  const { output } = await cruise(paths, { ...options, baseDir, ruleSet, validate: true });
   if (typeof output === "string") throw new Error(output);
   return output;
 }
@@ -26,8 +28,13 @@ function broken(result: ICruiseResult): string[] {
 }
 
 describe("imports, by dependency-cruiser with the rules of importRules.ts", () => {
-  const planted = join(root, "shared/numerics/planted");
-  afterAll(() => rmSync(planted, { recursive: true, force: true }));
+  // A project of its own, since the real one is built and read by other tests at the same time.
+  const project = realpathSync(mkdtempSync(join(tmpdir(), "wakewright-imports-")));
+  afterAll(() => rmSync(project, { recursive: true, force: true }));
+  const plant = (file: string, text: string) => {
+    mkdirSync(dirname(join(project, file)), { recursive: true });
+    writeFileSync(join(project, file), text);
+  };
 
   test("every file is read, and none imports upward, in a circle or past a job's public list", async () => {
     const result = await cruised(folders);
@@ -38,15 +45,14 @@ describe("imports, by dependency-cruiser with the rules of importRules.ts", () =
   }, 120_000);
 
   test("a planted import that goes up a floor is found, also of a type alone, and so is a circle", async () => {
-    mkdirSync(planted, { recursive: true });
-    writeFileSync(
-      join(planted, "upward.ts"),
-      'import type { Case } from "../../case/resolvedCase";\nexport type A = Case;\n',
-    );
-    writeFileSync(join(planted, "one.ts"), 'import type { Two } from "./two";\nexport type One = Two;\n');
-    writeFileSync(join(planted, "two.ts"), 'import type { One } from "./one";\nexport type Two = One | 1;\n');
-    writeFileSync(join(planted, "listed.ts"), 'export { solveSection } from "../../engine/index";\n');
-    const found = broken(await cruised(["shared/numerics/planted"]));
+    const folder = "shared/numerics/planted";
+    plant("shared/case/resolvedCase.ts", "export type Case = 1;\n");
+    plant("shared/engine/index.ts", "export const solveSection = 1;\n");
+    plant(`${folder}/upward.ts`, 'import type { Case } from "../../case/resolvedCase";\nexport type A = Case;\n');
+    plant(`${folder}/one.ts`, 'import type { Two } from "./two";\nexport type One = Two;\n');
+    plant(`${folder}/two.ts`, 'import type { One } from "./one";\nexport type Two = One | 1;\n');
+    plant(`${folder}/listed.ts`, 'export { solveSection } from "../../engine/index";\n');
+    const found = broken(await cruised([folder], project));
     expect(found.join("\n")).toContain("the public list is for others: shared/numerics/planted/listed.ts");
     expect(found.join("\n")).toContain("shared/numerics upward: shared/numerics/planted/upward.ts");
     expect(found.join("\n")).toContain("circle of files: shared/numerics/planted/one.ts");
