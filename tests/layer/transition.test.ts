@@ -4,7 +4,6 @@ import { abuGhannamShawTransition } from "../../shared/engine/layer/abuGhannamSh
 import { stationValue } from "../../shared/engine/layer/sideStations";
 import { michelTransition } from "../../shared/engine/layer/textbook/michel";
 import { attachedTransition, type StationTrip } from "../../shared/engine/layer/transition";
-import { roughTransition } from "../../shared/engine/roughness/roughTransition";
 import { abuGhannamShawCheckValues, michelCheckValues } from "../published/transition-criteria";
 import { plateStations } from "./plateStations";
 
@@ -94,32 +93,5 @@ describe("attachedTransition on a plate", () => {
     const trip = { station: 30, heightRatio: 1e-3 };
     expect(attachedTransition(separating, smooth, [trip], CALIBRATED)).toBeNull();
     expect(attachedTransition(separating, smooth, [{ ...trip, station: 24 }], CALIBRATED)?.cause).toBe("trip");
-  });
-});
-
-describe("roughTransition", () => {
-  it("follows Achenbach's (1977) critical Re ~ (ks/D)^-1/2 where theta ~ D / sqrt(Re)", () => {
-    // Re at which Re_theta = 0.3 sqrt(Re) meets the criterion, for a shoulder layer of theta = 0.3 D / sqrt(Re).
-    const critical = (ks: number) => {
-      let low = 1e3;
-      let high = 1e8;
-      for (let i = 0; i < 80; i++) {
-        const Re = Math.sqrt(low * high);
-        const theta = 0.3 / Math.sqrt(Re);
-        const limit = roughTransition(ks / theta, ks * Re, { ...CALIBRATED, smoothWallLimit: 0 });
-        if (theta * Re > limit) high = Re;
-        else low = Re;
-      }
-      return low;
-    };
-    for (const ks of [1e-4, 1e-3]) expect(critical(ks) / critical(10 * ks)).toBeCloseTo(Math.sqrt(10), 6);
-  });
-
-  it("is Infinity up to the limit of a smooth wall and for NaN", () => {
-    const constants = { roughTransition: 200, smoothWallLimit: 60 };
-    expect(roughTransition(0.5, 60, constants)).toBe(Number.POSITIVE_INFINITY);
-    expect(roughTransition(0.5, Number.NaN, constants)).toBe(Number.POSITIVE_INFINITY);
-    expect(roughTransition(1, 61, constants)).toBe(200);
-    expect(roughTransition(8, 61, constants)).toBeCloseTo(100, 12);
   });
 });

@@ -1,8 +1,23 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { CALIBRATED } from "../../shared/engine/constants/calibrated";
 import { plateFriction, roughFriction } from "../../shared/engine/roughness/plateFriction";
 import { roughnessFunction } from "../../shared/engine/roughness/roughnessFunction";
+import { roughTransition } from "../../shared/engine/roughness/roughTransition";
 import { tripFires } from "../../shared/engine/roughness/tripTransition";
+
+describe("roughnessFunction at Nikuradse's own ranges", () => {
+  it("fully rough from ks+ 90 on: Nikuradse's (1933) 2.5 ln ks+ + 5.5 - 8.5, at 90 itself too", () => {
+    for (const ksPlus of [90, 200, 1e4]) expect(roughnessFunction(ksPlus)).toBeCloseTo(2.5 * Math.log(ksPlus) - 3, 12);
+  });
+
+  it("transitionally rough: the fully rough line times sin 0.4258 (ln ks+ - 0.811) (Ioselevich & Pilipenko 1974), computed from the formula", () => {
+    // ks+ 20: 4.4893 * sin(0.93026) = 4.4893 * 0.80178 = 3.5994.
+    expect(roughnessFunction(20)).toBeCloseTo(3.5994, 3);
+    // ks+ 50: 6.7801 * sin(1.32042) = 6.7801 * 0.96883 = 6.5688.
+    expect(roughnessFunction(50)).toBeCloseTo(6.5688, 3);
+  });
+});
 
 describe("roughnessFunction: shift of the logarithmic profile by sand grains", () => {
   it("fully rough: between the lines of (1/0.41) ln ks+ - 3.5 and of Nikuradse (1933), 2.5 ln ks+ - 3, from memory, within 0.1", () => {
@@ -95,9 +110,9 @@ describe("plateFriction", () => {
   });
 
   it("stays finite for layers thinner than the correlations", () => {
-    for (const ReTheta of [1, 10.5, 50, 200]) {
+    for (const ReTheta of [1, 10.5, 40, 50, 200]) {
       expect(plateFriction(ReTheta, 0)).toBeGreaterThan(0);
-      expect(plateFriction(ReTheta, 1e4)).toBeLessThanOrEqual(0.02 + 1e-15);
+      expect(plateFriction(ReTheta, 1e9)).toBeLessThanOrEqual(0.02 + 1e-15);
     }
   });
 });
@@ -108,5 +123,32 @@ describe("tripFires", () => {
     expect(tripFires(826.1)).toBe(true);
     expect(tripFires(0)).toBe(false);
     expect(tripFires(Number.NaN)).toBe(false);
+  });
+});
+
+describe("roughTransition", () => {
+  it("follows Achenbach's (1977) critical Re ~ (ks/D)^-1/2 where theta ~ D / sqrt(Re)", () => {
+    // Re at which Re_theta = 0.3 sqrt(Re) meets the criterion, for a shoulder layer of theta = 0.3 D / sqrt(Re).
+    const critical = (ks: number) => {
+      let low = 1e3;
+      let high = 1e8;
+      for (let i = 0; i < 80; i++) {
+        const Re = Math.sqrt(low * high);
+        const theta = 0.3 / Math.sqrt(Re);
+        const limit = roughTransition(ks / theta, ks * Re, { ...CALIBRATED, smoothWallLimit: 0 });
+        if (theta * Re > limit) high = Re;
+        else low = Re;
+      }
+      return low;
+    };
+    for (const ks of [1e-4, 1e-3]) expect(critical(ks) / critical(10 * ks)).toBeCloseTo(Math.sqrt(10), 6);
+  });
+
+  it("is Infinity up to the limit of a smooth wall and for NaN", () => {
+    const constants = { roughTransition: 200, smoothWallLimit: 60 };
+    expect(roughTransition(0.5, 60, constants)).toBe(Number.POSITIVE_INFINITY);
+    expect(roughTransition(0.5, Number.NaN, constants)).toBe(Number.POSITIVE_INFINITY);
+    expect(roughTransition(1, 61, constants)).toBe(200);
+    expect(roughTransition(8, 61, constants)).toBeCloseTo(100, 12);
   });
 });
