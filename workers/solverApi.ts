@@ -37,6 +37,7 @@ export function createSolver(): SolverApi {
       request.floorGap,
       request.panelCount,
       request.splitterPlate,
+      request.layerMethod,
     ]);
     if (lastShape === null || key !== lastKey) {
       lastShape = prepareShape(request);

@@ -16,7 +16,7 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
   const problems = sweepProblems(sections);
   if (problems.length > 0) return { shapes: [], problems };
   const incidences = incidencesOf(document);
-  const { panelCount = "auto" } = document;
+  const { panelCount = "auto", layerMethod = "integral" } = document;
   const swept = sections.map(({ section }) => sectionSpecs(section));
   const count = swept.reduce((sum, specs) => sum + specs.length, 0) * incidences.length;
   if (count > mostShapes) {
@@ -40,6 +40,7 @@ export function caseShapes(document: CaseDocument): { shapes: CaseShape[]; probl
           sweep,
           floorGap,
           panelCount,
+          layerMethod,
           sandGrainRoughness,
         });
       }

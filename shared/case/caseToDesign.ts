@@ -79,6 +79,7 @@ export function caseToDesign(text: string, fileName: string): DesignReading {
         height: trip.heightMetres ?? (trip.heightRatio ?? 0) * width,
       })),
       panelCount: typeof document.panelCount === "number" ? document.panelCount : standardPanelCount,
+      ...(document.layerMethod === undefined ? {} : { layerMethod: document.layerMethod }),
     },
   };
 }

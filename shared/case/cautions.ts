@@ -13,7 +13,7 @@ const standardAtmosphere = 101325;
 
 /** Cautions that depend on the fluid and the results. */
 export function cautionsFor(fluid: FluidProperties | null, rows: readonly ResultRow[]): string[] {
-  const cautions = [screeningCaution, ...floorCautions(rows)];
+  const cautions = [screeningCaution, ...layerCautions(rows), ...floorCautions(rows)];
   if (fluid === null) return cautions;
   const speeds = rows.flatMap((row) => (row.speedMetresPerSecond === null ? [] : [row.speedMetresPerSecond]));
   const fastest = speeds.reduce((most, speed) => Math.max(most, speed), 0);
@@ -40,6 +40,14 @@ export function patternCautions(wall: PatternWall | null): string[] {
   const reach = insideMeasured ? "" : " The pattern lies outside the surfaces that were measured: a rough guess.";
   return [
     `Sand-grain roughness ${Number((1000 * sandGrainRoughness).toPrecision(3))} mm is estimated from the pattern of ${wall.pattern.kind}. Source: ${patternSource}${reach}`,
+  ];
+}
+
+/** Of results that were asked for by another layer method than the engine's own. */
+function layerCautions(rows: readonly ResultRow[]): string[] {
+  if (!rows.some(({ layerMethod }) => layerMethod === "textbook")) return [];
+  return [
+    "The sections' boundary layers are those of the textbook methods (Thwaites, Michel, Head), for comparison: transition as in a quiet stream, turbulent layers as on a smooth wall. Their drag was neither calibrated nor checked. Pucks, tunnel tests and comparisons with measurements keep to the integral method.",
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { FluidProperties, FluidSpec } from "../engine/fluid/fluidSpec";
 import { resolveFluid } from "../engine/fluid/resolveFluid";
 import type { SectionSpec } from "../engine/geometry/sectionSpec";
+import type { LayerMethodName } from "../engine/layer/layerMethodName";
 import type { SectionRequest } from "../engine/section/sectionRequest";
 import { type Result, success } from "../result";
 
@@ -23,6 +24,8 @@ export interface Design {
   readonly sandGrainRoughness: number;
   readonly trips: readonly DesignTrip[];
   readonly panelCount: number;
+  /** How its boundary layers are worked out; "integral" when left out, as in designs that were kept before there was a choice. */
+  readonly layerMethod?: LayerMethodName;
 }
 
 /** A trip at an arc length from the nose and with a height, m. */

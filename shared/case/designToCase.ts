@@ -22,6 +22,7 @@ export function designToCase(design: Design, pattern: SurfacePattern | null = nu
     speedsMetresPerSecond: [design.speed],
     ...wallKeys(design, pattern),
     turbulencePercents: [tidy(percentOf(design.turbulenceIntensity))],
+    ...(design.layerMethod === undefined ? {} : { layerMethod: design.layerMethod }),
     ...(design.trips.length > 0
       ? {
           trips: design.trips.map(({ side, arc, height }) => ({ side, arcMetres: arc, heightMetres: height })),

@@ -10,8 +10,10 @@ import {
 } from "../document/limits";
 import { patternDocument } from "../document/patternDocument";
 import { listOrRange, quantity, strictRecord } from "../document/quantity";
+import { layerMethodNames } from "../engine/layer/layerMethodName";
 import type { StreamTrip } from "../engine/section/stream";
 
+const layerRule = `it must be one of ${layerMethodNames.join(", ")}`;
 const sideRule = 'it must be "upper" or "lower"';
 
 /** A trip in a case file: position and height in metres, or each as a ratio to the reference width. */
@@ -59,4 +61,10 @@ export const flowKeys = {
     .max(20, "it must be a list of at most 20 trips")
     .optional()
     .describe("Wires, steps or ridges that force transition, on every section of the case"),
+  layerMethod: z
+    .enum(layerMethodNames, { error: layerRule })
+    .optional()
+    .describe(
+      'How the boundary layers of the sections are worked out: "integral" (the default), which the drag was calibrated and checked with, or "textbook" for comparison: Thwaites, Michel and Head, smooth walls in a quiet stream',
+    ),
 };

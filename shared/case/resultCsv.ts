@@ -13,6 +13,7 @@ export const csvColumns = [
   "speedMetresPerSecond",
   "sandGrainRoughnessRatio",
   "turbulencePercent",
+  "layerMethod",
   "branch",
   "converged",
   "regime",

@@ -97,6 +97,7 @@ function groupTitle(row: ResultRow): string {
       : [`floor gap ${significant(row.floorGapMetres * 1000, 4)} mm`]),
     `ks/D ${significant(row.sandGrainRoughnessRatio, 3)}`,
     `Tu ${significant(row.turbulencePercent, 3)} %`,
+    ...(row.layerMethod === "textbook" ? ["textbook layers"] : []),
   ].join(" | ");
 }
 

@@ -4,9 +4,9 @@ import { fieldVelocity, type SurfaceFlow, streamFunction } from "../../shared/en
 import { mirrored } from "../../shared/engine/flow/floorImage";
 import { SMALLEST_GAP_RATIO } from "../../shared/engine/flow/floorPlane";
 import { type SectionFlow, sectionFlow, sourceVelocity } from "../../shared/engine/flow/sectionFlow";
-import { rotateNodes } from "../../shared/engine/geometry/nodeTransforms";
 import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { rotateNodes } from "../geometry/nodeTransforms";
 import { largestDifference, nodesOf, unfolded, unwrap } from "./sections";
 
 const circleOf = (panels: number) => unfolded(nodesOf({ family: "circle", diameter: 2 }, panels));

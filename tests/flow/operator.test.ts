@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { sectionFlow, sourceVelocity } from "../../shared/engine/flow/sectionFlow";
 import { vorticityMatrix } from "../../shared/engine/flow/surfaceKernels";
 import { surfaceOperator } from "../../shared/engine/flow/surfaceOperator";
-import { mirrorNodes, rotateNodes } from "../../shared/engine/geometry/nodeTransforms";
 import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
+import { mirrorNodes, rotateNodes } from "../geometry/nodeTransforms";
 import { largestDifference, nodesOf, unfolded, unwrap } from "./sections";
 
 function libraryMatrix(nodes: SectionNodes): Matrix {

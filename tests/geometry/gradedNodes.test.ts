@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
 import { nodeDensity } from "../../shared/engine/geometry/gradingMap";
-import { mirrorNodes, rotateNodes, scaleNodes } from "../../shared/engine/geometry/nodeTransforms";
 import { panelCountForSection } from "../../shared/engine/geometry/panelCountForSection";
 import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
@@ -17,6 +16,7 @@ import {
   relativeError,
   titleOf,
 } from "./exampleSections";
+import { mirrorNodes, rotateNodes, scaleNodes } from "./nodeTransforms";
 
 const titled = exampleSections.map((spec) => [titleOf(spec), spec] as const);
 

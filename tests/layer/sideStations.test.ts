@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { mirrorNodes } from "../../shared/engine/geometry/nodeTransforms";
 import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import { sideStations, stagnationPosition, stationOfArc, stationValue } from "../../shared/engine/layer/sideStations";
 import { largestDifference, nodesOf } from "../flow/sections";
+import { mirrorNodes } from "../geometry/nodeTransforms";
 import { sineSeparationDegrees } from "../published/terrill-1960";
 
 const count = 200;

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { mirrorNodes, rotateNodes, scaleNodes } from "../../shared/engine/geometry/nodeTransforms";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
 import { prepareSection } from "../../shared/engine/solve/prepareSection";
 import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import { nodesOf, unfolded, unwrap } from "../flow/sections";
+import { mirrorNodes, rotateNodes, scaleNodes } from "../geometry/nodeTransforms";
 import { prepared, quietCondition, unmatchedStates } from "./sections";
 
 /** A fixed seed: each run solves many flows, and one that sits just on the edge of a branch must not come and go. */

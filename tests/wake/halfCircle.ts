@@ -1,6 +1,6 @@
-import { rotateNodes } from "../../shared/engine/geometry/nodeTransforms";
 import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import { nodesOf } from "../flow/sections";
+import { rotateNodes } from "../geometry/nodeTransforms";
 
 /** A half circle of diameter 1 that lies on its flat side (raised 6 mm for rounded corners), its first node at the upstream corner. */
 export function halfCircle(panels: number): SectionNodes {

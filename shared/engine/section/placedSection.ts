@@ -1,5 +1,6 @@
 import type { Contour } from "../geometry/contour";
 import type { SectionSpec } from "../geometry/sectionSpec";
+import type { LayerMethodName } from "../layer/layerMethodName";
 
 /** A section as it lies in the stream: SI units and radians. */
 export interface PlacedSection<Section extends SectionSpec | Contour = SectionSpec | Contour> {
@@ -16,4 +17,6 @@ export interface PlacedSection<Section extends SectionSpec | Contour = SectionSp
   readonly panelCount?: number | "auto";
   /** True where a long thin plate along the stream parts the wake. */
   readonly splitterPlate?: boolean;
+  /** How its boundary layers are worked out; "integral" when left out. */
+  readonly layerMethod?: LayerMethodName;
 }

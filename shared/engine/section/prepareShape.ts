@@ -5,6 +5,8 @@ import { gradeNodes, mostPanels } from "../geometry/gradedNodes";
 import { panelCountForSection } from "../geometry/panelCountForSection";
 import { referenceWidth } from "../geometry/referenceWidth";
 import { buildContour } from "../geometry/sectionFamilies";
+import { layerMethod } from "../layer/layerMethod";
+import type { LayerMethodName } from "../layer/layerMethodName";
 import type { PreparedSection } from "../solve/preparedSection";
 import { prepareSection } from "../solve/prepareSection";
 import { solveCondition } from "../solve/solveCondition";
@@ -26,6 +28,7 @@ export interface PreparedShape {
   readonly referenceWidth: number;
   /** Even. */
   readonly panelCount: number;
+  readonly layerMethod: LayerMethodName;
 }
 
 /** How often the convergence rule doubles the panels at most. */
@@ -53,13 +56,20 @@ export function prepareShape(placed: PlacedSection, settledIn?: Stream): Result<
 }
 
 function panelled(placed: PlacedSection, contour: Contour, panelCount: number): Result<PreparedShape> {
-  const { incidence = 0, floorGap = null, splitterPlate = false } = placed;
+  const { incidence = 0, floorGap = null, splitterPlate = false, layerMethod: method = "integral" } = placed;
   const nodes = gradeNodes(contour, panelCount);
   if (!nodes.ok) return nodes;
   const width = referenceWidth(nodes.value, incidence);
   const gapRatio = floorGapRatio(floorGap, width);
   if (!gapRatio.ok) return gapRatio;
-  const section = prepareSection(nodes.value, incidence, CALIBRATED, gapRatio.value, splitterPlate);
+  const section = prepareSection(
+    nodes.value,
+    incidence,
+    CALIBRATED,
+    gapRatio.value,
+    splitterPlate,
+    layerMethod(method),
+  );
   if (!section.ok) return section;
   return success({
     section: section.value,
@@ -68,6 +78,7 @@ function panelled(placed: PlacedSection, contour: Contour, panelCount: number): 
     floorGap,
     referenceWidth: section.value.referenceWidth,
     panelCount: nodes.value.count,
+    layerMethod: method,
   });
 }
 

@@ -1,4 +1,5 @@
 import { degreesOf, percentOf } from "../../numerics/degreesAndPercent";
+import type { LayerMethodName } from "../layer/layerMethodName";
 import type { Regime, SectionState, SideState, TransitionCause } from "../solution";
 import type { Applicability } from "../trust/applicability";
 import type { JudgedDragBand } from "../trust/judgedDragBand";
@@ -34,6 +35,8 @@ export interface ResultRow {
   readonly sandGrainRoughnessRatio: number;
   /** Free-stream turbulence intensity. */
   readonly turbulencePercent: number;
+  /** How the boundary layers were worked out. */
+  readonly layerMethod: LayerMethodName;
   /** Which of the steady states this is. */
   readonly branch: Branch;
   /** False when no steady state was found; the keys that depend on one are then null. */
@@ -111,6 +114,8 @@ export interface RowSection {
   readonly referenceWidth: number;
   /** null where the section could not be prepared. */
   readonly panelCount: number | null;
+  /** "integral" when left out. */
+  readonly layerMethod?: LayerMethodName;
 }
 
 /** The row of one branch of a solved stream; its band's keys are null where no bands were asked for. */
@@ -148,6 +153,7 @@ function conditionKeys(section: RowSection, { stream, condition }: SolvedStream,
     speedMetresPerSecond: speedOf(stream, section.referenceWidth),
     sandGrainRoughnessRatio: condition.sandGrainRoughnessRatio,
     turbulencePercent: percentOf(condition.turbulenceIntensity),
+    layerMethod: section.layerMethod ?? "integral",
     branch,
   };
 }

@@ -70,6 +70,9 @@ function* outsideReasons(
   name: string,
 ): Generator<string> {
   const { reynolds, sandGrainRoughnessRatio: roughness, turbulenceIntensity: turbulence } = condition;
+  if (section.layerMethod === "textbook") {
+    yield "Drag with textbook layers (Thwaites, Michel, Head) was not checked; the band's width is that of unchecked sections.";
+  }
   if (condition.trips?.length) yield "Trips were not checked on any section.";
   if (section.nearFloor) yield "Sections near a floor were not checked.";
   if (section.inclined) yield "Sections inclined to the stream were not checked.";

@@ -36,7 +36,10 @@ export function judgeOutcome(
   if (states.length === 0) return { bands: [], nearby: [] };
   const condition = conditions[index];
   const nearFloor = section.flow.wakeSuctionShare < 1 || section.floor !== null;
-  const description = describeSection(section.nodes, section.incidence, nearFloor);
+  const description = {
+    ...describeSection(section.nodes, section.incidence, nearFloor),
+    layerMethod: section.layerMethod.name,
+  };
   const nearby = statesNearby(section, conditions, outcomes, index, crisisFactor(description, condition));
   return { bands: states.map((state) => dragBand(description, state, condition, nearby)), nearby };
 }

@@ -1,5 +1,6 @@
 import { referenceWidth } from "../geometry/referenceWidth";
 import type { SectionNodes } from "../geometry/sectionNodes";
+import type { LayerMethodName } from "../layer/layerMethodName";
 
 /** What a section is in the terms of published shapes, as the stream meets it. */
 export interface SectionDescription {
@@ -17,6 +18,8 @@ export interface SectionDescription {
   readonly inclined: boolean;
   /** True when a floor lies below the section. */
   readonly nearFloor: boolean;
+  /** How its boundary layers are worked out; "integral" when left out. */
+  readonly layerMethod?: LayerMethodName;
 }
 
 /** Nodes may leave a named shape by this part of the smaller extent. */

@@ -20,7 +20,15 @@ const streamKeys = [
   "turbulencePercents",
 ] as const;
 
-const sectionKeys = ["sections", "panelCount", "incidenceDegrees", "trips", "branches", "workingPoint"] as const;
+const sectionKeys = [
+  "sections",
+  "panelCount",
+  "incidenceDegrees",
+  "trips",
+  "layerMethod",
+  "branches",
+  "workingPoint",
+] as const;
 
 /** A case of several views. */
 export interface MergeRequest {

@@ -1,4 +1,4 @@
-import type { SectionNodes } from "./sectionNodes";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 
 /**
  * The nodes of the mirror image in the x axis (y becomes -y). The order is reversed too, so that the walk stays
