@@ -28,6 +28,7 @@ export type {
   StadiumSpec,
   SuperellipseSpec,
 } from "./geometry/sectionSpec";
+export type { LayerMethodName } from "./layer/layerMethodName";
 export { equivalentRoughness, type PatternEstimate } from "./pattern/equivalentRoughness";
 export type { SurfacePattern } from "./pattern/surfacePattern";
 export { type FlowPicture, flowPicture } from "./section/flowPicture";

@@ -28,6 +28,7 @@ export interface PreparedShape {
   readonly referenceWidth: number;
   /** Even. */
   readonly panelCount: number;
+  /** How its boundary layers are worked out. */
   readonly layerMethod: LayerMethodName;
 }
 
