@@ -7,6 +7,7 @@ import { floorScenarios } from "./scenarios/floorView";
 import { handleScenarios } from "./scenarios/handles";
 import { importScenarios } from "./scenarios/imports";
 import { keepingScenarios } from "./scenarios/keeping";
+import { layerMethodScenarios } from "./scenarios/layerMethod";
 import { loadingScenarios } from "./scenarios/loading";
 import { puckViewScenarios } from "./scenarios/puckView";
 import { reportScenarios } from "./scenarios/reportPage";
@@ -38,6 +39,7 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   floorScenarios(onStage);
   importScenarios(onStage);
   keepingScenarios(onStage);
+  layerMethodScenarios(onStage);
   sweepScenarios(onStage);
   sectionToolScenarios(onStage);
   robustnessScenarios(onStage);

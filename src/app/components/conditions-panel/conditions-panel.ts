@@ -3,6 +3,8 @@ import { customElement } from "lit/decorators.js";
 import { roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../../shared/document/limits";
 import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
 import { resolveFluid } from "../../../../shared/engine/fluid/resolveFluid";
+import { type LayerMethodName, layerMethodNames } from "../../../../shared/engine/layer/layerMethodName";
+import { layerMethodTexts } from "../../reference/layerMethods";
 import { finishPresets, type Preset, presetOf, turbulencePresets } from "../../reference/presets";
 import { StoreController } from "../../store/storeController";
 import { changeDesign, workbench } from "../../store/workbench";
@@ -100,8 +102,26 @@ export class ConditionsPanel extends LitElement {
           <summary>Estimate ks from a surface pattern</summary>
           <ww-pattern-panel></ww-pattern-panel>
         </details>
+        ${this.renderLayerMethod()}
       </div>
     </section>`;
+  }
+
+  private renderLayerMethod() {
+    const { layerMethod = "integral" } = this.design.value;
+    return html`<div>
+      <div class="row">
+        <label for="layers">Boundary layers</label>
+        <select id="layers" @change=${(event: Event) =>
+          changeDesign({ layerMethod: (event.target as HTMLSelectElement).value as LayerMethodName })}>
+          ${layerMethodNames.map(
+            (name) =>
+              html`<option value=${name} ?selected=${name === layerMethod}>${layerMethodTexts[name].label}</option>`,
+          )}
+        </select>
+      </div>
+      <p class="hint">${layerMethodTexts[layerMethod].hint}</p>
+    </div>`;
   }
 
   private renderPresets(

@@ -25,7 +25,7 @@ function cells(row: ResultRow): string[] {
       ? ""
       : ` (${shown(dragCoefficientLow)} to ${shown(dragCoefficientHigh)})`;
   return [
-    row.sweepValue === null ? row.section : `${row.section}, ${row.sweepKey} ${Number(row.sweepValue.toPrecision(4))}`,
+    sectionCell(row),
     row.reynolds.toExponential(2).replace("e+", "e"),
     row.sandGrainRoughnessRatio === 0 ? "0" : row.sandGrainRoughnessRatio.toExponential(1),
     `${Number(row.turbulencePercent.toPrecision(3))} %`,
@@ -35,6 +35,11 @@ function cells(row: ResultRow): string[] {
     row.basePressureCoefficient === null ? "–" : row.basePressureCoefficient.toFixed(2),
     row.strouhal === null ? "–" : row.strouhal.toFixed(3),
   ];
+}
+
+function sectionCell({ section, sweepKey, sweepValue, layerMethod }: ResultRow): string {
+  const swept = sweepValue === null ? "" : `, ${sweepKey} ${Number(sweepValue.toPrecision(4))}`;
+  return `${section}${swept}${layerMethod === "textbook" ? ", textbook layers" : ""}`;
 }
 
 function shown(coefficient: number): string {

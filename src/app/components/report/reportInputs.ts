@@ -1,3 +1,4 @@
+import { layerMethodTexts } from "../../reference/layerMethods";
 import { finishPresets, presetOf, turbulencePresets } from "../../reference/presets";
 import { dimension, familyTexts } from "../../store/sectionFields";
 import type { Solved } from "../../store/workbench";
@@ -36,6 +37,7 @@ export function reportInputs(
       `Trip ${i + 1}, ${trip.side}`,
       `${quantityText(trip.height, "length", units)} high, ${quantityText(trip.arc, "length", units)} from the nose`,
     ]),
+    ["Boundary layers", layerMethodTexts[design.layerMethod ?? "integral"].label],
     ["Panels", String(solution.nodes.count)],
   ];
 }
