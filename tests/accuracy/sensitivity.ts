@@ -63,7 +63,7 @@ function measuringWith(bundle: string): Measuring {
 
 /** Those numbers that change an answer at all: groups that change none together are passed over. */
 async function active(measuring: Measuring, base: ResultMeasures, keys: readonly LedgerKey[]): Promise<LedgerKey[]> {
-  if (keys.length <= 2) return [...keys];
+  if (keys.length <= 4) return [...keys];
   if ((await measuring(keys, 1 + change)).sum === base.sum) return [];
   const half = Math.ceil(keys.length / 2);
   return [
@@ -95,9 +95,8 @@ export async function printSensitivity(only: readonly string[]): Promise<void> {
     const moving = new Set(await active(measuring, base, keys));
     const rows: string[][] = [];
     for (const [key, { kind, value }] of asked) {
-      const ends = moving.has(key)
-        ? [await measuring([key], 1 - change), await measuring([key], 1 + change)]
-        : [base, base];
+      const down = moving.has(key) ? await measuring([key], 1 - change) : base;
+      const ends = [down, down.sum === base.sum ? base : await measuring([key], 1 + change)];
       const both = (measure: keyof ResultMeasures, scale = 1, digits = 0) =>
         ends.map((end) => signed(scale * (end[measure] - base[measure]), digits)).join(" / ");
       const cells = [both("dragRms", 100, 1), both("answered"), both("targetsMet"), both("insideScatter")];

@@ -21,14 +21,18 @@ function follow(stations: ReturnType<typeof circleStations>, condition: ReturnTy
 }
 
 describe("followSide: a bubble behind laminar separation", () => {
-  const stations = circleStations(150);
   const reynolds = 3e5;
-  const { layer, points } = follow(stations, smooth(reynolds));
-  const separation = layer.bubble?.separationArc ?? Number.NaN;
-  const reattachment = layer.bubble?.reattachmentArc ?? Number.NaN;
+  const followed = () => {
+    const stations = circleStations(150);
+    const { layer, points } = follow(stations, smooth(reynolds));
+    const separation = layer.bubble?.separationArc ?? Number.NaN;
+    const reattachment = layer.bubble?.reattachmentArc ?? Number.NaN;
+    return { stations, layer, points, separation, reattachment };
+  };
   const speed = (arc: number) => 2 * Math.sin(2 * arc);
 
   it("separates at 104.5 degrees (Terrill 1960), within 1.5, and turns a length l1 behind it (Roberts 1980)", () => {
+    const { layer, separation } = followed();
     expect(layer.state).toBe("separation bubble");
     expect(Math.abs((separation * 360) / Math.PI - 104.5)).toBeLessThan(1.5);
     const q = speed(separation);
@@ -39,6 +43,7 @@ describe("followSide: a bubble behind laminar separation", () => {
   });
 
   it("the momentum thickness grows over the bubble as d theta/ds = -(H + 2) (theta / Ue) dUe/ds has it, with the H of vanishing wall shear, 4.03 (Hartree 1937), within 1 %", () => {
+    const { stations, points, separation, reattachment } = followed();
     const thetaBefore = stations.laminar.separationThickness / Math.sqrt(reynolds);
     let theta = thetaBefore;
     const steps = 20000;
@@ -53,6 +58,7 @@ describe("followSide: a bubble behind laminar separation", () => {
   });
 
   it("the turbulent layer behind it is followed to its separation, which the residual measures from the last station", () => {
+    const { layer, points, reattachment } = followed();
     expect(layer.separationArc).toBeGreaterThan(reattachment);
     const end = (150 * Math.PI) / 360;
     expect(layer.separationArc).toBeLessThan(end);
@@ -107,11 +113,11 @@ describe("followSide: laminar separation for good", () => {
 });
 
 describe("followSide: transition in the attached layer", () => {
-  const stations = circleStations(140);
   const condition = { ...smooth(1e6), turbulenceIntensity: 0.03 };
-  const { layer, points } = follow(stations, condition);
 
   it("the turbulent layer starts there with the laminar layer's momentum thickness", () => {
+    const stations = circleStations(140);
+    const { layer, points } = follow(stations, condition);
     expect(layer.state).toBe("turbulent separation");
     expect(layer.transitionCause).toBe("natural");
     expect(layer.bubble).toBeNull();
@@ -122,6 +128,7 @@ describe("followSide: transition in the attached layer", () => {
   });
 
   it("separates behind the laminar layer's 104.5 degrees and ahead of the rear, the residual being the way to the last station", () => {
+    const { layer } = follow(circleStations(140), condition);
     const degrees = (layer.separationArc * 360) / Math.PI;
     expect(degrees).toBeGreaterThan(106);
     expect(degrees).toBeLessThan(140);
@@ -134,12 +141,16 @@ describe("followSide: a dip of the edge speed", () => {
   const at = (s: number) =>
     Math.tanh(3 * s) * (1 + 0.6 * Math.max(0, s - 0.9)) - depth * Math.exp(-(((s - 1) / 0.12) ** 2));
   const slope = (s: number) => (at(s + 1e-6) - at(Math.max(0, s - 1e-6))) / (s > 0 ? 2e-6 : 1e-6);
-  const stations = edgeStations(at, slope, 1.6, 2, 801);
-  const [dip] = stations.laminar.dips;
-  const separation = stationValue(stations.arc, dip.separation);
-  const recovery = stationValue(stations.arc, dip.recovery);
+  const dipped = () => {
+    const stations = edgeStations(at, slope, 1.6, 2, 801);
+    const [dip] = stations.laminar.dips;
+    const separation = stationValue(stations.arc, dip.separation);
+    const recovery = stationValue(stations.arc, dip.recovery);
+    return { stations, dip, separation, recovery };
+  };
 
   it("longer than the laminar part of its shear layer leaves a turbulent layer: a bubble from the dip's start to its end", () => {
+    const { stations, dip, separation, recovery } = dipped();
     const reynolds = (2 * roberts(0.001)) / (at(separation) * (recovery - separation));
     // 0.05 % stays below 0.1 % on the edge speed here.
     const { layer, points } = follow(stations, smooth(reynolds, 0.0005));
@@ -152,11 +163,13 @@ describe("followSide: a dip of the edge speed", () => {
   });
 
   it("shorter than it the layer stays laminar behind the dip", () => {
+    const { stations, separation, recovery } = dipped();
     const reynolds = (0.5 * roberts(0.001)) / (at(separation) * (recovery - separation));
     expect(follow(stations, smooth(reynolds)).layer.bubble).toBeNull();
   });
 
   it("is not met by a layer that has turned before it, and is by one that turns behind it", () => {
+    const { stations, separation, recovery } = dipped();
     const reynolds = (2 * roberts(0.001)) / (at(separation) * (recovery - separation));
     const trip = (arc: number) => ({ station: stationOfArc(stations, arc), heightRatio: 0.05 });
     const ahead = followSide(stations, smooth(reynolds), [trip(0.5)], CALIBRATED);
