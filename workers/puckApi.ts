@@ -1,7 +1,6 @@
 import type { HandoffFile, HandoffRequest } from "../shared/jobs/handoff/handoffFile";
 import { handoffFiles } from "../shared/jobs/handoff/handoffFiles";
 import { type FreeCoreDimension, type SizedPuck, sizeCoreForMass } from "../shared/jobs/puck/coreSizing";
-import type { Evaluation } from "../shared/jobs/puck/designSpace";
 import type { PuckCase } from "../shared/jobs/puck/puckcase/puckCase";
 import type { PuckResult } from "../shared/jobs/puck/puckcase/puckResult";
 import { puckSteps } from "../shared/jobs/puck/puckcase/puckSteps";
@@ -13,6 +12,7 @@ import {
   type PuckJudgement,
 } from "../shared/jobs/puck/rules/judgePuck";
 import type { RuleSet } from "../shared/jobs/puck/rules/ruleSet";
+import type { Evaluation } from "../shared/jobs/tradeoff/designSpace";
 import { type TradeoffMember, tradeoffMember } from "../shared/jobs/tradeoff/tradeoffMember";
 import { type TradeoffSearch, tradeoffSearch } from "../shared/jobs/tradeoff/tradeoffSearch";
 import { type Result, success } from "../shared/result";

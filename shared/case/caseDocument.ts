@@ -7,9 +7,8 @@ import { evenPanelCount } from "../document/panelCountDocument";
 import { listOrRangeRule, strictRecord, sweepable, text } from "../document/quantity";
 import { sectionDocument } from "../document/sectionDocument";
 import { workingPointDocument } from "../document/workingPointDocument";
-import { puckBlockDocument } from "../jobs/puck/puckcase/puckBlockDocument";
-import { evidenceBlocks, evidenceKeys } from "./evidenceBlocks";
 import { flowKeys } from "./flowDocument";
+import { blockIn, blockSchemas, jobBlocks } from "./jobBlocks";
 
 export const branchChoices = ["rising", "falling", "both", "whereDifferent"] as const;
 
@@ -17,6 +16,12 @@ const versionRule = `it must be ${caseVersion}, the only version of the case fil
 const turbulenceRule = `it is missing; ${listOrRangeRule(turbulenceBounds)}`;
 const branchRule = `it must be one of ${branchChoices.join(", ")}`;
 const sectionsRule = `it must be a list of 1 to ${mostSections} sections`;
+
+const blockKeys = jobBlocks.map(({ key }) => key);
+/** Jobs that bring sections, which makes the case one that is solved. */
+const solvingBlocks = jobBlocks.flatMap(({ key, what, solves }) =>
+  solves === undefined ? [] : [{ key, what, ...solves }],
+);
 
 const exclusiveKeys = [
   ["reynoldsNumbers", "speedsMetresPerSecond"],
@@ -49,21 +54,23 @@ export const caseDocument = strictRecord("a case", {
     .describe(
       'Where several steady states exist: the one that a slowly rising or falling speed sits on, "both" as two results for every condition, or "whereDifferent" (the default), rising and, where it differs, falling',
     ),
-  puck: puckBlockDocument.optional(),
-  ...evidenceBlocks,
+  ...blockSchemas,
 })
   .superRefine((document, context) => {
-    const isSolved = document.sections !== undefined || document.puck !== undefined;
-    if (!isSolved && !evidenceKeys.some((key) => Object.hasOwn(document, key))) {
-      const others = ["puck", ...evidenceKeys].join(", ");
+    const solving = solvingBlocks.filter(({ key }) => Object.hasOwn(document, key));
+    const isSolved = document.sections !== undefined || solving.length > 0;
+    if (!isSolved && jobBlocks.every((block) => blockIn(document, block) === undefined)) {
       context.addIssue({
         code: "custom",
         path: ["sections"],
-        message: `it is missing; ${sectionsRule}, or the case must have one of ${others}`,
+        message: `it is missing; ${sectionsRule}, or the case must have one of ${blockKeys.join(", ")}`,
         input: document,
       });
     }
-    requireForPuck(document, context);
+    // A job has sizes of its own: it may need a stream by speed, and a finish in metres.
+    for (const { what, needs } of solving) {
+      for (const key of needs) requireKey(document, key, `a case with ${what} needs it`, context);
+    }
     for (const keys of exclusiveKeys) {
       const given = keys.filter((key) => document[key] !== undefined);
       if (isSolved || given.length > 1) requireExactlyOne(document, keys, context);
@@ -77,23 +84,17 @@ export const caseDocument = strictRecord("a case", {
     title: "Wakewright case",
     description:
       "Sections, a stream and walls, pucks, tests and trials for the command line and the page. SI units, named in the keys.",
-    anyOf: ["sections", "puck", ...evidenceKeys].map((key) => ({ required: [key] })),
-    dependentSchemas: { sections: solvedInSchema, puck: solvedInSchema },
+    anyOf: ["sections", ...blockKeys].map((key) => ({ required: [key] })),
+    dependentSchemas: Object.fromEntries(
+      ["sections", ...solvingBlocks.map(({ key }) => key)].map((key) => [key, solvedInSchema]),
+    ),
     dependentRequired: {
       speedsMetresPerSecond: ["fluid"],
-      puck: ["speedsMetresPerSecond", "sandGrainRoughnessMetres"],
+      ...Object.fromEntries(solvingBlocks.map(({ key, needs }) => [key, [...needs]])),
     },
   });
 
 export type CaseDocument = z.infer<typeof caseDocument>;
-
-/** A puck has sizes of its own: its stream goes by speed and its finish in metres. */
-function requireForPuck(document: Readonly<Record<string, unknown>>, context: z.RefinementCtx): void {
-  if (document.puck === undefined) return;
-  for (const key of ["speedsMetresPerSecond", "sandGrainRoughnessMetres"]) {
-    requireKey(document, key, "a case with a puck needs it", context);
-  }
-}
 
 function requireKey(
   document: Readonly<Record<string, unknown>>,

@@ -1,72 +1,15 @@
-import type { SectionDocument } from "../document/sectionDocument";
-import { profileSection } from "../jobs/puck/solvedSections";
+import type { CaseSection } from "../jobs/jobBlock";
 import type { CaseDocument } from "./caseDocument";
+import { blockIn, jobBlocks } from "./jobBlocks";
 
-/** A section of a case and where it stands in the file. */
-export interface CaseSection {
-  readonly section: SectionDocument;
-  /** For messages, for instance "sections[0]". */
-  readonly field: string;
-  /** Equivalent sand-grain roughness of its own, m; null where it meets those of the case. */
-  readonly sandGrainRoughness: number | null;
-}
-
-/** The sections of a case; where it names none, the plan and profile sections of its pucks, each with its own finish. */
-export function caseSections(document: CaseDocument): CaseSection[] {
-  const { sections, puck } = document;
+/** The sections of a case; where it names none, those that its jobs bring. */
+export function caseSections(document: CaseDocument): readonly CaseSection[] {
+  const { sections } = document;
   if (sections !== undefined) {
     return sections.map((section, i) => ({ section, field: `sections[${i}]`, sandGrainRoughness: null }));
   }
-  const entries = [
-    ...(puck?.baselines ?? []).map((entry, i) => ({ entry, field: `puck.baselines[${i}].puck` })),
-    ...(puck?.candidates ?? []).map((entry, i) => ({ entry, field: `puck.candidates[${i}].puck` })),
-  ];
-  return entries.flatMap(({ entry: { puck: spec, sandGrainRoughnessMetres: sandGrainRoughness = null }, field }) => {
-    const rim = spec.rim.kind === "rough" ? spec.rim.sandGrainRoughnessMetres : sandGrainRoughness;
-    const plan: SectionDocument = {
-      family: "circle",
-      name: sectionName(spec.name, "plan section"),
-      diameterMetres: spec.diameterMetres,
-    };
-    const profile = profileDocument(
-      profileSection(spec, spec.diameterMetres),
-      sectionName(spec.name, "profile section"),
-    );
-    return [
-      { section: plan, field, sandGrainRoughness: rim },
-      { section: profile, field, sandGrainRoughness },
-    ];
+  return jobBlocks.flatMap((block) => {
+    const own = blockIn(document, block);
+    return own === undefined ? [] : (block.solves?.sections(own) ?? []);
   });
-}
-
-/** Names of sections are shorter than those of pucks may be. */
-function sectionName(puck: string, what: string): string {
-  return `${puck.slice(0, 80)}, ${what}`;
-}
-
-function profileDocument(spec: ReturnType<typeof profileSection>, name: string): SectionDocument {
-  switch (spec.family) {
-    case "roundedRectangle":
-      return {
-        family: spec.family,
-        name,
-        lengthMetres: spec.length,
-        heightMetres: spec.height,
-        edgeRadiusMetres: spec.edgeRadius,
-      };
-    case "bevelledRectangle":
-      return {
-        family: spec.family,
-        name,
-        lengthMetres: spec.length,
-        heightMetres: spec.height,
-        bevelLengthMetres: spec.bevelLength,
-        bevelHeightMetres: spec.bevelHeight,
-        cornerRadiusMetres: spec.cornerRadius,
-      };
-    case "freeContour":
-      return { family: spec.family, name, pointsMetres: spec.points.map(([x, y]) => [x, y] as [number, number]) };
-    default:
-      throw new RangeError(`a puck's profile is a ${spec.family}; it must be a rectangle or a free contour.`);
-  }
 }

@@ -4,10 +4,11 @@ import type { SectionDocument } from "../document/sectionDocument";
 import { type SweptSpec, sectionSpecs, sweptKeys } from "../document/sectionSpecs";
 import { sweepText } from "../document/sweepText";
 import { buildContour } from "../engine/geometry/sectionFamilies";
+import type { CaseSection } from "../jobs/jobBlock";
 import { radiansOf } from "../numerics/degreesAndPercent";
 import type { Problem } from "../result";
 import type { CaseDocument } from "./caseDocument";
-import { type CaseSection, caseSections } from "./caseSections";
+import { caseSections } from "./caseSections";
 import type { CaseShape } from "./resolvedCase";
 
 /** The sections of a case with their contours, for every swept value and incidence; and what cannot be built. */

@@ -4,12 +4,11 @@ import { type PreparedShape, prepareShape } from "../engine/section/prepareShape
 import { type Branch, branchRow, type ResultRow, type RowSection } from "../engine/section/resultRow";
 import { type SolvedStream, solveStreams, unsolvedStream } from "../engine/section/solveStreams";
 import type { Stream, WallRoughness } from "../engine/section/stream";
-import type { PuckResult } from "../jobs/puck/puckcase/puckResult";
-import { puckSteps } from "../jobs/puck/puckcase/puckSteps";
+import type { CaseSoFar } from "../jobs/jobBlock";
 import type { Result } from "../result";
 import { type CaseResults, resultsVersion } from "./caseResults";
 import { cautionsFor, patternCautions } from "./cautions";
-import { evidenceProblems, evidenceStepCount, evidenceSteps } from "./evidenceSteps";
+import { jobBlocks } from "./jobBlocks";
 import type { Case, CaseShape } from "./resolvedCase";
 
 /** One step of a case done: a shape prepared, or one section swept over the stream at one roughness and turbulence. */
@@ -31,10 +30,10 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
   const walls = ({ sandGrainRoughness }: CaseShape) =>
     sandGrainRoughness === null ? theCase.walls : [{ sandGrainRoughness }];
   const sweeps = (shape: CaseShape) => walls(shape).length * theCase.turbulenceIntensities.length;
+  const jobs = jobsOf(theCase);
   const total =
     theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) +
-    (theCase.puck?.pucks.length ?? 0) +
-    evidenceStepCount(theCase);
+    jobs.reduce((sum, { block, job }) => sum + block.stepCount(job), 0);
   const results: ResultRow[] = [];
   let done = 0;
   for (const shape of theCase.shapes) {
@@ -49,37 +48,59 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
       }
     }
   }
-  const pucks: PuckResult[] = [];
-  if (theCase.puck !== null) {
-    for (const { result } of puckSteps(theCase.puck)) {
-      pucks.push(result);
-      yield { done: ++done, total, label: `judged ${result.name}`, rows: [] };
+  const found: JobFound[] = [];
+  for (const { block, job } of jobs) {
+    const steps = block.steps(job, soFar(theCase, results, found));
+    let step = steps.next();
+    for (; step.done !== true; step = steps.next()) {
+      yield { done: done + step.value.done, total, label: step.value.label, rows: [] };
     }
+    done += block.stepCount(job);
+    found.push({ block, outcome: step.value });
   }
-  const evidence = evidenceSteps(theCase, results, pucks);
-  let found = evidence.next();
-  for (; found.done !== true; found = evidence.next()) {
-    yield { done: done + found.value.done, total, label: found.value.label, rows: [] };
-  }
+  return caseResults(theCase, results, found);
+}
+
+interface JobFound {
+  readonly block: (typeof jobBlocks)[number];
+  readonly outcome: unknown;
+}
+
+function jobsOf(theCase: Case) {
+  const jobs: Readonly<Record<string, unknown>> = { ...theCase };
+  return jobBlocks.flatMap((block) => {
+    const job = jobs[block.key] ?? null;
+    return job === null ? [] : [{ block, job }];
+  });
+}
+
+function soFar({ shapes }: Case, rows: readonly ResultRow[], found: readonly JobFound[]): CaseSoFar {
+  return {
+    rows,
+    shapes,
+    drags: new Map(found.flatMap(({ block, outcome }) => [...(block.drags?.(outcome) ?? [])])),
+    outcomeOf: <Outcome>({ resultKey }: { readonly resultKey: string }) =>
+      found.find(({ block }) => block.resultKey === resultKey)?.outcome as Outcome | undefined,
+  };
+}
+
+function caseResults(theCase: Case, results: readonly ResultRow[], found: readonly JobFound[]): CaseResults {
+  const cautions = [
+    ...cautionsFor(theCase.fluid, results),
+    ...patternCautions(theCase.pattern),
+    ...found.flatMap(({ block, outcome }) => block.cautions?.(outcome) ?? []),
+  ];
+  const problems = [...results.flatMap(problemOf), ...found.flatMap(({ block, outcome }) => block.problems(outcome))];
   return {
     wakewrightResults: resultsVersion,
     title: theCase.title,
     note: theCase.note,
     generatedBy,
     fluid: theCase.fluid,
-    cautions: [
-      ...new Set([
-        ...cautionsFor(theCase.fluid, results),
-        ...patternCautions(theCase.pattern),
-        ...pucks.flatMap(({ cautions }) => cautions),
-      ]),
-    ],
+    cautions: [...new Set(cautions)],
     results,
-    ...(theCase.puck === null ? {} : { pucks }),
-    ...found.value,
-    problems: [
-      ...new Set([...results.flatMap(problemOf), ...pucks.flatMap(puckProblem), ...evidenceProblems(found.value)]),
-    ],
+    ...Object.fromEntries(found.map(({ block, outcome }) => [block.resultKey, outcome])),
+    problems: [...new Set(problems)],
   };
 }
 
@@ -87,10 +108,6 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
 function problemOf(row: ResultRow): string[] {
   if (row.problem === null) return [];
   return [row.problem.startsWith(row.section) ? row.problem : `${row.section}: ${row.problem}`];
-}
-
-function puckProblem({ name, problem }: PuckResult): string[] {
-  return problem === null ? [] : [`${name}: ${problem}`];
 }
 
 /** Runs a whole case at once. */

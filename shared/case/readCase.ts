@@ -6,16 +6,14 @@ import type { FluidProperties } from "../engine/fluid/fluidSpec";
 import { resolveFluid } from "../engine/fluid/resolveFluid";
 import { equivalentRoughness } from "../engine/pattern/equivalentRoughness";
 import type { StreamSpeed, WallRoughness } from "../engine/section/stream";
-import { resolveMeasurements } from "../jobs/evidence/resolveMeasurements";
-import { resolvePuckCase } from "../jobs/puck/puckcase/resolvePuckCase";
-import { resolveTrial } from "../jobs/trial/resolveTrial";
-import { resolveTunnel } from "../jobs/tunnel/resolveTunnel";
+import type { CaseSurroundings } from "../jobs/jobBlock";
 import { fractionOf } from "../numerics/degreesAndPercent";
 import type { Problem } from "../result";
 import { type CaseDocument, caseDocument } from "./caseDocument";
 import { caseShapes } from "./caseShapes";
 import { crossChecks } from "./crossChecks";
 import { tripOf } from "./flowDocument";
+import { blockIn, type CaseJobs, jobBlocks } from "./jobBlocks";
 import type { Case, PatternWall } from "./resolvedCase";
 
 /**
@@ -50,62 +48,55 @@ export function checkCase(document: CaseDocument, fileName: string): CaseReading
   return resolved.problems.length > 0 ? refused(fileName, resolved.problems) : { ok: true, value: resolved.value };
 }
 
-function resolve(document: CaseDocument): { value: Case; problems: Problem[] } {
-  const problems: Problem[] = [];
+function resolve(document: CaseDocument): { value: Case; problems: readonly Problem[] } {
   const { shapes, problems: shapeProblems } = caseShapes(document);
-  problems.push(...shapeProblems);
+  const problems = [...shapeProblems];
   const fluid = document.fluid === undefined ? null : resolveFluid(document.fluid);
   if (fluid?.ok === false) problems.push({ ...fluid.problem, field: `fluid.${fluid.problem.field}` });
   const properties = fluid?.ok === true ? fluid.value : null;
   const pattern = patternWall(document);
-  let value: Case = {
-    title: document.title,
-    note: document.note ?? null,
-    shapes,
+  const flow = {
     fluid: properties,
     speeds: streamSpeeds(document, properties),
     walls: wallRoughnesses(document, pattern),
-    pattern,
     turbulenceIntensities: expandSweep(document.turbulencePercents ?? []).map(fractionOf),
+  };
+  const jobs = problems.length === 0 ? resolveJobs(document, flow) : { value: noJobs, problems };
+  const value: Case = {
+    title: document.title,
+    note: document.note ?? null,
+    shapes,
+    ...flow,
+    pattern,
     trips: (document.trips ?? []).map(tripOf),
     branches: document.branches ?? "whereDifferent",
-    puck: null,
-    measurements: null,
-    tunnel: null,
-    trial: null,
+    ...jobs.value,
   };
-  if (problems.length === 0 && document.puck !== undefined && value.fluid !== null) {
-    const puck = resolvePuckCase(document.puck, {
-      fluid: value.fluid,
-      speeds: rising(document.speedsMetresPerSecond ?? []),
-      turbulenceIntensities: value.turbulenceIntensities,
-      sandGrainRoughness: expandSweep(document.sandGrainRoughnessMetres ?? [])[0],
-    });
-    if (!puck.ok) return { value, problems: [...puck.problems] };
-    value = { ...value, puck: puck.value };
+  return { value, problems: jobs.problems.length > 0 ? jobs.problems : crossChecks(value) };
+}
+
+const noJobs = Object.fromEntries(jobBlocks.map(({ key }) => [key, null])) as CaseJobs;
+
+/** Every job that the document asks for, ready to run, and all that is wrong with their blocks. */
+function resolveJobs(document: CaseDocument, flow: Pick<Case, "fluid" | "speeds" | "walls" | "turbulenceIntensities">) {
+  const around: CaseSurroundings = {
+    fluid: flow.fluid,
+    speeds: flow.speeds.flatMap((stream) => ("speed" in stream ? [stream.speed] : [])),
+    turbulenceIntensities: flow.turbulenceIntensities,
+    sandGrainRoughnesses: flow.walls.flatMap((wall) => ("sandGrainRoughness" in wall ? [wall.sandGrainRoughness] : [])),
+    sections: document.sections ?? [],
+    documentOf: (block) => blockIn(document, block),
+  };
+  const jobs: Record<string, unknown> = { ...noJobs };
+  const problems: Problem[] = [];
+  for (const block of jobBlocks) {
+    const own = blockIn(document, block);
+    if (own === undefined) continue;
+    const resolved = block.resolve(own, around);
+    if (resolved.ok) jobs[block.key] = resolved.value;
+    else problems.push(...resolved.problems);
   }
-  if (problems.length === 0 && document.measurements !== undefined) {
-    const about = {
-      fluid: value.fluid,
-      sections: document.sections ?? [],
-      hasTunnelRuns: document.tunnel?.runs !== undefined,
-    };
-    const measurements = resolveMeasurements(document.measurements, about);
-    if (!measurements.ok) return { value, problems: [...measurements.problems] };
-    value = { ...value, measurements: measurements.value };
-  }
-  if (problems.length === 0 && document.tunnel !== undefined) {
-    const tunnel = resolveTunnel(document.tunnel);
-    if (!tunnel.ok) return { value, problems: [...tunnel.problems] };
-    value = { ...value, tunnel: tunnel.value };
-  }
-  if (problems.length === 0 && document.trial !== undefined) {
-    const trial = resolveTrial(document.trial);
-    if (!trial.ok) return { value, problems: [...trial.problems] };
-    value = { ...value, trial: trial.value };
-  }
-  if (problems.length === 0) problems.push(...crossChecks(value));
-  return { value, problems };
+  return { value: jobs as unknown as CaseJobs, problems };
 }
 
 function streamSpeeds(document: CaseDocument, fluid: FluidProperties | null): StreamSpeed[] {

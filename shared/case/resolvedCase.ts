@@ -4,14 +4,11 @@ import type { PatternEstimate } from "../engine/pattern/equivalentRoughness";
 import type { SurfacePattern } from "../engine/pattern/surfacePattern";
 import type { PlacedSection } from "../engine/section/placedSection";
 import type { StreamSpeed, StreamTrip, WallRoughness } from "../engine/section/stream";
-import type { MeasurementCase } from "../jobs/evidence/measurementCase";
-import type { PuckCase } from "../jobs/puck/puckcase/puckCase";
-import type { TrialCase } from "../jobs/trial/trialCase";
-import type { TunnelCase } from "../jobs/tunnel/tunnelCase";
 import type { CaseDocument } from "./caseDocument";
+import type { CaseJobs } from "./jobBlocks";
 
 /** A case that has been read and checked: sweeps written out, contours built. */
-export interface Case {
+export interface Case extends CaseJobs {
   readonly title: string;
   readonly note: string | null;
   /** One for every section, sweep value and incidence, in the file's order. */
@@ -27,14 +24,6 @@ export interface Case {
   readonly turbulenceIntensities: readonly number[];
   readonly trips: readonly StreamTrip[];
   readonly branches: CaseBranches;
-  /** The pucks of the case; null without any. */
-  readonly puck: PuckCase | null;
-  /** Measurements to hold against the prediction; null without any. */
-  readonly measurements: MeasurementCase | null;
-  /** The tunnel test of the case; null without one. */
-  readonly tunnel: TunnelCase | null;
-  /** The player trial of the case; null without one. */
-  readonly trial: TrialCase | null;
 }
 
 /** A section of the case at one sweep value and incidence. */

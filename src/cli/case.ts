@@ -1,19 +1,12 @@
 import { resolve } from "node:path";
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { caseJsonSchema } from "../../shared/case/caseDocument";
+import { caseTable, isComplete, jobCsv } from "../../shared/case/caseOutput";
 import type { CaseResults } from "../../shared/case/caseResults";
 import { caseSteps } from "../../shared/case/caseSteps";
+import { jobBlocks } from "../../shared/case/jobBlocks";
 import type { Case } from "../../shared/case/resolvedCase";
 import { resultCsv } from "../../shared/case/resultCsv";
-import { resultTable } from "../../shared/case/resultTable";
-import { comparisonCsv } from "../../shared/jobs/evidence/comparisonCsv";
-import { comparisonTable } from "../../shared/jobs/evidence/comparisonTable";
-import { puckCsv } from "../../shared/jobs/puck/puckcase/puckCsv";
-import { puckTable } from "../../shared/jobs/puck/puckcase/puckTable";
-import { trialCsv } from "../../shared/jobs/trial/trialCsv";
-import { trialTable } from "../../shared/jobs/trial/trialTable";
-import { tunnelCsv } from "../../shared/jobs/tunnel/tunnelCsv";
-import { tunnelTable } from "../../shared/jobs/tunnel/tunnelTable";
 import { endOnSignals, exitDone, exitIncomplete, refuse } from "./command";
 import type { CaseRunInput, OutputFormat } from "./commands/case";
 import { openNamedCase } from "./openCaseFile";
@@ -78,29 +71,12 @@ interface NamedCase {
   readonly theCase: Case;
 }
 
-/** What a case lacks for a CSV of one of its parts; null when it has it. */
+/** What a case lacks for a CSV of one of its jobs; null when it has it. */
 function missingPart(theCase: Case, format: OutputFormat): string | null {
-  if (format === "puckCsv" && theCase.puck === null) {
-    return "puck is missing; --pucks needs a case with a puck";
-  }
-  if (format === "tunnelCsv" && theCase.tunnel === null) {
-    return "tunnel is missing; --tunnel needs a case with a tunnel test";
-  }
-  if (format === "trialCsv" && theCase.trial === null) {
-    return "trial is missing; --trial needs a case with a player trial";
-  }
-  if (format === "comparisonCsv" && theCase.measurements === null) {
-    return "measurements is missing; --measurements needs a case with measurements";
-  }
-  return null;
-}
-
-function isComplete(results: CaseResults): boolean {
-  return (
-    results.results.every((row) => row.converged) &&
-    (results.pucks ?? []).every((puck) => puck.problem === null) &&
-    (results.comparison?.sets ?? []).every((set) => set.problem === null && set.comparedCount === set.rows.length)
-  );
+  const jobs: Readonly<Record<string, unknown>> = { ...theCase };
+  const block = jobBlocks.find(({ csv }) => csv.option === format);
+  if (block === undefined || jobs[block.key] !== null) return null;
+  return `${block.key} is missing; --${block.csv.option} needs a case with ${block.what}`;
 }
 
 /** Runs a case one step per turn of the event loop, so that signals get through. */
@@ -121,17 +97,7 @@ function renderAll(done: readonly NamedResults[], format: OutputFormat): string 
 }
 
 /** A case as a table or as CSV. */
-function render(results: CaseResults, format: OutputFormat): string {
-  if (format === "puckCsv") return puckCsv(results.pucks ?? []);
-  if (format === "tunnelCsv" && results.tunnel !== undefined) return tunnelCsv(results.tunnel);
-  if (format === "trialCsv" && results.trial !== undefined) return trialCsv(results.trial);
-  if (format === "comparisonCsv") return comparisonCsv(results.comparison ?? { sets: [], carried: [], cautions: [] });
-  if (format === "csv") return resultCsv(results);
-  return [
-    resultTable(results),
-    ...(results.pucks === undefined ? [] : [puckTable(results.pucks)]),
-    ...(results.tunnel === undefined ? [] : [tunnelTable(results.tunnel)]),
-    ...(results.trial === undefined ? [] : [trialTable(results.trial)]),
-    ...(results.comparison === undefined ? [] : [comparisonTable(results.comparison)]),
-  ].join("\n");
+function render(results: CaseResults, format: Exclude<OutputFormat, "json">): string {
+  if (format === "table") return caseTable(results);
+  return format === "csv" ? resultCsv(results) : (jobCsv(results, format) ?? "");
 }

@@ -1,4 +1,4 @@
-import type { Evaluation } from "../../shared/jobs/puck/designSpace";
+import type { Evaluation } from "../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffMember } from "../../shared/jobs/tradeoff/tradeoffMember";
 import type { Result } from "../../shared/result";
 

@@ -3,7 +3,7 @@ import { existsSync } from "node:fs";
 import * as z from "zod";
 import { generatedBy } from "../../shared/document/generatedBy";
 import { parseJson } from "../../shared/document/parseJson";
-import type { DesignSpace } from "../../shared/jobs/puck/designSpace";
+import type { DesignSpace } from "../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffRun } from "../../shared/jobs/tradeoff/tradeoffRun";
 import { problem, type Result, success } from "../../shared/result";
 import { caseFileText } from "./caseFile";

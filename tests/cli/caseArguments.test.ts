@@ -8,8 +8,8 @@ describe("the arguments of case", () => {
     [["--csv", "a.json", "--out", "b.csv"], "csv", "b.csv"],
     [["--out=b.txt", "a.json"], "table", "b.txt"],
     [["--json", "--", "-a.json"], "json", null],
-    [["--csv", "--pucks", "a.json"], "puckCsv", null],
-    [["--csv", "--measurements", "a.json"], "comparisonCsv", null],
+    [["--csv", "--pucks", "a.json"], "pucks", null],
+    [["--csv", "--measurements", "a.json"], "measurements", null],
   ])("of %j asks for a %s into %s", (args, format, out) => {
     expect(caseCommand.read(args)).toMatchObject({ ok: true, value: { wants: "run", format, out } });
   });

@@ -11,11 +11,11 @@ import type { MeasuredBody } from "../../shared/jobs/evidence/measuredBody";
 import { measuredPuck } from "../../shared/jobs/evidence/measuredPuck";
 import { bareMeasuredPoint } from "../../shared/jobs/evidence/measurement";
 import { sharpCylinderDrag } from "../../shared/jobs/puck/faceOnDrag";
+import type { PuckAttitude } from "../../shared/jobs/puck/heldPuck";
 import { puckFigures } from "../../shared/jobs/puck/puckFigures";
 import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
 import { maskell, maskellFactor } from "../../shared/jobs/tunnel/blockage";
 import { predictDrag } from "../../shared/jobs/tunnel/predictedDrag";
-import type { PuckAttitude } from "../../shared/jobs/tunnel/tunnelShape";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 import { causesOf, quietSettings, setOf, syntheticSet } from "./measuredSets";
 

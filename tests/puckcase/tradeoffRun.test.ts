@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { DesignSpace, Evaluation } from "../../shared/jobs/puck/designSpace";
+import type { DesignSpace, Evaluation } from "../../shared/jobs/tradeoff/designSpace";
 import {
   frontOf,
   isFinished,

@@ -68,6 +68,16 @@ function upward(folder: string, stack: readonly (readonly string[])[]): IRegular
   });
 }
 
+/** A job is entered by its public.ts alone, from other jobs and from the case. */
+const pastPublicList = jobFloors.flat().map(
+  (job): IRegularForbiddenRuleType => ({
+    name: `past the public list of ${job}`,
+    severity: "error",
+    from: { path: `^shared/(jobs/(?!${job}/)|case/)` },
+    to: { path: `^shared/jobs/${job}/(?!public\\.ts$)` },
+  }),
+);
+
 /** To be given to `cruise` as its rule set; `options` as its options. */
 export default {
   forbidden: [
@@ -87,6 +97,16 @@ export default {
       severity: "error",
       from: { path: "^(shared|workers|src)/" },
       to: { path: "^shared/engine/index\\.ts$" },
+    },
+    ...pastPublicList,
+    {
+      name: "past the engine's front",
+      comment: "sections are prepared, solved and judged by shared/engine/section alone",
+      severity: "error",
+      from: { path: "^(shared/(jobs|case)|workers|src/(app|cli))/" },
+      to: {
+        path: "^shared/engine/(solve/(prepareSection|solveCondition|dragCurve)|trust/(judgeOutcome|dragBand|nearbyStates))\\.ts$",
+      },
     },
     { name: "not found", severity: "error", from: {}, to: { couldNotResolve: true } },
   ],

@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, realpathSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { dirname, join, relative, resolve } from "node:path";
+import { basename, dirname, join, relative, resolve } from "node:path";
+import { parse } from "@swc/core";
 import { cruise, type ICruiseResult } from "dependency-cruiser";
 import { afterAll, describe, expect, test } from "vitest";
 import importRules from "./importRules";
@@ -21,6 +22,25 @@ async function cruised(paths: string[], baseDir = root): Promise<ICruiseResult> 
   const { output } = await cruise(paths, { ...options, baseDir, ruleSet, validate: true });
   if (typeof output === "string") throw new Error(output);
   return output;
+}
+
+/** Modules of which code takes more than types, as they are written there. */
+async function valueImports(code: string): Promise<string[]> {
+  const found: string[] = [];
+  const { body } = await parse(code, { syntax: "typescript", decorators: true });
+  for (const item of body) {
+    if (item.type === "ImportDeclaration" || item.type === "ExportNamedDeclaration") {
+      if (item.source && !item.typeOnly) found.push(item.source.value);
+    }
+    if (item.type === "ExportAllDeclaration") found.push(item.source.value);
+  }
+  JSON.stringify(body, (_key, node) => {
+    if (node?.type === "CallExpression" && node.callee.type === "Import") {
+      found.push(String(node.arguments[0]?.expression.value));
+    }
+    return node;
+  });
+  return found;
 }
 
 function broken(result: ICruiseResult): string[] {
@@ -56,6 +76,57 @@ describe("imports, by dependency-cruiser with the rules of importRules.ts", () =
     expect(found.join("\n")).toContain("the public list is for others: shared/numerics/planted/listed.ts");
     expect(found.join("\n")).toContain("shared/numerics upward: shared/numerics/planted/upward.ts");
     expect(found.join("\n")).toContain("circle of files: shared/numerics/planted/one.ts");
+  });
+
+  test("planted imports past a job's public list and past the engine's front are found, also of a type alone", async () => {
+    const folder = "shared/jobs/tunnel/planted";
+    plant("shared/jobs/puck/puckSpec.ts", "export type PuckSpec = 1;\n");
+    plant("shared/jobs/puck/public.ts", 'export type { PuckSpec } from "./puckSpec";\n');
+    plant("shared/engine/solve/solveCondition.ts", "export const solveCondition = 1;\n");
+    plant(`${folder}/past.ts`, 'import type { PuckSpec } from "../../puck/puckSpec";\nexport type A = PuckSpec;\n');
+    plant(`${folder}/by.ts`, 'import type { PuckSpec } from "../../puck/public";\nexport type A = PuckSpec;\n');
+    plant(`${folder}/own.ts`, 'export { solveCondition } from "../../../engine/solve/solveCondition";\n');
+    const found = broken(await cruised([folder], project)).join("\n");
+    expect(found).toContain("past the public list of puck: shared/jobs/tunnel/planted/past.ts");
+    expect(found).not.toContain("by.ts");
+    expect(found).toContain("past the engine's front: shared/jobs/tunnel/planted/own.ts");
+  });
+});
+
+describe("src takes only types from workers, by the syntax tree of the compiler's parser", () => {
+  // The worker is started by its address, which is no import.
+  test("no file of src imports a value of theirs", async () => {
+    const files = codeFiles("src").filter((file) => readFileSync(join(root, file), "utf8").includes("workers/"));
+    expect(files.length).toBeGreaterThan(5);
+    const wrong = await Promise.all(
+      files.map(async (file) =>
+        (await valueImports(readFileSync(join(root, file), "utf8")))
+          .filter((target) => relative(root, resolve(root, dirname(file), target)).startsWith("workers/"))
+          .map((target) => `${file} imports ${target}`),
+      ),
+    );
+    expect(wrong.flat()).toEqual([]);
+  });
+
+  test.each([
+    ["a value", 'import { a } from "../workers/a";', ["../workers/a"]],
+    ["a value beside a type", 'import { type A, a } from "../workers/a";', ["../workers/a"]],
+    ["a module for its effects", 'import "../workers/a";', ["../workers/a"]],
+    ["a value handed on", 'export { a } from "../workers/a";', ["../workers/a"]],
+    ["everything handed on", 'export * from "../workers/a";', ["../workers/a"]],
+    ["a module when it is needed", 'export const a = () => import("../workers/a");', ["../workers/a"]],
+    ["a type", 'import type { A } from "../workers/a";', []],
+    ["types one by one, whose module is still loaded", 'import { type A } from "../workers/a";', ["../workers/a"]],
+    ["a type handed on", 'export type { A } from "../workers/a";', []],
+  ])("%s", async (_, code, found) => {
+    expect(await valueImports(code)).toEqual(found);
+  });
+});
+
+describe("folders", () => {
+  test("none has an index.ts but the engine, whose public list it is", () => {
+    const lists = folders.flatMap(codeFiles).filter((file) => basename(file) === "index.ts");
+    expect(lists).toEqual(["shared/engine/index.ts"]);
   });
 });
 

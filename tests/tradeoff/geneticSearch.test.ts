@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { DesignSpace, Evaluation } from "../../shared/jobs/puck/designSpace";
+import type { DesignSpace, Evaluation } from "../../shared/jobs/tradeoff/designSpace";
 import {
   advanceGeneration,
   type GeneticSearch,

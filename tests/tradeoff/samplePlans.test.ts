@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { DesignSpace, Evaluation } from "../../shared/jobs/puck/designSpace";
+import type { DesignSpace, Evaluation } from "../../shared/jobs/tradeoff/designSpace";
 import { crowdingDistances, dominates, nondominatedLayers, paretoFront } from "../../shared/jobs/tradeoff/paretoFront";
 import { openPoints, recordPoint, runProgress, startRun } from "../../shared/jobs/tradeoff/pointRun";
 import { gridPoints, latinHypercube } from "../../shared/jobs/tradeoff/samplePlans";

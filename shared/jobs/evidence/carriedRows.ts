@@ -1,20 +1,10 @@
-import type { Contour } from "../../engine/geometry/contour";
 import { gradeNodes } from "../../engine/geometry/gradedNodes";
 import type { Branch, ResultRow } from "../../engine/section/resultRow";
 import { describeSection, type SectionDescription } from "../../engine/trust/sectionDescription";
 import { degreesOf, fractionOf } from "../../numerics/degreesAndPercent";
+import type { SolvedShape } from "../jobBlock";
 import { carryCorrection, type MeasuredCorrection } from "./carriedCorrection";
 import type { CarriedRow } from "./comparisonResult";
-
-/** A section of the case that an offset may be carried to. */
-export interface CarriedShape {
-  readonly name: string;
-  readonly section: Contour;
-  /** rad */
-  readonly incidence: number;
-  /** m; null without a floor. */
-  readonly floorGap: number | null;
-}
 
 /** Panels for the description alone: enough to tell a named shape. */
 const describingPanels = 120;
@@ -26,7 +16,7 @@ const describingPanels = 120;
  */
 export function carriedRows(
   rows: readonly ResultRow[],
-  shapes: readonly CarriedShape[],
+  shapes: readonly SolvedShape[],
   correction: MeasuredCorrection | null,
   reason: string,
 ): CarriedRow[] {
@@ -86,7 +76,7 @@ function keyOf(name: string, incidenceDegrees: number, floorGapMetres: number | 
   return JSON.stringify([name, incidenceDegrees, floorGapMetres]);
 }
 
-function describe({ section, incidence, floorGap }: CarriedShape): SectionDescription | null {
+function describe({ section, incidence, floorGap }: SolvedShape): SectionDescription | null {
   const nodes = gradeNodes(section, describingPanels);
   if (!nodes.ok) return null;
   return describeSection(nodes.value, incidence, floorGap !== null);

@@ -1,4 +1,4 @@
-import type { PuckAttitude } from "../tunnel/tunnelShape";
+import type { PuckAttitude } from "../puck/public";
 import { largestBlockageRatio } from "./confinedDrag";
 import { assumedTurbulence, type FlowSettings } from "./flowSettings";
 import type { MeasuredConditions } from "./measurement";

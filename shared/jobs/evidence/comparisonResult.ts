@@ -1,6 +1,6 @@
 import type { Regime } from "../../engine/solution";
 import type { Applicability } from "../../engine/trust/applicability";
-import type { PuckApplicability } from "../puck/puckcase/puckResult";
+import type { PuckApplicability } from "../puck/public";
 import type { RegimeFactor } from "./carriedCorrection";
 import type { CauseSuggestion } from "./causeSteps";
 import type { MeasurementKind, SpeedDirection } from "./measurement";

@@ -1,7 +1,8 @@
 import { type PreparedShape, prepareShape } from "../../engine/section/prepareShape";
 import type { ResultRow } from "../../engine/section/resultRow";
 import { problem, type Result } from "../../result";
-import { type CarriedShape, carriedRows } from "./carriedRows";
+import type { SolvedShape } from "../jobBlock";
+import { carriedRows } from "./carriedRows";
 import { type CauseSuggestion, causeCaution, causeSteps } from "./causeSteps";
 import { compareSet } from "./compareSet";
 import type { CarriedRow, ComparisonResult, SetResult } from "./comparisonResult";
@@ -43,7 +44,7 @@ const carriedCaution =
 export function* comparisonSteps(
   theCase: MeasurementCase,
   results: readonly ResultRow[],
-  shapes: readonly CarriedShape[],
+  shapes: readonly SolvedShape[],
   tunnel: TunnelPoints | null = null,
 ): Generator<ComparisonStep, ComparisonResult> {
   const total = comparisonStepCount(theCase);

@@ -1,4 +1,4 @@
-import { maskellFactor } from "../tunnel/blockage";
+import { maskellFactor } from "../tunnel/public";
 import type { ConfinedDrag } from "./confinedDrag";
 
 /**

@@ -1,4 +1,4 @@
-import type { TunnelReduction } from "../tunnel/reducedTest";
+import type { TunnelReduction } from "../tunnel/public";
 import type { MeasuredPoint } from "./measurement";
 import type { CaseMeasurement } from "./measurementCase";
 

@@ -1,8 +1,7 @@
 import type { Regime } from "../../engine/solution";
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { type Result, success } from "../../result";
-import type { PuckApplicability } from "../puck/puckcase/puckResult";
-import { type HeldPuck, prepareHeldPuck } from "../tunnel/heldPuck";
+import { type HeldPuck, type PuckApplicability, prepareHeldPuck } from "../puck/public";
 import { puckCauses } from "./causes";
 import { confinedBand } from "./confinedBand";
 import { type ConfinedDrag, largestBlockageRatio } from "./confinedDrag";

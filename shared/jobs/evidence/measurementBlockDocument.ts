@@ -5,8 +5,7 @@ import { incidenceBounds, roughnessHeightBounds, roughnessRatioBounds, turbulenc
 import { evenPanelCount } from "../../document/panelCountDocument";
 import { quantity, strictRecord, text } from "../../document/quantity";
 import { sectionDocument } from "../../document/sectionDocument";
-import { puckDocument } from "../puck/puckDocument";
-import { puckAttitudes } from "../tunnel/tunnelShape";
+import { puckAttitudes, puckDocument } from "../puck/public";
 import { largestBlockageRatio } from "./confinedDrag";
 import { measuredBounds } from "./measuredColumns";
 import { measuredTableDocument } from "./measuredTableDocument";

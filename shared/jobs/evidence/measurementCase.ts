@@ -1,6 +1,6 @@
 import type { Contour } from "../../engine/geometry/contour";
 import type { PlacedSection } from "../../engine/section/placedSection";
-import type { HeldPuck } from "../tunnel/heldPuck";
+import type { HeldPuck } from "../puck/public";
 import type { MeasurementSet } from "./measurement";
 
 /** What was measured: a section across the stream, or a puck in one attitude. */

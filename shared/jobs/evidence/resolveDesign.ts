@@ -4,10 +4,7 @@ import { buildContour } from "../../engine/geometry/sectionFamilies";
 import { contourExtent } from "../../engine/section/contourExtent";
 import { radiansOf } from "../../numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../result";
-import { silhouetteMeridian } from "../puck/outerShape";
-import { checkOuterShape } from "../puck/outerShapeCheck";
-import type { PuckSpec } from "../puck/puckSpec";
-import { sectionArea } from "../puck/solidFigures";
+import { frontalAreaEdgeOn, type PuckSpec } from "../puck/public";
 import type { MeasurementSetDocument } from "./measurementBlockDocument";
 import type { MeasuredDesign } from "./measurementCase";
 import { referenceAreaWords, referenceLengthWords, referenceScale } from "./reference";
@@ -65,9 +62,9 @@ function sectionDesign(document: MeasurementSetDocument, sections: readonly Sect
 
 function puckDesign(document: MeasurementSetDocument, spec: PuckSpec): Result<ResolvedDesign> {
   const { attitude = "edgeOn", referenceArea = "frontal", referenceLength = "acrossStream" } = document;
-  const outside = checkOuterShape(spec);
-  if (!outside.ok) return problem("measurements", outside.problem.message, "puck");
-  const frontalAreaEdgeOnSquareMetres = sectionArea(silhouetteMeridian(spec));
+  const frontalArea = frontalAreaEdgeOn(spec);
+  if (!frontalArea.ok) return problem("measurements", frontalArea.problem.message, "puck");
+  const frontalAreaEdgeOnSquareMetres = frontalArea.value;
   const faceArea = (Math.PI / 4) * spec.diameterMetres ** 2;
   const isAlongThickness = attitude === "faceOn" && referenceLength === "alongStream";
   const ownArea = attitude === "edgeOn" ? "frontal area edge-on" : "face area";

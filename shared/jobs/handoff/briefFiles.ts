@@ -1,6 +1,5 @@
 import { type Result, success } from "../../result";
-import type { CasePuck, PuckCase } from "../puck/puckcase/puckCase";
-import { profileSection } from "../puck/solvedSections";
+import { type CasePuck, type PuckCase, profileSection } from "../puck/public";
 import { type BriefSection, solveBriefSection } from "./briefSection";
 import { cfdBrief, largestFrictionSpeedRatio } from "./cfdBrief";
 import { cfdBriefText } from "./cfdBriefText";

@@ -3,8 +3,7 @@ import { solveStreams } from "../../engine/section/solveStreams";
 import type { SectionState } from "../../engine/solution";
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { problem, type Result, success } from "../../result";
-import type { PuckStream } from "../puck/puckcase/puckCase";
-import { prepareStrip } from "../puck/solvedSections";
+import { type PuckStream, prepareStrip } from "../puck/public";
 
 /** A section of a puck at its true size. */
 export interface BriefSection {

@@ -1,7 +1,4 @@
-import { edgeReach } from "../puck/outerShape";
-import type { PuckFigures } from "../puck/puckFigures";
-import type { PuckSpec } from "../puck/puckSpec";
-import type { MakingTolerances } from "../puck/rules/judgePuck";
+import { edgeReach, type MakingTolerances, type PuckFigures, type PuckSpec } from "../puck/public";
 import { centreLine, horizontalDimension, label, thinLine, verticalDimension, view } from "./drawingMarks";
 import { detailLines, edgeText, textBlock, titleBlock, titleSize, withTolerance } from "./drawingText";
 import { grooveProfileOutline, planLines } from "./grooveOutlines";

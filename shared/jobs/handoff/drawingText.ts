@@ -1,6 +1,4 @@
-import type { PuckFigures } from "../puck/puckFigures";
-import type { PuckSpec } from "../puck/puckSpec";
-import type { MakingTolerances } from "../puck/rules/judgePuck";
+import type { MakingTolerances, PuckFigures, PuckSpec } from "../puck/public";
 import { label } from "./drawingMarks";
 import { svgNumber as n } from "./svgText";
 

@@ -1,5 +1,4 @@
-import { edgeReach, grooveMeridian } from "../puck/outerShape";
-import type { PuckSpec } from "../puck/puckSpec";
+import { edgeReach, grooveMeridian, type PuckSpec } from "../puck/public";
 import { grooveAngles, halfAngle, polar, rimFloorCorners } from "./groovePlan";
 import { mirroredVertices, type Outline, type OutlineVertex } from "./outline";
 

@@ -1,4 +1,4 @@
-import type { PuckFace, RimTexture } from "../puck/puckSpec";
+import type { PuckFace, RimTexture } from "../puck/public";
 
 export type FaceGrooves = Extract<PuckFace, { readonly kind: "radialGrooves" }>;
 export type RimGrooves = Extract<RimTexture, { readonly kind: "axialGrooves" }>;

@@ -1,8 +1,5 @@
 import { type Result, success } from "../../result";
-import { puckCautions } from "../puck/playCautions";
-import type { CasePuck, PuckCase } from "../puck/puckcase/puckCase";
-import { ownTolerances } from "../puck/puckcase/puckSteps";
-import type { PuckJudgement } from "../puck/rules/judgePuck";
+import { type CasePuck, ownTolerances, type PuckCase, type PuckJudgement, puckCautions } from "../puck/public";
 import { briefFiles } from "./briefFiles";
 import { puckDrawing } from "./drawing";
 import { grooveProfileOutline, planLines } from "./grooveOutlines";

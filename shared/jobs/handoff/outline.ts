@@ -1,8 +1,5 @@
 import type { Contour } from "../../engine/geometry/contour";
-import { coreMeridian } from "../puck/coreShape";
-import type { Meridian } from "../puck/meridian";
-import { turnedMeridian } from "../puck/outerShape";
-import type { PuckSpec } from "../puck/puckSpec";
+import { coreMeridian, type Meridian, type PuckSpec, turnedMeridian } from "../puck/public";
 
 /**
  * A closed outline, m, counter-clockwise, of lines and circular arcs. `bulge` is the tangent of a quarter of the angle

@@ -1,8 +1,5 @@
 import { problem, type Result, success } from "../../result";
-import { piecePoints } from "../puck/meridian";
-import { edgeReach, turnedMeridian } from "../puck/outerShape";
-import { checkOuterShape } from "../puck/outerShapeCheck";
-import type { PuckSpec } from "../puck/puckSpec";
+import { checkOuterShape, edgeReach, type PuckSpec, piecePoints, turnedMeridian } from "../puck/public";
 import { type FaceGrooves, grooveAngles, halfAngle } from "./groovePlan";
 import { addPlaneFace, addQuad, addVertex, type MeshBuilder, type TriangleMesh } from "./meshBuilder";
 import { addFaceGroove, addRimGroove, type Notch, notchedRing, type PuckRings } from "./meshGrooves";

@@ -6,6 +6,13 @@ import type { PuckCore, PuckSpec } from "./puckSpec";
 /** The dimension of the core that is free; the others stay as they are in the spec. */
 export type FreeCoreDimension = "diameter" | "thickness" | "innerDiameter" | "coatThickness";
 
+/** A mass that every core is sized for. */
+export interface MassTarget {
+  readonly massKilograms: number;
+  readonly freeDimension: FreeCoreDimension;
+  readonly leastCoverMetres: number;
+}
+
 /** How sentences call them. */
 const dimensionNames: Readonly<Record<FreeCoreDimension, string>> = {
   diameter: "diameter of the core",

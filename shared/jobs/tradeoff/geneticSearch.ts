@@ -1,7 +1,7 @@
 import { problem, type Result, success } from "../../result";
 import { type RandomDraws, resumedDraws } from "../../statistics/randomDraws";
 import { shuffledOrder } from "../../statistics/shuffle";
-import type { DesignSpace, Evaluation } from "../puck/designSpace";
+import type { DesignSpace, Evaluation } from "./designSpace";
 import { crowdingDistances, nondominatedLayers, paretoFront } from "./paretoFront";
 import { openPoints, type PointRun, recordPoint, startRun } from "./pointRun";
 import { latinHypercube } from "./samplePlans";

@@ -1,4 +1,4 @@
-import type { Evaluation, Goal } from "../puck/designSpace";
+import type { Evaluation, Goal } from "./designSpace";
 
 /**
  * Whether a is better than b: inside what is allowed while b is not, or less far outside, or, both inside, in no goal

@@ -1,4 +1,4 @@
-import type { DesignSpace, Evaluation } from "../puck/designSpace";
+import type { DesignSpace, Evaluation } from "./designSpace";
 
 /**
  * A list of points being worked through: plain data to save and load, so that a run goes on where it stopped. Points

@@ -1,7 +1,7 @@
 import { problem, type Result, success } from "../../result";
 import { randomDraws } from "../../statistics/randomDraws";
 import { shuffledOrder } from "../../statistics/shuffle";
-import { checkSpace, type DesignSpace, valuesAt } from "../puck/designSpace";
+import { checkSpace, type DesignSpace, valuesAt } from "./designSpace";
 
 /** Most points of one plan. */
 export const mostPoints = 100_000;

@@ -1,8 +1,15 @@
 import { problem, type Result, success } from "../../result";
-import { type FigureKey, figureKeys } from "../puck/figureCatalogue";
-import { type DimensionKey, dimensionKeys, dimensionOf, type PuckDesign, withDimension } from "../puck/puckDimension";
-import { puckFigures } from "../puck/puckFigures";
-import type { PuckSpec } from "../puck/puckSpec";
+import {
+  type DimensionKey,
+  dimensionKeys,
+  dimensionOf,
+  type FigureKey,
+  figureKeys,
+  type PuckDesign,
+  type PuckSpec,
+  puckFigures,
+  withDimension,
+} from "../puck/public";
 
 /** Any further number that follows from a puck, for instance its drag area edge-on from solved sections. */
 export interface ExtraFigure {

@@ -1,15 +1,22 @@
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { type Result, success } from "../../result";
-import { puckCautions } from "../puck/playCautions";
-import type { PuckCase } from "../puck/puckcase/puckCase";
-import { comparePucks } from "../puck/puckcase/puckComparison";
-import { meanIndex } from "../puck/puckcase/puckIndex";
-import type { PuckComparison } from "../puck/puckcase/puckResult";
-import { ownTolerances } from "../puck/puckcase/puckSteps";
-import { type DimensionKey, dimensionKeys, dimensionOf, withDimension } from "../puck/puckDimension";
-import { type PuckFigures, puckFigures } from "../puck/puckFigures";
-import type { PuckSpec } from "../puck/puckSpec";
-import { judgePuck, type PuckJudgement } from "../puck/rules/judgePuck";
+import {
+  comparePucks,
+  type DimensionKey,
+  dimensionKeys,
+  dimensionOf,
+  judgePuck,
+  meanIndex,
+  ownTolerances,
+  type PuckCase,
+  type PuckComparison,
+  type PuckFigures,
+  type PuckJudgement,
+  type PuckSpec,
+  puckCautions,
+  puckFigures,
+  withDimension,
+} from "../puck/public";
 import { type FigureSensitivity, puckSensitivity } from "./sensitivity";
 import type { TradeoffSearch } from "./tradeoffSearch";
 

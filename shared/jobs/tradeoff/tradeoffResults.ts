@@ -1,11 +1,8 @@
 import { generatedBy } from "../../document/generatedBy";
 import type { FluidProperties } from "../../engine/fluid/fluidSpec";
-import type { Evaluation } from "../puck/designSpace";
-import type { PuckCase } from "../puck/puckcase/puckCase";
-import type { TradeoffDocument } from "../puck/puckcase/tradeoffDocument";
-import type { PuckGoal, PuckVariable } from "../puck/puckEvaluation";
-import type { PuckFigures } from "../puck/puckFigures";
-import type { PuckSpec } from "../puck/puckSpec";
+import type { PuckCase, PuckFigures, PuckSpec, TradeoffDocument } from "../puck/public";
+import type { Evaluation } from "./designSpace";
+import type { PuckGoal, PuckVariable } from "./puckEvaluation";
 import type { TradeoffMember } from "./tradeoffMember";
 import { frontOf, runCounts, type TradeoffRun } from "./tradeoffRun";
 import type { plannedSearch } from "./tradeoffSearch";

@@ -1,6 +1,6 @@
 import { type Result, success } from "../../result";
-import type { DesignSpace, Evaluation } from "../puck/designSpace";
-import type { TradeoffDocument } from "../puck/puckcase/tradeoffDocument";
+import type { TradeoffDocument } from "../puck/public";
+import type { DesignSpace, Evaluation } from "./designSpace";
 import { advanceGeneration, type GeneticSearch, recordOffspring, startGeneticSearch } from "./geneticSearch";
 import { crowdingDistances, paretoFront } from "./paretoFront";
 import { type OpenPoint, openPoints, type PointRun, recordPoint, startRun } from "./pointRun";

@@ -1,10 +1,20 @@
 import { problem, type Result, success } from "../../result";
-import { checkSpace, type DesignSpace, type Evaluation } from "../puck/designSpace";
-import { figureKeys } from "../puck/figureCatalogue";
-import type { CasePuck, PuckCase } from "../puck/puckcase/puckCase";
-import { preparePlan, solvePuckFlows } from "../puck/puckcase/puckFlow";
-import { type ConditionDrags, conditionDrags, meanIndex } from "../puck/puckcase/puckIndex";
-import { type DimensionKey, dimensionOf, dimensionTable } from "../puck/puckDimension";
+import {
+  type CasePuck,
+  type ConditionDrags,
+  conditionDrags,
+  type DimensionKey,
+  dimensionOf,
+  dimensionTable,
+  figureKeys,
+  meanIndex,
+  type PuckCase,
+  type PuckFigures,
+  type PuckSpec,
+  preparePlan,
+  solvePuckFlows,
+} from "../puck/public";
+import { checkSpace, type DesignSpace, type Evaluation } from "./designSpace";
 import {
   type DragIndexOf,
   evaluatePuck,
@@ -13,9 +23,7 @@ import {
   type PuckVariable,
   puckCandidate,
   puckSpace,
-} from "../puck/puckEvaluation";
-import type { PuckFigures } from "../puck/puckFigures";
-import type { PuckSpec } from "../puck/puckSpec";
+} from "./puckEvaluation";
 
 /** A trade-off that can be evaluated anywhere: each thread makes its own from the case. */
 export interface TradeoffSearch {

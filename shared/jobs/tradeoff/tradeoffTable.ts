@@ -1,8 +1,6 @@
 import { type TextColumn, textTable } from "../../tables/textTable";
-import { type FigureKey, figureCatalogue } from "../puck/figureCatalogue";
-import { type DimensionKey, dimensionTable } from "../puck/puckDimension";
-import type { PuckGoalKey } from "../puck/puckEvaluation";
-import type { RuleVerdict } from "../puck/rules/judgePuck";
+import { type DimensionKey, dimensionTable, type FigureKey, figureCatalogue, type RuleVerdict } from "../puck/public";
+import type { PuckGoalKey } from "./puckEvaluation";
 import type { TradeoffMember } from "./tradeoffMember";
 import type { TradeoffResults } from "./tradeoffResults";
 

@@ -4,7 +4,7 @@ import { solveStreams } from "../../engine/section/solveStreams";
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { percentOf } from "../../numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../result";
-import { prepareHeldPuck } from "./heldPuck";
+import { prepareHeldPuck } from "../puck/public";
 import type { TunnelModel, TunnelShape } from "./tunnelShape";
 
 export type SpeedDirection = "rising" | "falling";

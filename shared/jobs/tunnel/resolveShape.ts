@@ -2,7 +2,7 @@ import { sectionSpecs, sweptKeys } from "../../document/sectionSpecs";
 import { buildContour } from "../../engine/geometry/sectionFamilies";
 import { contourExtent } from "../../engine/section/contourExtent";
 import { problem, type Result, success } from "../../result";
-import { puckFigures } from "../puck/puckFigures";
+import { puckFigures } from "../puck/public";
 import type { TunnelBlockDocument } from "./tunnelBlockDocument";
 import type { TunnelShape } from "./tunnelShape";
 

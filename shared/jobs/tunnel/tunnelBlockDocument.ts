@@ -7,13 +7,12 @@ import { sectionDocument } from "../../document/sectionDocument";
 import { fewestSamples, mostSamples } from "../../statistics/monteCarlo";
 import { statementKinds } from "../../statistics/uncertaintyStatement";
 import { tableKeys } from "../../tables/tableDocument";
-import { puckDocument } from "../puck/puckDocument";
+import { puckAttitudes, puckDocument } from "../puck/public";
 import { blockageMethods } from "./blockage";
 import { runOrders } from "./plannedTest";
 import { runColumnKeys, runColumnWords } from "./runColumns";
 import { statedKeys, statedWords } from "./statedUncertainties";
 import { tapColumnKeys, tapColumnWords } from "./tapColumns";
-import { puckAttitudes } from "./tunnelShape";
 import { wakeColumnKeys, wakeColumnWords } from "./wakeColumns";
 
 function choice<const Words extends readonly string[]>(description: string, words: Words) {

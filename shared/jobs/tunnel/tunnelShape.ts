@@ -1,9 +1,5 @@
 import type { Contour } from "../../engine/geometry/contour";
-import type { PuckFigures } from "../puck/puckFigures";
-import type { PuckSpec } from "../puck/puckSpec";
-
-export const puckAttitudes = ["edgeOn", "faceOn"] as const;
-export type PuckAttitude = (typeof puckAttitudes)[number];
+import type { PuckAttitude, PuckFigures, PuckSpec } from "../puck/public";
 
 /** What stands in the tunnel, at full size. Sections span the tunnel; a puck is held in one attitude. */
 export type TunnelShape =

@@ -1,5 +1,4 @@
-import type { FreeCoreDimension } from "../../../shared/jobs/puck/coreSizing";
-import type { MassTarget } from "../../../shared/jobs/puck/puckEvaluation";
+import type { FreeCoreDimension, MassTarget } from "../../../shared/jobs/puck/coreSizing";
 import type { PuckCore, PuckSpec } from "../../../shared/jobs/puck/puckSpec";
 
 /** The dimensions of each kind of core that a wanted mass can size, the usual one first. */

@@ -1,6 +1,6 @@
 import { figureCatalogue } from "../../../shared/jobs/puck/figureCatalogue";
 import { type DimensionKey, dimensionTable } from "../../../shared/jobs/puck/puckDimension";
-import type { PuckGoalKey } from "../../../shared/jobs/puck/puckEvaluation";
+import type { PuckGoalKey } from "../../../shared/jobs/tradeoff/puckEvaluation";
 import type { FrontColumn } from "../plots/puckFrontFigure";
 import { withRaisedExponents } from "./figureRows";
 

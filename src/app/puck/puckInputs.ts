@@ -1,11 +1,12 @@
 import type { FluidSpec } from "../../../shared/engine/fluid/fluidSpec";
+import type { MassTarget } from "../../../shared/jobs/puck/coreSizing";
 import type { Material } from "../../../shared/jobs/puck/materials";
 import type { OrientationShares } from "../../../shared/jobs/puck/orientationIndex";
 import type { DimensionKey } from "../../../shared/jobs/puck/puckDimension";
-import type { MassTarget, PuckGoal } from "../../../shared/jobs/puck/puckEvaluation";
 import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
 import type { MadeSampling, MakingTolerances } from "../../../shared/jobs/puck/rules/judgePuck";
 import type { RuleSet } from "../../../shared/jobs/puck/rules/ruleSet";
+import type { PuckGoal } from "../../../shared/jobs/tradeoff/puckEvaluation";
 import type { MotionInput } from "./motionInputs";
 
 /** A puck with its finish. */

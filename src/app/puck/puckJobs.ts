@@ -1,8 +1,8 @@
 import type { HandoffFile, HandoffRequest } from "../../../shared/jobs/handoff/handoffFile";
 import type { SizedPuck } from "../../../shared/jobs/puck/coreSizing";
-import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
 import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
 import type { MadeShare } from "../../../shared/jobs/puck/rules/madeShare";
+import type { Evaluation } from "../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffMember } from "../../../shared/jobs/tradeoff/tradeoffMember";
 import { problem, type Result, success } from "../../../shared/result";
 import type { PuckApi } from "../../../workers/puckApi";

@@ -1,4 +1,4 @@
-import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
+import type { Evaluation } from "../../../shared/jobs/tradeoff/designSpace";
 import type { OpenPoint } from "../../../shared/jobs/tradeoff/pointRun";
 import { isFinished, nextPoints, recordAnswer, startTradeoff } from "../../../shared/jobs/tradeoff/tradeoffRun";
 import { plannedSearch } from "../../../shared/jobs/tradeoff/tradeoffSearch";

@@ -1,5 +1,5 @@
-import type { Evaluation } from "../../../shared/jobs/puck/designSpace";
 import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
+import type { Evaluation } from "../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffRun } from "../../../shared/jobs/tradeoff/tradeoffRun";
 import { Notifier } from "../store/notifier";
 import type { PuckInputs } from "./puckInputs";

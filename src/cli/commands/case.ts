@@ -1,20 +1,18 @@
+import type { CsvOption } from "../../../shared/case/jobBlocks";
 import { problem, type Result, success } from "../../../shared/result";
 import { subCommand } from "../subCommand";
 
-/**
- * "puckCsv", "tunnelCsv", "trialCsv" and "comparisonCsv": the pucks of a case, its reduced tunnel test, its rankings by
- * players or its compared measurements, in place of its sections.
- */
-export type OutputFormat = "table" | "json" | "csv" | "puckCsv" | "tunnelCsv" | "trialCsv" | "comparisonCsv";
+/** A {@link CsvOption} is the CSV of one job of a case, in place of its sections. */
+export type OutputFormat = "table" | "json" | "csv" | CsvOption;
 
-/** Parts of a case that have a table of their own, by their option, which is also their key in the case. */
-const partFormats = {
-  pucks: "puckCsv",
-  tunnel: "tunnelCsv",
-  trial: "trialCsv",
-  measurements: "comparisonCsv",
-} as const satisfies Record<string, OutputFormat>;
-const caseParts = ["pucks", "tunnel", "trial", "measurements"] as const;
+/** What --csv may be of; the jobs of `shared/case/jobBlocks.ts`, which take longer to load than this help may. */
+const jobOptions = {
+  pucks: "the pucks, one line per attitude and condition, instead of the sections",
+  tunnel: "the reduced runs of a tunnel test, one line per speed and direction",
+  trial: "the rankings of a player trial, one line per activity and puck",
+  measurements: "the measured points against the prediction, one line per point",
+} as const satisfies Record<CsvOption, string>;
+const csvOptions = Object.keys(jobOptions) as CsvOption[];
 
 export interface CaseRunInput {
   readonly wants: "run";
@@ -47,10 +45,10 @@ export const caseCommand = subCommand({
       about:
         'comma-separated values, one line per result, instead of the table; of several files one table\nwith the name in a first column "file"',
     },
-    pucks: { about: "with --csv: the pucks, one line per attitude and condition, instead of the sections" },
-    tunnel: { about: "with --csv: the reduced runs of a tunnel test, one line per speed and direction" },
-    trial: { about: "with --csv: the rankings of a player trial, one line per activity and puck" },
-    measurements: { about: "with --csv: the measured points against the prediction, one line per point" },
+    pucks: { about: `with --csv: ${jobOptions.pucks}` },
+    tunnel: { about: `with --csv: ${jobOptions.tunnel}` },
+    trial: { about: `with --csv: ${jobOptions.trial}` },
+    measurements: { about: `with --csv: ${jobOptions.measurements}` },
     out: {
       value: "PATH",
       must: "the path of a file",
@@ -72,14 +70,14 @@ Results are screening estimates: shortlist with them, then measure. They prove n
     if (values.json && values.csv) {
       return problem("arguments", "--json and --csv exclude each other; give one of them");
     }
-    const parts = caseParts.filter((part) => values[part]);
+    const parts = csvOptions.filter((part) => values[part]);
     if (parts.length > 0 && !values.csv) {
       return problem("arguments", `--${parts[0]} goes with --csv; give both`);
     }
     if (parts.length > 1) {
       return problem("arguments", `--${parts[0]} and --${parts[1]} exclude each other; give one of them`);
     }
-    const csvFormat = parts.length === 0 ? "csv" : partFormats[parts[0]];
+    const [csvFormat = "csv"] = parts;
     const format: OutputFormat = values.json ? "json" : values.csv ? csvFormat : "table";
     return success({ wants: "run", files, format, out: values.out });
   },

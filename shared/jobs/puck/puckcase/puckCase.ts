@@ -1,7 +1,7 @@
 import type { FluidProperties } from "../../../engine/fluid/fluidSpec";
 import type { DragBand } from "../../../engine/trust/dragInterval";
+import type { MassTarget } from "../coreSizing";
 import type { OrientationShares } from "../orientationIndex";
-import type { MassTarget } from "../puckEvaluation";
 import type { PuckFigures, PuckSetting } from "../puckFigures";
 import type { PuckSpec } from "../puckSpec";
 import type { MadeSampling, MakingTolerances } from "../rules/judgePuck";

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { Evaluation } from "../../../../shared/jobs/puck/designSpace";
 import type { PuckCase } from "../../../../shared/jobs/puck/puckcase/puckCase";
+import type { Evaluation } from "../../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffMember } from "../../../../shared/jobs/tradeoff/tradeoffMember";
 import { percentText } from "../../puck/dragTexts";
 import { shownFigure, verdictTexts } from "../../puck/figureRows";

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement } from "lit/decorators.js";
 import { type DimensionKey, dimensionKeys, dimensionOf } from "../../../../shared/jobs/puck/puckDimension";
-import type { PuckGoal, PuckGoalKey } from "../../../../shared/jobs/puck/puckEvaluation";
+import type { PuckGoal, PuckGoalKey } from "../../../../shared/jobs/tradeoff/puckEvaluation";
 import { dimensionText, goalKeys, goalText } from "../../puck/goalTexts";
 import { changePuck, puckBench } from "../../puck/puckBench";
 import type { FreeDimension, SearchMethod, TradeoffInputs } from "../../puck/puckInputs";

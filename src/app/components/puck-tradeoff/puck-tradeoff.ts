@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import type { Evaluation, Goal } from "../../../../shared/jobs/puck/designSpace";
-import type { PuckGoalKey } from "../../../../shared/jobs/puck/puckEvaluation";
+import type { Evaluation, Goal } from "../../../../shared/jobs/tradeoff/designSpace";
+import type { PuckGoalKey } from "../../../../shared/jobs/tradeoff/puckEvaluation";
 import { frontOf, runCounts } from "../../../../shared/jobs/tradeoff/tradeoffRun";
 import { puckFrontFigure } from "../../plots/puckFrontFigure";
 import { dimensionText, goalText } from "../../puck/goalTexts";

@@ -1,13 +1,16 @@
 import type { Regime } from "../../engine/solution";
 import type { PuckDrag } from "../../engine/trust/dragInterval";
 import { type Result, success } from "../../result";
-import { prepareFaceOn } from "../puck/faceOnFlow";
-import { dragFaceOn, dragUpright, type FiguredPuck } from "../puck/puckcase/orientationDrag";
-import { edgeOnApplicability, faceOnApplicability } from "../puck/puckcase/puckApplicability";
-import { type PreparedSections, preparePlan, prepareProfiles, solveSections } from "../puck/puckcase/puckFlow";
-import type { PuckApplicability } from "../puck/puckcase/puckResult";
-import { surfaceNotes } from "../puck/puckcase/puckSurface";
-import type { PuckAttitude } from "./tunnelShape";
+import { prepareFaceOn } from "./faceOnFlow";
+import { dragFaceOn, dragUpright, type FiguredPuck } from "./puckcase/orientationDrag";
+import { edgeOnApplicability, faceOnApplicability } from "./puckcase/puckApplicability";
+import { type PreparedSections, preparePlan, prepareProfiles, solveSections } from "./puckcase/puckFlow";
+import type { PuckApplicability } from "./puckcase/puckResult";
+import { surfaceNotes } from "./puckcase/puckSurface";
+
+/** How a puck is held: with its edge or with a face to the stream. */
+export const puckAttitudes = ["edgeOn", "faceOn"] as const;
+export type PuckAttitude = (typeof puckAttitudes)[number];
 
 /** A puck as it is held in a stream. */
 export interface HeldPuck extends FiguredPuck {

@@ -1,12 +1,22 @@
 import type { DragBand } from "../../engine/trust/dragInterval";
 import { problem, type Result, success } from "../../result";
-import { type FreeCoreDimension, sizeCoreForMass } from "./coreSizing";
+import {
+  type DimensionKey,
+  dimensionOf,
+  dimensionTable,
+  type FigureKey,
+  figureCatalogue,
+  figureKeys,
+  type MassTarget,
+  type PuckDesign,
+  type PuckFigures,
+  type PuckSpec,
+  puckFigures,
+  type RuleSet,
+  sizeCoreForMass,
+  withDimension,
+} from "../puck/public";
 import type { DesignSpace, Evaluation, FreeVariable, Goal } from "./designSpace";
-import { type FigureKey, figureCatalogue, figureKeys } from "./figureCatalogue";
-import { type DimensionKey, dimensionOf, dimensionTable, type PuckDesign, withDimension } from "./puckDimension";
-import { type PuckFigures, puckFigures } from "./puckFigures";
-import type { PuckSpec } from "./puckSpec";
-import type { RuleSet } from "./rules/ruleSet";
 
 /** What a search may use as a goal: a puck figure, the drag index, or the distance from the wanted mass in kg. */
 export type PuckGoalKey = FigureKey | "dragIndex" | "massErrorKilograms";
@@ -27,12 +37,6 @@ export interface PuckSearch {
   readonly rules: RuleSet | null;
   /** With it the core is sized for a mass in every candidate; that dimension must not be free as well. */
   readonly massTarget: MassTarget | null;
-}
-
-export interface MassTarget {
-  readonly massKilograms: number;
-  readonly freeDimension: FreeCoreDimension;
-  readonly leastCoverMetres: number;
 }
 
 /** Drag over the baseline's, 1 being equal, of a candidate; from orientationIndex with the caller's solved sections. */

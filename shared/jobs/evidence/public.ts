@@ -1,0 +1,3 @@
+/** The face of the evidence job: other jobs and the case take nothing else from it. */
+
+export { measurementBlock } from "./measurementBlock";
