@@ -1,21 +1,20 @@
 import { resolveFluid } from "../../engine/fluid/resolveFluid";
 import { fractionOf, fractionOr } from "../../numerics/degreesAndPercent";
-import type { Problem, Result } from "../../result";
+import type { Problem } from "../../result";
 import { statedUncertainty, type UncertaintyStatement } from "../../statistics/uncertaintyStatement";
-import { type TableProblem, tableProblemText } from "../../tables/dataTable";
 import { inlineRows } from "../../tables/tableDocument";
 import type { BlockageMethod } from "./blockage";
+import { BlockFaults } from "./blockFaults";
 import { correlationFaults } from "./correlationFaults";
 import { planWishes } from "./planWishes";
 import { rangeProblems } from "./rangeProblems";
 import { tunnelShape } from "./resolveShape";
 import { readRunTable } from "./runTable";
-import type { FullScaleFlow } from "./similarity";
 import { readTapTable } from "./tapTable";
 import type { TunnelBlockDocument } from "./tunnelBlockDocument";
 import type { TapSetting, TunnelCase } from "./tunnelCase";
-import { blockageOf, type TunnelFacility } from "./tunnelFacility";
-import { modelReference, type TunnelModel, type TunnelShape } from "./tunnelShape";
+import { blockageOf } from "./tunnelFacility";
+import { modelReference, type TunnelShape } from "./tunnelShape";
 import { uncertaintyDefaults } from "./uncertaintyDefaults";
 import { readWakeTable } from "./wakeTable";
 
@@ -25,139 +24,22 @@ export type TunnelResolution =
 
 /** The tunnel block ready to run, or everything that is wrong with it. Fields of problems begin with "tunnel". */
 export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
-  const problems: Problem[] = [];
-  const keep = <T>(result: Result<T>, field: string): T | null => {
-    if (result.ok) return result.value;
-    const place = result.problem.field === undefined ? field : `${field}.${result.problem.field}`;
-    problems.push({ ...result.problem, message: `${place}: ${result.problem.message}`, field: place });
-    return null;
-  };
-  const waterFluid = keep(resolveFluid(block.fullScale.fluid), "tunnel.fullScale.fluid");
-  const tunnelFluid = keep(resolveFluid(block.facility.fluid), "tunnel.facility.fluid");
-  const shape = keep(tunnelShape(block, waterFluid?.density ?? 0), "tunnel.model");
-  if (waterFluid === null || tunnelFluid === null || shape === null) return { ok: false, problems };
-  const model: TunnelModel = {
-    shape,
-    scale: block.model.scale ?? 1,
-    sandGrainRoughness: block.model.sandGrainRoughnessMetres,
-  };
-  const fullScale: FullScaleFlow = {
-    fluid: waterFluid,
-    speeds: [...new Set(block.fullScale.speedsMetresPerSecond)].sort((a, b) => a - b),
-    turbulenceIntensity: fractionOf(block.fullScale.turbulencePercent),
-  };
-  const { facility: stated } = block;
-  const facility: TunnelFacility = {
-    fluidSpec: stated.fluid,
-    fluid: tunnelFluid,
-    slowestSpeed: stated.slowestSpeedMetresPerSecond,
-    fastestSpeed: stated.fastestSpeedMetresPerSecond,
-    testSectionArea: stated.testSectionAreaSquareMetres,
-    testSectionHeight: stated.testSectionHeightMetres,
-    turbulenceIntensity: fractionOf(stated.turbulencePercent),
-    balance: {
-      range: stated.balance.rangeNewtons,
-      resolution: stated.balance.resolutionNewtons,
-      noise: stated.balance.noiseNewtons ?? null,
-    },
-  };
-  problems.push(...rangeProblems(model, fullScale, facility));
-  for (const { index, message } of correlationFaults(block.uncertainty?.correlations ?? [])) {
-    const field = `tunnel.uncertainty.correlations${index === null ? "" : `[${index}]`}`;
-    problems.push({ code: "correlation", message: `${field}: ${message}`, field });
-  }
+  const faults = new BlockFaults();
+  const setup = tunnelSetup(block, faults);
+  if (setup === null) return { ok: false, problems: faults.problems };
+  const { model, fullScale, facility } = setup;
+  faults.problems.push(...rangeProblems(model, fullScale, facility));
+  reportCorrelations(block, faults);
   const unreadTables: string[] = [];
-  const table = (data: Parameters<typeof inlineRows>[0]) => {
-    const rows = inlineRows(data);
-    if (rows === null && typeof data === "string") unreadTables.push(data);
-    return rows;
-  };
-  const report = (found: readonly TableProblem[], field: string) => {
-    problems.push(...found.map((each) => ({ code: "table", message: `${field}: ${tableProblemText(each)}`, field })));
-  };
-
-  let runs: TunnelCase["runs"] = null;
-  const runRows = block.runs === undefined ? null : table(block.runs.data);
-  if (block.runs !== undefined && runRows !== null) {
-    const read = readRunTable(
-      runRows,
-      block.runs.columns ?? {},
-      block.runs.decimalMark ?? null,
-      block.runs.leftOutRows,
-    );
-    report(read.problems, "tunnel.runs");
-    runs = {
-      readings: read.readings,
-      notes: read.notes,
-      setting: {
-        shape,
-        reference: modelReference(model),
-        fluidSpec: stated.fluid,
-        balance: facility.balance,
-        blockageRatio: blockageOf(model, facility),
-        correction: block.blockageCorrection ?? standardCorrection(shape),
-        stated: block.uncertainty?.stated ?? {},
-        correlations: block.uncertainty?.correlations ?? [],
-        repeatability: block.uncertainty?.repeatability ?? "perPoint",
-        coverage: fractionOr(block.uncertainty?.coveragePercent, uncertaintyDefaults.coverage),
-        samples: block.uncertainty?.samples ?? uncertaintyDefaults.samples,
-        seed: block.uncertainty?.seed ?? uncertaintyDefaults.seed,
-      },
-    };
-    if (read.problems.length === 0 && !read.readings.some(({ kind }) => kind === "model")) {
-      report(
-        [{ row: null, column: null, message: "no row has a run of the model with a force and a speed" }],
-        "tunnel.runs",
-      );
-    }
-  }
-
-  let wake: TunnelCase["wake"] = null;
-  const { wakeSurvey, pressureTaps } = block;
-  const wakeRows = wakeSurvey === undefined ? null : table(wakeSurvey.data);
-  if (wakeSurvey !== undefined && wakeRows !== null) {
-    const read = readWakeTable(wakeRows, wakeSurvey.columns ?? {}, wakeSurvey.decimalMark ?? null);
-    report(read.problems, "tunnel.wakeSurvey");
-    wake = {
-      traverse: { ...read.traverse, dynamicPressure: wakeSurvey.dynamicPressurePascals },
-      uncertainty: {
-        pressurePascals: standard(wakeSurvey.pressureUncertaintyPascals, 1),
-        dynamicPressureShare: standard(wakeSurvey.dynamicPressureUncertaintyPercent, 0.01),
-        referenceLengthShare: standard(block.uncertainty?.stated?.referenceLengthPercent, 0.01),
-      },
-    };
-  }
-
-  let taps: TapSetting | null = null;
-  const tapRows = pressureTaps === undefined ? null : table(pressureTaps.data);
-  if (pressureTaps !== undefined && tapRows !== null) {
-    const read = readTapTable(
-      tapRows,
-      pressureTaps.columns ?? {},
-      pressureTaps.decimalMark ?? null,
-      pressureTaps.dynamicPressurePascals ?? null,
-    );
-    report(read.problems, "tunnel.pressureTaps");
-    taps = {
-      taps: read.taps,
-      reynolds: pressureTaps.reynoldsNumber,
-      direction: pressureTaps.direction ?? "rising",
-      tapUncertainty: standard(pressureTaps.coefficientUncertainty, 1),
-      dynamicPressureShare: standard(pressureTaps.dynamicPressureUncertaintyPercent, 0.01),
-    };
-  }
-  if (shape.kind === "puck") {
-    for (const key of ["wakeSurvey", "pressureTaps"] as const) {
-      if (block[key] === undefined) continue;
-      const message = `tunnel.${key}: it needs a section that spans the tunnel; the model is a puck`;
-      problems.push({ code: "tunnel-survey", message, field: `tunnel.${key}` });
-    }
-  }
-  if (problems.length > 0) return { ok: false, problems };
+  const runs = runReadings(block, setup, faults, unreadTables);
+  const wake = wakeTraverse(block, faults, unreadTables);
+  const taps = tapReadings(block, faults, unreadTables);
+  if (model.shape.kind === "puck") refuseSurveys(block, faults);
+  if (faults.problems.length > 0) return { ok: false, problems: faults.problems };
   return {
     ok: true,
     value: {
-      facilityName: stated.name ?? null,
+      facilityName: block.facility.name ?? null,
       model,
       reference: modelReference(model),
       fullScale,
@@ -169,6 +51,147 @@ export function resolveTunnel(block: TunnelBlockDocument): TunnelResolution {
       unreadTables,
     },
   };
+}
+
+type TunnelSetup = Pick<TunnelCase, "model" | "fullScale" | "facility">;
+
+/** Model, full-scale flow and tunnel; null where a fluid or the shape cannot be had. */
+function tunnelSetup(block: TunnelBlockDocument, faults: BlockFaults): TunnelSetup | null {
+  const { facility, model, fullScale } = block;
+  const waterFluid = faults.keep(resolveFluid(fullScale.fluid), "tunnel.fullScale.fluid");
+  const tunnelFluid = faults.keep(resolveFluid(facility.fluid), "tunnel.facility.fluid");
+  const shape = faults.keep(tunnelShape(block, waterFluid?.density ?? 0), "tunnel.model");
+  if (waterFluid === null || tunnelFluid === null || shape === null) return null;
+  return {
+    model: { shape, scale: model.scale ?? 1, sandGrainRoughness: model.sandGrainRoughnessMetres },
+    fullScale: {
+      fluid: waterFluid,
+      speeds: [...new Set(fullScale.speedsMetresPerSecond)].sort((a, b) => a - b),
+      turbulenceIntensity: fractionOf(fullScale.turbulencePercent),
+    },
+    facility: {
+      fluidSpec: facility.fluid,
+      fluid: tunnelFluid,
+      slowestSpeed: facility.slowestSpeedMetresPerSecond,
+      fastestSpeed: facility.fastestSpeedMetresPerSecond,
+      testSectionArea: facility.testSectionAreaSquareMetres,
+      testSectionHeight: facility.testSectionHeightMetres,
+      turbulenceIntensity: fractionOf(facility.turbulencePercent),
+      balance: {
+        range: facility.balance.rangeNewtons,
+        resolution: facility.balance.resolutionNewtons,
+        noise: facility.balance.noiseNewtons ?? null,
+      },
+    },
+  };
+}
+
+function reportCorrelations({ uncertainty }: TunnelBlockDocument, faults: BlockFaults): void {
+  for (const { index, message } of correlationFaults(uncertainty?.correlations ?? [])) {
+    faults.add("correlation", `tunnel.uncertainty.correlations${index === null ? "" : `[${index}]`}`, message);
+  }
+}
+
+/** The rows of a table; null, and its path noted, where the case only names a file. */
+function rowsOf(data: Parameters<typeof inlineRows>[0], unreadTables: string[]) {
+  const rows = inlineRows(data);
+  if (rows === null && typeof data === "string") unreadTables.push(data);
+  return rows;
+}
+
+/** The runs of the model, its supports and the balance at rest, with how they are reduced. */
+function runReadings(
+  { runs, blockageCorrection, uncertainty }: TunnelBlockDocument,
+  { model, facility }: TunnelSetup,
+  faults: BlockFaults,
+  unreadTables: string[],
+): TunnelCase["runs"] {
+  if (runs === undefined) return null;
+  const rows = rowsOf(runs.data, unreadTables);
+  if (rows === null) return null;
+  const { readings, notes, problems } = readRunTable(
+    rows,
+    runs.columns ?? {},
+    runs.decimalMark ?? null,
+    runs.leftOutRows,
+  );
+  faults.addTable(problems, "tunnel.runs");
+  if (problems.length === 0 && !readings.some(({ kind }) => kind === "model")) {
+    const message = "no row has a run of the model with a force and a speed";
+    faults.addTable([{ row: null, column: null, message }], "tunnel.runs");
+  }
+  return {
+    readings,
+    notes,
+    setting: {
+      shape: model.shape,
+      reference: modelReference(model),
+      fluidSpec: facility.fluidSpec,
+      balance: facility.balance,
+      blockageRatio: blockageOf(model, facility),
+      correction: blockageCorrection ?? standardCorrection(model.shape),
+      stated: uncertainty?.stated ?? {},
+      correlations: uncertainty?.correlations ?? [],
+      repeatability: uncertainty?.repeatability ?? "perPoint",
+      coverage: fractionOr(uncertainty?.coveragePercent, uncertaintyDefaults.coverage),
+      samples: uncertainty?.samples ?? uncertaintyDefaults.samples,
+      seed: uncertainty?.seed ?? uncertaintyDefaults.seed,
+    },
+  };
+}
+
+/** The traverse of the wake. */
+function wakeTraverse(
+  { wakeSurvey, uncertainty }: TunnelBlockDocument,
+  faults: BlockFaults,
+  unreadTables: string[],
+): TunnelCase["wake"] {
+  if (wakeSurvey === undefined) return null;
+  const rows = rowsOf(wakeSurvey.data, unreadTables);
+  if (rows === null) return null;
+  const { traverse, problems } = readWakeTable(rows, wakeSurvey.columns ?? {}, wakeSurvey.decimalMark ?? null);
+  faults.addTable(problems, "tunnel.wakeSurvey");
+  return {
+    traverse: { ...traverse, dynamicPressure: wakeSurvey.dynamicPressurePascals },
+    uncertainty: {
+      pressurePascals: standard(wakeSurvey.pressureUncertaintyPascals, 1),
+      dynamicPressureShare: standard(wakeSurvey.dynamicPressureUncertaintyPercent, fractionOf(1)),
+      referenceLengthShare: standard(uncertainty?.stated?.referenceLengthPercent, fractionOf(1)),
+    },
+  };
+}
+
+/** The pressure taps. */
+function tapReadings(
+  { pressureTaps }: TunnelBlockDocument,
+  faults: BlockFaults,
+  unreadTables: string[],
+): TapSetting | null {
+  if (pressureTaps === undefined) return null;
+  const rows = rowsOf(pressureTaps.data, unreadTables);
+  if (rows === null) return null;
+  const { taps, problems } = readTapTable(
+    rows,
+    pressureTaps.columns ?? {},
+    pressureTaps.decimalMark ?? null,
+    pressureTaps.dynamicPressurePascals ?? null,
+  );
+  faults.addTable(problems, "tunnel.pressureTaps");
+  return {
+    taps,
+    reynolds: pressureTaps.reynoldsNumber,
+    direction: pressureTaps.direction ?? "rising",
+    tapUncertainty: standard(pressureTaps.coefficientUncertainty, 1),
+    dynamicPressureShare: standard(pressureTaps.dynamicPressureUncertaintyPercent, fractionOf(1)),
+  };
+}
+
+/** Wake and taps are those of a section that spans the tunnel. */
+function refuseSurveys(block: TunnelBlockDocument, faults: BlockFaults): void {
+  for (const key of ["wakeSurvey", "pressureTaps"] as const) {
+    if (block[key] === undefined) continue;
+    faults.add("tunnel-survey", `tunnel.${key}`, "it needs a section that spans the tunnel; the model is a puck");
+  }
 }
 
 function standard(statement: UncertaintyStatement | undefined, scale: number): number {
