@@ -8,6 +8,11 @@ export interface FlowCondition {
   readonly turbulenceIntensity: number;
   /** None when left out. */
   readonly trips?: readonly Trip[];
+  /**
+   * Whether layers that leave the front for good are taken to come back to the side as a long bubble. Set by the solver
+   * itself, which looks for both flows.
+   */
+  readonly longBubbles?: boolean;
 }
 
 /** A wire, step or ridge that forces transition. It is fixed to the body. */

@@ -89,6 +89,19 @@ export interface SectionState {
   readonly surfaceVelocity: Float64Array;
   /** Outflow speed / U at the nodes, shape [count]; zero off the base. */
   readonly outflow: Float64Array;
+  /**
+   * The two flows that this state is the time mean of, where the layers that leave the front come back to long sides for
+   * a part of the time; null of a flow that keeps its kind.
+   */
+  readonly intermittency: Intermittency | null;
+}
+
+/** A flow that goes to and fro between an open wake and layers that come back to the sides. */
+export interface Intermittency {
+  /** Share of the time for which the layers are back on the sides, in (0, 1]. */
+  readonly reattachedShare: number;
+  readonly open: SectionState;
+  readonly reattached: SectionState;
 }
 
 /** Everything found for one condition: all steady states, and which of them a slow change of speed would sit on. */

@@ -87,6 +87,29 @@ describe("branchRow(section, solved, branch)", () => {
     expect(rowOf(nothingFound, "rising", [])).toMatchObject({ dragCoefficientLow: null });
   });
 
+  it("of a flow that goes to and fro says how often it is back on the sides, where, and the drag of both flows", () => {
+    const open = sampleState({ dragCoefficient: 1 });
+    const bubble = { separationArc: 0.5, reattachmentArc: 2.25 };
+    const reattached = sampleState({
+      dragCoefficient: 0.6,
+      upper: { ...open.upper, bubble },
+      lower: { ...open.lower, bubble },
+    });
+    const mean = sampleState({ dragCoefficient: 0.9, intermittency: { reattachedShare: 0.25, open, reattached } });
+    expect(rowOf({ states: [mean], rising: 0, falling: 0, problem: null }, "rising")).toMatchObject({
+      reattachedTimeShare: 0.25,
+      openWakeDragCoefficient: 1,
+      reattachedDragCoefficient: 0.6,
+      reattachmentArcUpper: 2.25,
+      reattachmentArcLower: 2.25,
+    });
+    expect(rowOf({ states: [open], rising: 0, falling: 0, problem: null }, "rising")).toMatchObject({
+      reattachedTimeShare: null,
+      openWakeDragCoefficient: null,
+      reattachmentArcUpper: null,
+    });
+  });
+
   it("picks the state of its branch", () => {
     const states = [sampleState(), sampleState({ regime: "supercritical", dragCoefficient: 0.25 })];
     const outcome = { states, rising: 0, falling: 1, problem: null };

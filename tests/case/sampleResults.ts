@@ -41,6 +41,7 @@ export function sampleState(changes: Partial<SectionState> = {}): SectionState {
     pressureCoefficient: new Float64Array(0),
     surfaceVelocity: new Float64Array(0),
     outflow: new Float64Array(0),
+    intermittency: null,
     ...changes,
   };
 }

@@ -43,6 +43,35 @@ export const LEDGER_FORMS: readonly LedgerForm[] = [
     usedIn: ["engine/layer/bubble.ts#reattachmentDistance"],
   },
   {
+    name: "long bubble on a side",
+    form: "speed on it from the attached speed where its layer comes back; front suction capped there; height by the momentum theorem of cavities; closed at a constant rate after transition",
+    kind: "chosen",
+    restsOn:
+      "bubble of the blunt plate, drag of sharp rectangles 3 to 10 long and of the stadium 2:1; other ways are in DEVELOPERS.md",
+    usedIn: ["engine/layer/longBubble.ts#longBubble"],
+  },
+  {
+    name: "share of the time reattached",
+    form: "logistic in side / bubble, bubble and formation length joined by fourth powers; the state is the mean of open and reattached flow, both sides' shares averaged",
+    kind: "chosen",
+    restsOn: "sharp rectangles 2.5 to 5 long",
+    usedIn: ["engine/layer/longBubble.ts#reattachedShare", "engine/solve/intermittentState.ts#intermittentState"],
+  },
+  {
+    name: "layers held by a corner",
+    form: "friction needed to stay grows by (kappa delta)^4 over each delta; delta lags by its own length",
+    kind: "chosen",
+    restsOn: "smooth fall of a puck profile's drag with its edge radius; circles are left as they were",
+    usedIn: ["engine/layer/cornerSharpness.ts#cornerSharpness", "engine/layer/cornerSharpness.ts#laggedThickness"],
+  },
+  {
+    name: "base pressure between corners",
+    form: "shedding width in proportion to the base, suction shared between base and layers as w / (w + delta)",
+    kind: "chosen",
+    restsOn: "round noses with a flat rear, sharp rectangles 5 and 10 long",
+    usedIn: ["engine/wake/bluntBase.ts#bluntBaseSpeedRatio"],
+  },
+  {
     name: "momentum thickness over a bubble",
     form: "theta grows as Ue^-(H+2) with the H of vanishing wall shear",
     kind: "chosen",

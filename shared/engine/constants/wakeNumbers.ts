@@ -75,6 +75,16 @@ export const WAKE_NUMBERS = {
       "scatter of the universal Strouhal numbers; plates of length/height 0.06 to 0.2 with any edges have an answer",
     usedIn: ["engine/wake/basePressure.ts"],
   },
+  parallelWakeWidth: {
+    name: "shedding width of a wake whose layers leave along parallel sides, over the width of the base",
+    symbol: "d' / w",
+    value: 0.95,
+    unit: "1",
+    kind: "chosen",
+    restsOn:
+      "drag of round noses with a flat rear and of sharp rectangles 5 and 10 long; a blunt trailing edge alone has 0.82 by its Strouhal number and 0.89 by its base pressure (Bearman 1965, J. Fluid Mech. 21, 241, from memory)",
+    usedIn: ["engine/wake/bluntBase.ts"],
+  },
   fullnessPower: {
     name: "power of the local height in the full length behind separation",
     symbol: "n in L = integral of (height / D)^n dx",

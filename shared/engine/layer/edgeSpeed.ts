@@ -8,7 +8,12 @@ export class EdgeSpeed {
   /** d(ln b)/ds of the streamlines' spacing b between the stations about the last place, 1/D; 0 in plane flow. */
   spread: number;
 
-  constructor(private readonly stations: Pick<SideStations, "arc" | "speed" | "gradient" | "spacing" | "count">) {
+  constructor(
+    private readonly stations: Pick<
+      SideStations,
+      "arc" | "speed" | "gradient" | "curvature" | "spacing" | "count" | "outline"
+    >,
+  ) {
     this.spread = this.spreadIn(0);
   }
 
@@ -28,6 +33,19 @@ export class EdgeSpeed {
   gradient(): number {
     const { gradient } = this.stations;
     return gradient[this.cell] + this.weight * (gradient[this.cell + 1] - gradient[this.cell]);
+  }
+
+  /** Curvature of the wall * D at the last place. */
+  bend(): number {
+    const { curvature } = this.stations;
+    return curvature[this.cell] + this.weight * (curvature[this.cell + 1] - curvature[this.cell]);
+  }
+
+  /** Curvature * D of the bend that begins about the last place, if one does. */
+  bendAhead(): number {
+    const { curvature, count, outline } = this.stations;
+    const behind = this.cell === count - 2 && outline !== undefined ? outline.curvatureAhead : 0;
+    return Math.max(curvature[this.cell], curvature[this.cell + 1], behind);
   }
 
   private spreadIn(cell: number): number {

@@ -1,4 +1,6 @@
+import { findRoot } from "../../numerics/rootFinder";
 import { plateFriction } from "../roughness/plateFriction";
+import { CornerHold, cornerSharpness } from "./cornerSharpness";
 import { EdgeSpeed } from "./edgeSpeed";
 import { entrainmentFriction, entrainmentOfStress, equilibriumEntrainment, plateShapeFactor } from "./lagEntrainment";
 import { LagEntrainmentPoint } from "./lagEntrainmentPoint";
@@ -20,6 +22,11 @@ export interface TurbulentMarch {
   readonly separationArc: number | null;
   /** Distance / D beyond the last station at which Cf would reach the detachment value at its last rate of fall; 0 when separated. */
   readonly remainingArc: number;
+  /** Thickness of the layer / D and the wall's sharpness, see cornerSharpness.ts, at separation or the last station. */
+  readonly thickness: number;
+  readonly sharpness: number;
+  /** theta / D there. */
+  readonly momentumThickness: number;
 }
 
 /** Receives the layer step by step: arc / D, theta / D, H, Cf. */
@@ -67,9 +74,11 @@ export function marchTurbulent(
   const layer = new LagEntrainmentPoint(reynolds, roughnessRatio * reynolds, startFriction);
   let fall = 0;
   layer.place(Ue, theta, H, CE, edge.spread);
+  const corner = new CornerHold(theta);
+  let margin = layer.Cf - detachmentFriction;
   sink?.(s, theta, H, layer.Cf);
   for (let step = 0; step < MOST_STEPS && s < end - 1e-12; step++) {
-    if (!(layer.Cf > detachmentFriction)) return { separationArc: s, remainingArc: 0 };
+    if (!(margin > 0)) return marchEnd(s, 0, edge, corner, theta);
     const h = Math.min(
       end - s,
       LARGEST_STEP,
@@ -77,6 +86,8 @@ export function marchTurbulent(
       Math.max(SHORTEST_STEP, LARGEST_SHAPE_CHANGE / Math.abs(layer.HFree + layer.HPerGradient * edge.gradient())),
     );
     const previousFriction = layer.Cf;
+    const previousMargin = margin;
+    const previousBending = corner.bending;
     const stepStart = s;
     const middleSpeed = edge.at(s + 0.5 * h);
     const nextSpeed = edge.at(s + h);
@@ -93,14 +104,61 @@ export function marchTurbulent(
     Ue = nextSpeed;
     layer.place(Ue, theta, H, CE, edge.spread);
     const { Cf } = layer;
-    if (!(Cf > detachmentFriction)) {
-      const crossing = (previousFriction - detachmentFriction) / (previousFriction - Cf);
-      const separationArc = Number.isFinite(crossing) ? s - h * (1 - crossing) : s;
+    corner.follow(theta, edge.bend(), h);
+    margin = Cf - detachmentFriction * (1 + corner.bending);
+    if (!(margin > 0)) {
+      const share = separationShare(
+        stations,
+        detachmentFriction,
+        stepStart,
+        h,
+        previousFriction,
+        Cf,
+        previousBending,
+        corner,
+      );
+      const separationArc = stepStart + h * share;
       sink?.(separationArc, theta, H, detachmentFriction);
-      return { separationArc, remainingArc: 0 };
+      return marchEnd(separationArc, 0, edge, corner, theta);
     }
-    fall = (previousFriction - Cf) / (s - stepStart);
+    fall = (previousMargin - margin) / (s - stepStart);
     sink?.(s, theta, H, Cf);
   }
-  return { separationArc: null, remainingArc: (layer.Cf - detachmentFriction) / Math.max(fall, SLOWEST_FALL) };
+  return marchEnd(null, margin / Math.max(fall, SLOWEST_FALL), edge, corner, theta);
+}
+
+function marchEnd(
+  separationArc: number | null,
+  remainingArc: number,
+  edge: EdgeSpeed,
+  { thickness }: CornerHold,
+  momentumThickness: number,
+): TurbulentMarch {
+  const sharpness = cornerSharpness(edge.bendAhead(), thickness);
+  return { separationArc, remainingArc, thickness, sharpness, momentumThickness };
+}
+
+/** Share of a step at which a layer leaves the wall: its friction is linear over the step, the wall may begin to bend in it. */
+function separationShare(
+  { arc, curvature, count }: SideStations,
+  detachmentFriction: number,
+  start: number,
+  step: number,
+  frictionBefore: number,
+  frictionAfter: number,
+  bendingBefore: number,
+  { thickness }: CornerHold,
+): number {
+  let cell = count - 2;
+  const margin = (share: number): number => {
+    const s = start + share * step;
+    while (cell > 0 && arc[cell] > s) cell--;
+    while (cell < count - 2 && arc[cell + 1] < s) cell++;
+    const weight = (s - arc[cell]) / (arc[cell + 1] - arc[cell]);
+    const bend = curvature[cell] + weight * (curvature[cell + 1] - curvature[cell]);
+    const bending = bendingBefore + (cornerSharpness(bend, thickness) * share * step) / thickness;
+    return frictionBefore + share * (frictionAfter - frictionBefore) - detachmentFriction * (1 + bending);
+  };
+  if (!(margin(1) <= 0)) return 1;
+  return margin(0) > 0 ? findRoot(margin, 0, 1, { tolerance: 1e-6 }) : 0;
 }

@@ -1,10 +1,12 @@
 import type { FlowCondition } from "../condition";
 import type { CalibratedConstants } from "../constants/calibrated";
+import { LAYER_NUMBERS } from "../constants/layerNumbers";
 import type { SideState, TransitionCause } from "../solution";
 import { reattachmentDistance, shearLayerTransitionReynolds } from "./bubble";
-import type { StationSink } from "./lagEntrainmentMarch";
+import type { StationSink, TurbulentMarch } from "./lagEntrainmentMarch";
 import type { LaminarDip } from "./laminarLayer";
 import { integralMethod, type LayerMethod } from "./layerMethod";
+import { type LongBubble, longBubble } from "./longBubble";
 import { type SideStations, stationOfArc, stationValue } from "./sideStations";
 import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
 import type { StationTrip } from "./transition";
@@ -22,6 +24,11 @@ export interface SideLayer {
   readonly transitionCause: TransitionCause | null;
   readonly transitionArc: number | null;
   readonly bubble: { readonly separationArc: number; readonly reattachmentArc: number } | null;
+  /** The long bubble of a layer that comes back to its side; only where the condition asks for it. */
+  readonly longBubble: LongBubble | null;
+  /** Thickness of a turbulent layer where it leaves / D, and how sharp the wall is there, see cornerSharpness.ts; 0 of a laminar one. */
+  readonly thickness: number;
+  readonly sharpness: number;
 }
 
 /**
@@ -44,7 +51,7 @@ export function followSide(
   const attached = method.attachedTransition(stations, condition, trips, constants);
   const dip = turbulentDip(stations, condition);
   if (dip !== null && (attached === null || dip.separation < attached.station)) {
-    return bubbleSide(stations, condition, constants, method, bridgedBubble(stations, dip, condition), sink);
+    return bubbleSide(stations, condition, constants, method, bridgedBubble(stations, dip, condition, constants), sink);
   }
   if (attached !== null) {
     const arc = stationValue(stations.arc, attached.station);
@@ -58,15 +65,12 @@ export function followSide(
       constants.detachmentFriction,
       sink,
     );
-    return turbulentEnd(
-      "turbulent separation",
-      attached.cause,
-      arc,
-      null,
-      march.separationArc,
-      march.remainingArc,
-      end,
-    );
+    if (condition.longBubbles && march.separationArc !== null) {
+      const station = stationOfArc(stations, march.separationArc);
+      const long = longBubbleSide(stations, condition, constants, method, station, march.momentumThickness, 0, sink);
+      if (long !== null) return { ...long, transitionCause: attached.cause, transitionArc: arc };
+    }
+    return turbulentEnd("turbulent separation", attached.cause, arc, null, march, end);
   }
   if (stations.laminar.separation === Number.POSITIVE_INFINITY) {
     return {
@@ -76,6 +80,9 @@ export function followSide(
       transitionCause: null,
       transitionArc: null,
       bubble: null,
+      longBubble: null,
+      thickness: 0,
+      sharpness: 0,
     };
   }
   const separationArc = stationValue(stations.arc, stations.laminar.separation);
@@ -83,7 +90,22 @@ export function followSide(
   const laminarLength = laminarShearLayerLength(stations, stations.laminar.separation, condition);
   const curvature = stationValue(stations.curvature, stations.laminar.separation);
   const distance = reattachmentDistance(laminarLength, curvature, constants.reattachmentSlope);
+  const separationThickness = stations.laminar.separationThickness / root;
   if (distance === null) {
+    if (condition.longBubbles) {
+      const { separation } = stations.laminar;
+      const long = longBubbleSide(
+        stations,
+        condition,
+        constants,
+        method,
+        separation,
+        separationThickness,
+        laminarLength,
+        sink,
+      );
+      if (long !== null) return long;
+    }
     return {
       state: "laminar separation",
       residual: separationArc - end,
@@ -91,6 +113,9 @@ export function followSide(
       transitionCause: "separated shear layer",
       transitionArc: separationArc + laminarLength,
       bubble: null,
+      longBubble: null,
+      thickness: 0,
+      sharpness: 0,
     };
   }
   const reattachmentArc = separationArc + distance;
@@ -101,9 +126,53 @@ export function followSide(
     separationArc,
     reattachmentArc,
     transitionArc: separationArc + laminarLength,
-    momentumThickness: (stations.laminar.separationThickness / root) * growth,
+    momentumThickness: separationThickness * growth,
+    stress: constants.reattachmentStress,
   };
-  return bubbleSide(stations, condition, constants, method, bubble, sink);
+  const short = bubbleSide(stations, condition, constants, method, bubble, sink);
+  if (!condition.longBubbles || stations.outline === undefined) return short;
+  // Over a short bubble the front keeps its suction; how far the layer of an open wake would reach is the same.
+  const { separation } = stations.laminar;
+  const reach = longBubble(stations, stations.outline, separation, laminarLength, condition.turbulenceIntensity);
+  return { ...short, longBubble: { ...reach, speed: Number.POSITIVE_INFINITY, drag: 0, lift: 0 } };
+}
+
+/** A layer has to leave this far / D ahead of the assumed point to count as one that comes back. */
+const SHORTEST_SIDE = LAYER_NUMBERS.shortestSide.value;
+/** Share of the way to the assumed point by which a layer that does come back is taken to be back at the latest. */
+const LATEST_REATTACHMENT = LAYER_NUMBERS.latestReattachment.value;
+
+/**
+ * The turbulent layer behind a long bubble, to its separation: in equilibrium, with the momentum missing that the front
+ * has lost in suction (drag of one side = 2 theta U_R^2). Null when it leaves where the flow assumes it.
+ */
+function longBubbleSide(
+  stations: SideStations,
+  condition: FlowCondition,
+  constants: CalibratedConstants,
+  method: LayerMethod,
+  separation: number,
+  theta: number,
+  laminarLength: number,
+  sink?: StationSink,
+): SideLayer | null {
+  if (stations.outline === undefined) return null;
+  const separationArc = stationValue(stations.arc, separation);
+  const room = stations.arc[stations.count - 1] - separationArc;
+  if (room < SHORTEST_SIDE) return null;
+  const long = longBubble(stations, stations.outline, separation, laminarLength, condition.turbulenceIntensity);
+  const distance = Math.min(long.length, LATEST_REATTACHMENT * room);
+  const reattachmentArc = separationArc + distance;
+  const speed = stationValue(stations.speed, stationOfArc(stations, reattachmentArc));
+  const growth = Math.max(1, long.speed / speed) ** (SEPARATION_SHAPE_FACTOR + 2);
+  const bubble = {
+    separationArc,
+    reattachmentArc,
+    transitionArc: separationArc + Math.min(distance, laminarLength),
+    momentumThickness: theta * growth + long.drag / (2 * speed * speed),
+    stress: null,
+  };
+  return { ...bubbleSide(stations, condition, constants, method, bubble, sink), longBubble: long };
 }
 
 /** A bubble with a turbulent layer behind it; arcs and momentum thickness at reattachment / D. */
@@ -112,6 +181,8 @@ interface TurbulentBubble {
   readonly reattachmentArc: number;
   readonly transitionArc: number;
   readonly momentumThickness: number;
+  /** Largest shear stress / (rho Ue^2); null for a layer in equilibrium. */
+  readonly stress: number | null;
 }
 
 /** The turbulent layer behind a bubble, to its separation. */
@@ -120,7 +191,7 @@ function bubbleSide(
   condition: FlowCondition,
   constants: CalibratedConstants,
   method: LayerMethod,
-  { separationArc, reattachmentArc, transitionArc, momentumThickness }: TurbulentBubble,
+  { separationArc, reattachmentArc, transitionArc, momentumThickness, stress }: TurbulentBubble,
   sink?: StationSink,
 ): SideLayer {
   const end = stations.arc[stations.count - 1];
@@ -133,9 +204,12 @@ function bubbleSide(
       transitionCause: "separated shear layer",
       transitionArc,
       bubble,
+      longBubble: null,
+      thickness: 0,
+      sharpness: 0,
     };
   }
-  const start = { arc: reattachmentArc, momentumThickness, stress: constants.reattachmentStress };
+  const start = { arc: reattachmentArc, momentumThickness, stress };
   const march = method.marchTurbulent(
     stations,
     condition.reynolds,
@@ -144,15 +218,7 @@ function bubbleSide(
     constants.detachmentFriction,
     sink,
   );
-  return turbulentEnd(
-    "separation bubble",
-    "separated shear layer",
-    transitionArc,
-    bubble,
-    march.separationArc,
-    march.remainingArc,
-    end,
-  );
+  return turbulentEnd("separation bubble", "separated shear layer", transitionArc, bubble, march, end);
 }
 
 /** The first bridged dip that is longer than the laminar part of its shear layer, so that the layer leaves it turbulent. */
@@ -166,13 +232,19 @@ function turbulentDip(stations: SideStations, condition: FlowCondition): Laminar
   );
 }
 
-function bridgedBubble(stations: SideStations, dip: LaminarDip, condition: FlowCondition): TurbulentBubble {
+function bridgedBubble(
+  stations: SideStations,
+  dip: LaminarDip,
+  condition: FlowCondition,
+  constants: CalibratedConstants,
+): TurbulentBubble {
   const separationArc = stationValue(stations.arc, dip.separation);
   return {
     separationArc,
     reattachmentArc: stationValue(stations.arc, dip.recovery),
     transitionArc: separationArc + laminarShearLayerLength(stations, dip.separation, condition),
     momentumThickness: dip.thickness / Math.sqrt(condition.reynolds),
+    stress: constants.reattachmentStress,
   };
 }
 
@@ -187,8 +259,7 @@ function turbulentEnd(
   transitionCause: TransitionCause,
   transitionArc: number,
   bubble: SideLayer["bubble"],
-  separationArc: number | null,
-  remainingArc: number,
+  { separationArc, remainingArc, thickness, sharpness }: TurbulentMarch,
   end: number,
 ): SideLayer {
   return {
@@ -198,5 +269,8 @@ function turbulentEnd(
     transitionCause,
     transitionArc,
     bubble,
+    longBubble: null,
+    thickness,
+    sharpness,
   };
 }

@@ -2,6 +2,7 @@ import { intervalAt } from "../../numerics/tableLookup";
 import { arcAtPosition } from "../geometry/arcPosition";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { type LaminarLayer, type LaminarMethod, laminarLayer } from "./laminarLayer";
+import type { SideOutline } from "./sideOutline";
 
 /**
  * One side of a section from the front stagnation point to an assumed separation point, with the laminar layer on it.
@@ -23,6 +24,8 @@ export interface SideStations {
   readonly spacing: Float64Array | null;
   /** The laminar layer, as far as it stays attached. */
   readonly laminar: LaminarLayer;
+  /** The section and the stream that the stations lie in; without it no long bubble is looked for. */
+  readonly outline?: SideOutline;
 }
 
 export type Side = "upper" | "lower";
@@ -55,6 +58,8 @@ export function stagnationPosition(velocity: Readonly<Float64Array>, lower: numb
  * @param separationSpeed speed / U at separation
  * @param referenceWidth D, m
  * @param laminarMethod the engine's own method unless another is given
+ * @param incidence angle of the stream direction to the x axis, rad
+ * @param parallelWake see {@link SideOutline}
  */
 export function sideStations(
   nodes: SectionNodes,
@@ -65,6 +70,8 @@ export function sideStations(
   separationSpeed: number,
   referenceWidth: number,
   laminarMethod: LaminarMethod = laminarLayer,
+  incidence = 0,
+  parallelWake: SideOutline["parallelWake"] = null,
 ): SideStations {
   const count = nodes.count;
   const direction = side === "lower" ? 1 : -1;
@@ -92,13 +99,22 @@ export function sideStations(
   arc[size - 1] = distanceAlong(nodes, originArc, arcAtPosition(nodes, end), direction) / referenceWidth;
   speed[size - 1] = separationSpeed;
   curvature[0] = curvature[1];
-  curvature[size - 1] = curvature[size - 2];
+  curvature[size - 1] = curvatureAt(nodes, end) * referenceWidth;
   // Speeds below this appear only where a contour folds inward; the layer has separated before.
   for (let i = 1; i < size; i++) if (!(speed[i] > 1e-3)) speed[i] = 1e-3;
 
   const gradient = gradientAlong(nodes, velocity, position, referenceWidth);
   const laminar = laminarMethod(arc, speed, gradient);
-  return { count: size, arc, position, speed, gradient, curvature, spacing: null, laminar };
+  const outline: SideOutline = {
+    nodes,
+    sign: direction,
+    curvatureAhead:
+      nodes.curvature[wrappedNode(direction > 0 ? Math.floor(end) + 1 : Math.ceil(end) - 1, count)] * referenceWidth,
+    parallelWake,
+    cosine: (direction * Math.cos(incidence)) / referenceWidth,
+    sine: (direction * Math.sin(incidence)) / referenceWidth,
+  };
+  return { count: size, arc, position, speed, gradient, curvature, spacing: null, laminar, outline };
 }
 
 /** Value of a station array at a fractional station. */
@@ -112,6 +128,18 @@ export function stationOfArc(stations: SideStations, arcRatio: number): number {
   const { arc, count } = stations;
   const low = intervalAt(arc, arcRatio, count - 1);
   return low + (arcRatio - arc[low]) / (arc[low + 1] - arc[low]);
+}
+
+function wrappedNode(node: number, count: number): number {
+  return ((node % count) + count) % count;
+}
+
+/** Curvature of the wall at a position, 1/m: linear between its nodes, as it jumps where lines and arcs meet. */
+function curvatureAt({ curvature, count }: SectionNodes, position: number): number {
+  const node = Math.floor(position);
+  const before = curvature[wrappedNode(node, count)];
+  const after = curvature[wrappedNode(node + 1, count)];
+  return before + (position - node) * (after - before);
 }
 
 function distanceAlong(nodes: SectionNodes, from: number, to: number, direction: number): number {

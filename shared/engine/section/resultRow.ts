@@ -64,6 +64,16 @@ export interface ResultRow {
   /** Arc length from the front stagnation point / reference width. */
   readonly separationArcLower: number | null;
   /** Cpb, uniform behind the separation points. */
+  /** Where a bubble's layer comes back to the wall, arc length from the front stagnation point / reference width; null without a bubble. */
+  readonly reattachmentArcUpper: number | null;
+  readonly reattachmentArcLower: number | null;
+  /**
+   * Share of the time for which the layers that leave the front are back on the sides, and the drag coefficients of the
+   * open wake and of the reattached flow that the row is the time mean of; null of a flow that keeps its kind.
+   */
+  readonly reattachedTimeShare: number | null;
+  readonly openWakeDragCoefficient: number | null;
+  readonly reattachedDragCoefficient: number | null;
   readonly basePressureCoefficient: number | null;
   /** Lowest Cp on the surface. */
   readonly minimumPressureCoefficient: number | null;
@@ -171,6 +181,11 @@ const emptyKeys = {
   separationAngleLowerDegrees: null,
   separationArcUpper: null,
   separationArcLower: null,
+  reattachmentArcUpper: null,
+  reattachmentArcLower: null,
+  reattachedTimeShare: null,
+  openWakeDragCoefficient: null,
+  reattachedDragCoefficient: null,
   basePressureCoefficient: null,
   minimumPressureCoefficient: null,
   strouhal: null,
@@ -208,6 +223,11 @@ function stateKeys({ floorGap, referenceWidth }: RowSection, { stream }: SolvedS
     separationAngleLowerDegrees: lower === null ? null : degreesOf(lower.separationAngle),
     separationArcUpper: state.upper.separationArc,
     separationArcLower: lower?.separationArc ?? null,
+    reattachmentArcUpper: reattachmentArc(state, "upper"),
+    reattachmentArcLower: lower === null ? null : reattachmentArc(state, "lower"),
+    reattachedTimeShare: state.intermittency?.reattachedShare ?? null,
+    openWakeDragCoefficient: state.intermittency?.open.dragCoefficient ?? null,
+    reattachedDragCoefficient: state.intermittency?.reattached.dragCoefficient ?? null,
     basePressureCoefficient: state.basePressureCoefficient,
     minimumPressureCoefficient: state.minimumPressureCoefficient,
     strouhal: state.strouhal,
@@ -219,4 +239,9 @@ function stateKeys({ floorGap, referenceWidth }: RowSection, { stream }: SolvedS
     dragPerSpanNewtonsPerMetre:
       speed === null || density === null ? null : 0.5 * density * speed ** 2 * referenceWidth * state.dragCoefficient,
   };
+}
+
+/** Where a side's layer comes back; of a flow that goes to and fro, in the part of the time in which it does. */
+function reattachmentArc(state: SectionState, side: "upper" | "lower"): number | null {
+  return (state.intermittency?.reattached ?? state)[side].bubble?.reattachmentArc ?? null;
 }

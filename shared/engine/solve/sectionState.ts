@@ -24,15 +24,19 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
   const upperFriction = symmetric
     ? { drag: lowerFriction.drag, lift: -lowerFriction.lift }
     : frictionForce(section, upper, "upper");
-  const pressureDrag = quadraticAt(wake.pressureDrag, speedRatio);
+  const bubbleDrag = (point.lower.longBubble?.drag ?? 0) + (point.upper.longBubble?.drag ?? 0);
+  const bubbleLift = (point.lower.longBubble?.lift ?? 0) + (point.upper.longBubble?.lift ?? 0);
+  const pressureDrag = quadraticAt(wake.pressureDrag, speedRatio) + bubbleDrag;
   const frictionDrag = lowerFriction.drag + upperFriction.drag;
   const basePressure = 1 - speedRatio * speedRatio;
   const amplitude = wake.amplitude[0] + speedRatio * wake.amplitude[1];
   const pressureCoefficient = new Float64Array(nodes.count);
   let minimumPressure = basePressure;
+  const held = heldSpeeds(section, point, lower, upper);
   for (let i = 0; i < nodes.count; i++) {
     const wetted = i < wake.lower || i > wake.upper;
-    pressureCoefficient[i] = wetted ? 1 - velocity[i] * velocity[i] : basePressure;
+    const speed = held === null ? velocity[i] : Math.min(Math.abs(velocity[i]), held[i]);
+    pressureCoefficient[i] = wetted ? 1 - speed * speed : basePressure;
     minimumPressure = Math.min(minimumPressure, pressureCoefficient[i]);
   }
   return {
@@ -48,12 +52,43 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
     pressureDragCoefficient: pressureDrag,
     frictionDragCoefficient: frictionDrag,
     dragCoefficient: pressureDrag + frictionDrag,
-    liftCoefficient: symmetric ? 0 : quadraticAt(wake.lift, speedRatio) + lowerFriction.lift + upperFriction.lift,
+    liftCoefficient: symmetric
+      ? 0
+      : quadraticAt(wake.lift, speedRatio) + bubbleLift + lowerFriction.lift + upperFriction.lift,
     wakeWidth: wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1],
     pressureCoefficient,
     surfaceVelocity: velocity,
     outflow: wake.outflow.map((strength, i) => (amplitude * strength) / nodes.ds[i]),
+    intermittency: null,
   };
+}
+
+/**
+ * The speed / U that a long bubble does not let the surface speed rise above, at the nodes from the front to where its
+ * layer comes back, shape [count]; null without a long bubble.
+ */
+function heldSpeeds(
+  section: PreparedSection,
+  point: FixedPoint,
+  lower: SideSolution,
+  upper: SideSolution,
+): Float64Array | null {
+  if (point.lower.longBubble === null && point.upper.longBubble === null) return null;
+  const { nodes, referenceWidth } = section;
+  const held = new Float64Array(nodes.count).fill(Number.POSITIVE_INFINITY);
+  for (const side of ["lower", "upper"] as const) {
+    const { longBubble, bubble } = point[side];
+    if (longBubble === null || bubble === null) continue;
+    const { separationContourArc, separationArc } = side === "lower" ? lower : upper;
+    const direction = side === "lower" ? 1 : -1;
+    const start = separationContourArc - direction * separationArc * referenceWidth;
+    for (let i = 0; i < nodes.count; i++) {
+      let from = direction * (nodes.arc[i] - start);
+      if (from < 0) from += nodes.perimeter;
+      if (from < bubble.reattachmentArc * referenceWidth) held[i] = longBubble.speed;
+    }
+  }
+  return held;
 }
 
 function sideSolution(section: PreparedSection, condition: FlowCondition, point: FixedPoint, side: Side): SideSolution {

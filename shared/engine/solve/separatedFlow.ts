@@ -1,6 +1,7 @@
 import type { CalibratedConstants } from "../constants/calibrated";
 import type { SectionFlow } from "../flow/sectionFlow";
 import type { LayerMethod } from "../layer/layerMethod";
+import type { SideOutline } from "../layer/sideOutline";
 import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
 import { basePressures, wakeStrouhal } from "../wake/basePressure";
@@ -64,8 +65,20 @@ export function separatedFlow(
       : cornerPosition(velocity, contact, upper);
   if (stagnation === null || stagnation >= lower || stagnation <= upper - flow.nodes.count) return null;
   const { nodes, referenceWidth } = flow;
+  const parallelWake = parallelWakeVelocity(wake.value, speedRatio);
   const side = (which: Side, separation: number): SideStations =>
-    sideStations(nodes, velocity, which, stagnation, separation, speedRatio, referenceWidth, layerMethod.laminarLayer);
+    sideStations(
+      nodes,
+      velocity,
+      which,
+      stagnation,
+      separation,
+      speedRatio,
+      referenceWidth,
+      layerMethod.laminarLayer,
+      flow.incidence,
+      parallelWake,
+    );
   const alike = flow.operator.folded || contact !== null;
   let lowerSide: SideStations | null = null;
   let upperSide: SideStations | null = null;
@@ -85,4 +98,12 @@ export function separatedFlow(
       return upperSide;
     },
   };
+}
+
+/** The change of surface velocity that takes a wake that widens, Q / U above its width at separation, to one that does not. */
+function parallelWakeVelocity(wake: WakeFlow, speedRatio: number): SideOutline["parallelWake"] {
+  const excess = wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1] - wake.separationWidth;
+  if (!(excess > 0)) return null;
+  const factor = -excess / wake.wakeWidth[1];
+  return Number.isFinite(factor) ? { velocity: wake.velocityPerRatio, factor } : null;
 }

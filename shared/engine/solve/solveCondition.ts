@@ -8,11 +8,14 @@ import type { ConditionOutcome } from "../solution";
 import { checkCondition } from "./checkCondition";
 import type { FixedPoint } from "./fixedPoint";
 import { closureNearFloor } from "./floorNotes";
+import { intermittentState } from "./intermittentState";
+import { type LongBubbleFlow, longBubbleFlow, mayReattach, opensAtFront } from "./longBubbleFlow";
 import type { PreparedSection } from "./preparedSection";
 import { restingFixedPoints } from "./restingFixedPoints";
 import { sectionState } from "./sectionState";
 import { symmetricFixedPoints } from "./symmetricFixedPoints";
 import { twoSidedFixedPoint, twoSidedFixedPoints } from "./twoSidedFixedPoints";
+import { withBluntBase } from "./withBluntBase";
 
 /**
  * All steady states of a section in one condition, sorted from early to late separation. Without a history, a rising
@@ -23,10 +26,26 @@ export function solveCondition(section: PreparedSection, condition: FlowConditio
   const refused = checkCondition(condition);
   if (refused !== null) return { states: [], rising: null, falling: null, problem: refused };
   const points = fixedPoints(section, condition);
-  if (points.length === 0)
-    return { states: [], rising: null, falling: null, problem: noFixedPoint(section, condition) };
-  const states = points.map((point) => sectionState(section, condition, point));
+  const closed = mayReattach(section, points) ? reattached(section, condition) : null;
+  if (points.length === 0) {
+    if (closed === null) return { states: [], rising: null, falling: null, problem: noFixedPoint(section, condition) };
+    return { states: [closed.state], rising: 0, falling: 0, problem: null };
+  }
+  const states = points.map((point) => {
+    const state = sectionState(section, condition, withBluntBase(section, point));
+    if (closed === null || !opensAtFront(point, closed.point)) return state;
+    return intermittentState(state, closed.state, closed.share);
+  });
   return { states, rising: 0, falling: states.length - 1, problem: null };
+}
+
+/** The flow whose layers come back to the sides; null where the section has none or lies on a floor. */
+function reattached(section: PreparedSection, condition: FlowCondition): LongBubbleFlow | null {
+  if (section.floor?.contact) return null;
+  const symmetric = section.symmetric && tripsAreSymmetric(condition);
+  return longBubbleFlow(section, condition, (long) =>
+    symmetric ? symmetricFixedPoints(section, long) : twoSidedFixedPoints(section, long),
+  );
 }
 
 /** All stable fixed points, early separation first. */

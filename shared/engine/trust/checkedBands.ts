@@ -36,7 +36,7 @@ export const CHECKED_BANDS: BandTable = {
       transcritical: 0.425,
     },
     "rounded rectangle": {
-      subcritical: 0.466,
+      subcritical: 0.425,
       critical: 0.526,
       supercritical: 0.773,
       transcritical: 0.33,

@@ -1,4 +1,5 @@
 import { LAYER_NUMBERS } from "../../constants/layerNumbers";
+import { layerThickness } from "../cornerSharpness";
 import type { StationSink, TurbulentMarch, TurbulentStart } from "../lagEntrainmentMarch";
 import type { SideStations } from "../sideStations";
 import { headEntrainment, headShapeFactor, shapeFactorOfHead } from "./head";
@@ -19,7 +20,7 @@ const SLOWEST_FALL = 0.05;
 
 /**
  * Marches a turbulent layer on a smooth wall by Head's (1958) method with Ludwieg-Tillmann friction, midpoint rule, to
- * the end of the stations or to separation at H = 2.4. It starts with the shape factor of a plate whatever was before.
+ * the end of the stations or to separation at H = 2.4, corners or not. It starts with the shape factor of a plate whatever was before.
  * @param stations the side's edge speed
  * @param reynolds U D / nu
  * @param _roughnessRatio not used: the method knows smooth walls only
@@ -79,12 +80,25 @@ export function marchHead(
       s -= h * (1 - (before - SEPARATION_HEAD_SHAPE) / (before - H1));
       H1 = SEPARATION_HEAD_SHAPE;
       report();
-      return { separationArc: s, remainingArc: 0 };
+      return {
+        separationArc: s,
+        remainingArc: 0,
+        thickness: layerThickness(theta),
+        sharpness: 0,
+        momentumThickness: theta,
+      };
     }
     fall = (before - H1) / h;
     report();
   }
-  return { separationArc: null, remainingArc: (H1 - SEPARATION_HEAD_SHAPE) / Math.max(fall, SLOWEST_FALL) };
+  const remainingArc = (H1 - SEPARATION_HEAD_SHAPE) / Math.max(fall, SLOWEST_FALL);
+  return {
+    separationArc: null,
+    remainingArc,
+    thickness: layerThickness(theta),
+    sharpness: 0,
+    momentumThickness: theta,
+  };
 }
 
 function headSlopes(theta: number, H1: number, Ue: number, gradient: number, reynolds: number): [number, number] {
