@@ -1,4 +1,6 @@
 import type { BandTable } from "../../shared/engine/trust/bandTable";
+import { CHECKED_ERRORS } from "../../shared/engine/trust/checkedErrors";
+import type { LevelDatum } from "../../shared/engine/trust/levelProcess";
 import type { PublishedSource } from "../published/publishedValue";
 import type { Quantity } from "../published/quantity";
 import { type AccuracyRow, accuracyRow } from "./accuracyRow";
@@ -8,6 +10,7 @@ import { type Coverage, coverages, statedBand } from "./coverage";
 import { type Disagreement, disagreements } from "./disagreement";
 import { fitBands } from "./fitBands";
 import { type LeftOutBand, leaveOneSourceOut } from "./leaveOneSourceOut";
+import { compareTunnels, type TunnelComparison, tunnelPoints } from "./otherTunnels";
 import { predictAll } from "./predictAll";
 import { notPredicted, type Prediction, predicted } from "./prediction";
 import { type RulerFigures, rulerFigures } from "./rulerFigures";
@@ -15,6 +18,8 @@ import { splitForConstants } from "./sourceSplit";
 import { type ErrorSummary, summarise } from "./summary";
 import { type JudgedTarget, judgeTarget } from "./target";
 import { allTargets } from "./targets";
+import { judgeTrust, type TrustJudgement } from "./trustJudgement";
+import { levelData, trustPoints } from "./trustPoints";
 
 /** Everything that the accuracy report says. */
 export interface AccuracyTable {
@@ -28,6 +33,10 @@ export interface AccuracyTable {
   readonly leftOutBands: readonly LeftOutBand[];
   /** The stated bands, fitted here; shared/engine/trust/checkedBands.ts holds the ones in use. */
   readonly bands: BandTable;
+  /** The error model judged on experiments that were left out, and what it is conditioned on. */
+  readonly trust: Omit<TrustJudgement, "expected">;
+  readonly expectedTunnels: readonly TunnelComparison[];
+  readonly levelData: readonly LevelDatum[];
   readonly coverage: readonly Coverage[];
   readonly rows: readonly AccuracyRow[];
 }
@@ -47,7 +56,11 @@ export function accuracyTable(sources: readonly PublishedSource[], progress?: (t
   };
   const parts = splitForConstants(sources);
   const points = bandPoints(sources, predictionOf);
-  const bands = fitBands(points, crisisErrors(sources, predictionOf));
+  const crises = crisisErrors(sources, predictionOf);
+  const bands = fitBands(points, crises);
+  const trusted = trustPoints(sources, predictionOf);
+  const level = levelData(trusted);
+  const { expected, ...trust } = judgeTrust(sources, trusted, level, crises, CHECKED_ERRORS.parameters);
   const stated = new Map(points.map((point) => [point.value, statedBand(point, bands)]));
   const rows = entries.map(({ source, value }, i) =>
     accuracyRow(source, value, parts.get(value) ?? null, predictions[i], stated.get(value) ?? null),
@@ -66,6 +79,9 @@ export function accuracyTable(sources: readonly PublishedSource[], progress?: (t
     disagreements: disagreements(sources, predictionOf),
     leftOutBands: leaveOneSourceOut(rows),
     bands,
+    trust,
+    expectedTunnels: compareTunnels(tunnelPoints(sources), (quantity) => expected.get(quantity) ?? null),
+    levelData: level,
     coverage: coverages(rows),
     rows,
   };

@@ -12,6 +12,7 @@ import { markdownTable } from "./markdownTable";
 import { compact, kindTexts } from "./quantityText";
 import { rulerSections } from "./rulerReport";
 import { splittingRule } from "./sourceSplit";
+import { trustSections } from "./trustReport";
 
 const groups: readonly Group[] = [
   "smooth cylinder",
@@ -60,6 +61,7 @@ export function accuracyReport(table: AccuracyTable): string {
     `A crisis counts as near when a state of another regime lies within a factor of Reynolds number: ${crisisKinds.map((kind) => `${kind} ${table.bands.crisisReynoldsFactor[kind]}`).join(", ")}.`,
     "Share of the published values that lie in the band stated for them; the held-out half is the judgement.",
     coverageTable(table),
+    ...trustSections(table),
     ...groups.flatMap((group) => {
       const rows = table.rows.filter((row) => row.group === group);
       return rows.length === 0 ? [] : [`## ${group[0].toUpperCase()}${group.slice(1)}`, rowsTable(rows)];

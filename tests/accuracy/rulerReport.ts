@@ -17,7 +17,7 @@ export function rulerSections(table: AccuracyTable): string[] {
     "Two drags of one source at one Reynolds number that were measured more than 10 % apart; a pair without an answer is not right. The ratio's error is ln(engine's ratio / published ratio).",
     rankingTable(table),
     "## Another tunnel or the engine",
-    "The smooth circle: how well the mean curve of the other experiments, and the engine, foretell each point of an experiment. Root mean square of ln Cd, every experiment with the same weight, at points that another experiment covers.",
+    "The smooth circle: how well the mean curve of the other experiments, and the engine, foretell each point of an experiment. Root mean square of ln Cd, every experiment with the same weight, at points that another experiment covers. The expected drag is that of the error model with the experiment left out, in its tunnel where the blockage is known.",
     tunnelTable(table),
   ];
 }
@@ -137,9 +137,9 @@ function rankingTable({ before, figures }: AccuracyTable): string {
   );
 }
 
-function tunnelTable({ before, figures }: AccuracyTable): string {
+function tunnelTable({ before, figures, expectedTunnels }: AccuracyTable): string {
   return markdownTable(
-    ["Re", "Tunnels", "Points", "Another tunnel", "Engine before", "Engine"],
+    ["Re", "Tunnels", "Points", "Another tunnel", "Engine before", "Engine", "Expected drag"],
     figures.tunnels.map((now, i) => [
       `${compact(now.range[0])} to ${compact(now.range[1])}`,
       String(now.tunnels),
@@ -147,6 +147,7 @@ function tunnelTable({ before, figures }: AccuracyTable): string {
       decimal(now.otherTunnels),
       decimal(before.tunnels[i].engine),
       decimal(now.engine),
+      decimal(expectedTunnels[i].engine),
     ]),
   );
 }

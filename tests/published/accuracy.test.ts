@@ -1,7 +1,10 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
+import { CHECKED_ERRORS } from "../../shared/engine/trust/checkedErrors";
+import { checkedLevel } from "../../shared/engine/trust/errorData";
 import { type AccuracyTable, accuracyTable } from "../accuracy/accuracyTable";
 import { bandsFile } from "../accuracy/bandsFile";
+import { errorsFile } from "../accuracy/errorsFile";
 import { accuracyReport } from "../accuracy/report";
 import { allSources } from "./allSources";
 import { knownMisses } from "./knownMisses";
@@ -55,6 +58,37 @@ describe("the stated 90 % bands", () => {
       const isDrag = ["dragCoefficient", "meanDragCoefficient", "lowestDragCoefficient"].includes(row.quantity);
       expect(row.band !== null, label(row)).toBe(isDrag && row.regime !== null);
     }
+  });
+});
+
+describe("the errors that the error model is conditioned on", () => {
+  it("are in shared/engine/trust/checkedErrors.ts as `npm run accuracy` writes them now", () => {
+    const file = new URL("../../shared/engine/trust/checkedErrors.ts", import.meta.url);
+    const { fittedOn, parameters } = CHECKED_ERRORS;
+    expect(readFileSync(file, "utf8")).toBe(errorsFile(fittedOn, parameters, table.levelData));
+  });
+
+  it("come back from the file's lines to the digits that are written", () => {
+    const { data } = checkedLevel(CHECKED_ERRORS);
+    expect(data).toHaveLength(table.levelData.length);
+    data.forEach((datum, i) => {
+      const { point, error, source } = table.levelData[i];
+      expect(datum.source).toBe(source);
+      expect(datum.point.regime).toBe(point.regime);
+      expect(Math.abs(datum.error - error)).toBeLessThan(1e-4);
+      expect(Math.abs(datum.point.logReynolds - point.logReynolds)).toBeLessThan(1e-4);
+    });
+  });
+
+  it("cover 85 to 95 % of what experiments left out measured, and score 20 % better than half-widths", () => {
+    const all = table.trust.bands.find(({ name }) => name === "all")!;
+    expect(all.covered / all.count).toBeGreaterThanOrEqual(0.85);
+    expect(all.covered / all.count).toBeLessThanOrEqual(0.95);
+    expect(all.score / all.bandsScore).toBeLessThanOrEqual(0.8);
+  });
+
+  it("give probabilities of which 95 % of those from 0.9 on are right", () => {
+    expect(table.trust.decidedRight / table.trust.decided).toBeGreaterThanOrEqual(0.95);
   });
 });
 

@@ -18,6 +18,12 @@ const rough: CommonPart = {
 export const achenbach1971: PublishedSource = {
   name: "Achenbach 1971",
   nature: "measurement",
+  facility: {
+    blockageRatio: 1 / 6,
+    blockageCorrected: false,
+    lengthToDiameter: null,
+    howKnown: "from memory, medium confidence",
+  },
   citation:
     "E. Achenbach (1971), Influence of surface roughness on the cross-flow around a circular cylinder, J. Fluid Mech. 46, 321-335",
   remark: "Emery paper; blockage about 1/6 without correction, so its forces are high; turbulence about 0.7 %.",

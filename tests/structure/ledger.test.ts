@@ -23,8 +23,8 @@ const physics = [
     (file) => `jobs/puck/${file}.ts`,
   ),
 ];
-/** Written by `npm run accuracy`. */
-const generated = new Set(["engine/trust/checkedBands.ts"]);
+/** Written by `npm run accuracy` and `npm run trust`. */
+const generated = new Set(["engine/trust/checkedBands.ts", "engine/trust/checkedErrors.ts"]);
 
 /** Weights of sums and differences, powers, units and roundings: too plain to be looked at inside a formula. */
 const rounding = 1e-9;
