@@ -42,7 +42,7 @@ transcritical circle 14.8884 -5 1.9459 0 0.5 0.0534 0.018 Achenbach and Heinecke
 transcritical circle 15.2427 -5 1.9459 0 0.5 -0.0375 0.0271 Achenbach and Heinecke 1981
 supercritical circle 12.7218 -5 1.0986 0 0.5 0.0297 0.0793 Bearman 1969
 subcritical rectangle 10.8198 -5 0.6931 -0.478 0.01 0.3139 0.0426 Bearman and Trueman 1972
-subcritical rectangle 10.8198 -5 0.6931 0 0.01 0.0769 0.0426 Bearman and Trueman 1972
+subcritical rectangle 10.8198 -5 0.6931 0 0.01 0.0768 0.0426 Bearman and Trueman 1972
 subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.01 0.1466 0.0475 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.021 0.0683 0.0729 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.083 0.0858 0.0584 NACA TN 3038
@@ -65,7 +65,7 @@ subcritical other 11.5129 -5 0.6931 0 0.0619 -0.0976 0.0912 NACA TN 3038
 subcritical other 13.4588 -5 0.6931 0 0.0619 -0.0946 0.0912 NACA TN 3038
 subcritical ellipse 11.5129 -5 0.6931 0.6931 0.25 0.0862 0.0645 NACA TN 3038
 subcritical ellipse 11.5129 -5 0.6931 -0.6931 0.125 0.0611 0.0912 NACA TN 3038
-subcritical other 11.5129 -5 0.6931 -0.1184 0.0833 0.0226 0.0645 NACA TN 3038
+subcritical other 11.5129 -5 0.6931 -0.1184 0.0833 0.0227 0.0645 NACA TN 3038
 subcritical other 11.5129 -5 0.6931 -0.1374 0.0208 -0.0963 0.0645 NACA TN 3038
 subcritical other 13.4588 -5 0.6931 -0.1374 0.0208 -0.0937 0.0645 NACA TN 3038
 subcritical other 11.5129 -5 0.6931 0 0.0071 -0.2651 0.0608 NACA TN 3038
@@ -78,9 +78,9 @@ subcritical circle 11.2637 -5 0.6931 0 0.5 -0.0646 0.019 NACA TN 3038
 supercritical circle 13.2183 -5 0.6931 0 0.5 -0.0373 0.0202 NACA TN 3038
 supercritical circle 13.5109 -5 0.6931 0 0.5 -0.0523 0.046 NACA TN 3038
 transcritical circle 14.3577 -5 0.6931 0 0.5 -0.0949 0.0235 NACA TN 3038
-supercritical ellipse 12.4915 -5 0.6931 0.6931 0.25 1.0134 0.152 NACA TN 3038
+supercritical ellipse 12.434 -5 0.6931 0.6931 0.25 1.0531 0.152 NACA TN 3038
 subcritical rectangle 14.5087 -5 0.6931 0 0.021 0.0847 0.0912 NACA TN 3038
-supercritical rectangle 13.4701 -5 0.6931 0 0.167 0.3009 0.152 NACA TN 3038
+supercritical rectangle 13.5277 -5 0.6931 0 0.167 0.2832 0.152 NACA TN 3038
 supercritical rectangle 13.0672 -5 0.6931 0 0.333 0.0796 0.152 NACA TN 3038
 subcritical circle 9.2301 -5 0.6931 0 0.5 -0.013 0.0486 DNV-RP-C205
 subcritical circle 10.1023 -5 0.6931 0 0.5 -0.0041 0.0486 DNV-RP-C205
@@ -119,7 +119,7 @@ transcritical circle 16.1181 -2 0.6931 0 0.5 0.0164 0.0568 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 -1.6094 0.01 -0.0694 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 -0.5108 0.01 0.1002 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 -0.3567 0.01 0.1407 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 0 0.01 0.077 0.0608 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 0 0.01 0.0769 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0577 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 1.6094 0.01 -0.157 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 2.3026 0.01 -0.0686 0.0608 EN 1991-1-4
@@ -128,18 +128,18 @@ subcritical rectangle 11.5129 -5 0.6931 0 0.1 0.066 0.0912 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 0 0.2 -0.2013 0.0912 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 0.0833 0.0304 Fage and Johansen 1927
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 0.1157 0.0608 Jancauskas 1983
-subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.3536 0.0608 Jancauskas 1983
+subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.3537 0.0608 Jancauskas 1983
 subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0269 0.0608 Jancauskas 1983
 subcritical rectangle 11.5129 -5 0.6931 1.3863 0.01 0.0489 0.0608 Jancauskas 1983
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 -0.0309 0.0608 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.3197 0.0608 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.3198 0.0608 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 1.0986 0.01 -0.0385 0.0608 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 0 0.02 0.0799 0.0608 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 0 0.17 -0.1015 0.0608 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 0 0.33 -0.1618 0.0608 NACA TN 3038
-subcritical rectangle 10.8198 -5 0.6931 -2.3026 0.01 0.0202 0.0426 Nakaguchi et al. 1968
+subcritical rectangle 10.8198 -5 0.6931 -2.3026 0.01 0.0203 0.0426 Nakaguchi et al. 1968
 subcritical rectangle 10.8198 -5 0.6931 -0.4055 0.01 0.2138 0.0426 Nakaguchi et al. 1968
-subcritical rectangle 10.8198 -5 0.6931 0 0.01 0.0281 0.0426 Nakaguchi et al. 1968
+subcritical rectangle 10.8198 -5 0.6931 0 0.01 0.028 0.0426 Nakaguchi et al. 1968
 transcritical circle 14.4105 -5 0.6931 0 0.5 -0.0541 0.0425 Roshko 1961
 transcritical circle 14.6108 -5 0.6931 0 0.5 -0.0657 0.0351 Roshko 1961
 transcritical circle 15.1127 -5 0.6931 0 0.5 0.1434 0.0184 Roshko 1961
@@ -161,7 +161,7 @@ subcritical ellipse 9.8782 -5 0.6931 0.6931 0.25 -0.0152 0.0912 Elliptic cylinde
 subcritical ellipse 10.3735 -5 0.6931 0.6931 0.25 -0.0057 0.0912 Elliptic cylinder with wires 2020
 subcritical ellipse 10.8198 -5 0.6931 0.6931 0.25 0.0011 0.0912 White, tables 7.2 and 7.3
 transcritical ellipse 13.8155 -5 0.6931 0.6931 0.25 0.1635 0.0912 White, tables 7.2 and 7.3
-subcritical ellipse 10.8198 -5 0.6931 1.3863 0.125 0.442 0.0912 White, tables 7.2 and 7.3
+critical ellipse 10.8198 -5 0.6931 1.3863 0.125 0.2279 0.0912 White, tables 7.2 and 7.3
 transcritical ellipse 13.8155 -5 0.6931 1.3863 0.125 0.5572 0.0912 White, tables 7.2 and 7.3
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 -0.0309 0.0608 White, tables 7.2 and 7.3
 subcritical rectangle 11.5129 -5 0.6931 -0.9163 0.01 0.0537 0.0608 White, tables 7.2 and 7.3
