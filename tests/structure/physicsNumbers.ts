@@ -59,6 +59,10 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/roughness/roughnessFunction.ts": { published: "all" },
 
   "engine/wake/basePressure.ts": { resolution: [0.7, 40, 5, 24] },
+  "engine/trust/errorData.ts": { limit: [9] },
+  "engine/trust/errorPoint.ts": { limit: [0.5] },
+  "engine/trust/shiftNodes.ts": { resolution: [21] },
+
   "engine/wake/vortexStreet.ts": { resolution: [1e-3, 440, 0.002, 0.458] },
 
   "engine/flow/floorImage.ts": { resolution: [4, 1024, -2, 6] },
