@@ -61,15 +61,17 @@ function measuringWith(bundle: string): Measuring {
   };
 }
 
-/** Those numbers that change an answer at all: groups that change none together are passed over. */
+/** How many numbers are changed together to see whether any of them is asked for. */
+const together = 8;
+
+/** Those numbers that may change an answer: groups that change none together are passed over. */
 async function active(measuring: Measuring, base: ResultMeasures, keys: readonly LedgerKey[]): Promise<LedgerKey[]> {
-  if (keys.length <= 4) return [...keys];
-  if ((await measuring(keys, 1 + change)).sum === base.sum) return [];
-  const half = Math.ceil(keys.length / 2);
-  return [
-    ...(await active(measuring, base, keys.slice(0, half))),
-    ...(await active(measuring, base, keys.slice(half))),
-  ];
+  const found: LedgerKey[] = [];
+  for (let i = 0; i < keys.length; i += together) {
+    const group = keys.slice(i, i + together);
+    if (group.length < 3 || (await measuring(group, 1 + change)).sum !== base.sum) found.push(...group);
+  }
+  return found;
 }
 
 /** Change of a measure against the engine's own, with its sign; "0" where it stays. */
