@@ -1,5 +1,7 @@
+import { playwright } from "@vitest/browser-playwright";
 import type { Plugin } from "vite";
-import { defineConfig } from "vitest/config";
+import { configDefaults, defineConfig } from "vitest/config";
+import { findBrowser } from "./tests/browser/findBrowser.js";
 
 /** Lists the built files for the service worker, which keeps them for use without a network. */
 function listFiles(): Plugin {
@@ -12,6 +14,41 @@ function listFiles(): Plugin {
     },
   };
 }
+
+/** Tests of single components, which run in a browser. */
+const leaves = "tests/leaves/**/*.test.ts";
+
+/** What the page imports of other packages, as it imports it. */
+const usedPackages = [
+  "@tarikjabiri/dxf",
+  "comlink",
+  "convert",
+  "dopri",
+  "dxf-parser",
+  "earcut",
+  "fflate",
+  "flatbush",
+  "idb-keyval",
+  "lit",
+  "lit/decorators.js",
+  "lit/directives/guard.js",
+  "lit/directives/repeat.js",
+  "ndarray",
+  "papaparse",
+  "pure-rand/distribution/uniformFloat64",
+  "pure-rand/generator/xoroshiro128plus",
+  "robust-predicates",
+  "svg-path-properties",
+  "zod",
+];
+
+/** The browser is looked for only when it is launched: neither a build nor the other tests need one. */
+const launchOptions = {
+  args: ["--no-sandbox"],
+  get executablePath() {
+    return findBrowser();
+  },
+};
 
 export default defineConfig({
   base: "./",
@@ -30,12 +67,39 @@ export default defineConfig({
   server: { host: "127.0.0.1" },
   preview: { host: "127.0.0.1", port: 4173 },
   test: {
-    include: ["tests/**/*.test.ts", "src/**/*.test.ts"],
-    environment: "node",
-    // The browser's file waits more than it computes; with one worker it would hold up all others.
-    maxWorkers: 2,
-    setupFiles: ["tests/setup.ts"],
     testTimeout: 30_000,
     hookTimeout: 120_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "node",
+          include: ["tests/**/*.test.ts", "src/**/*.test.ts"],
+          exclude: [...configDefaults.exclude, leaves],
+          environment: "node",
+          // The browser's file waits more than it computes; with one worker it would hold up all others.
+          maxWorkers: 2,
+          setupFiles: ["tests/setup.ts"],
+        },
+      },
+      {
+        extends: true,
+        // Made ready before the first test: one that turned up later would load the page anew in the middle of a test.
+        optimizeDeps: { include: usedPackages },
+        test: {
+          name: "browser",
+          include: [leaves],
+          setupFiles: ["tests/leaves/setup.ts"],
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({ launchOptions }),
+            instances: [{ browser: "chromium" }],
+            viewport: { width: 1280, height: 900 },
+          },
+        },
+      },
+    ],
   },
 });

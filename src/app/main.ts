@@ -1,15 +1,18 @@
 import "./style/global.css";
-import { resumeCarriedOffset } from "./compare/carriedOffset";
-import { startAutosave } from "./engine/autosave";
-import { showFirstScreen } from "./engine/firstScreen";
-import { startLiveSolving } from "./engine/liveSolving";
-import { listenForShortcuts } from "./engine/shortcuts";
+import { showFirstScreen } from "./cases/firstScreen";
+import { listenForShortcuts } from "./cases/shortcuts";
+import { resumeCarriedOffset } from "./compare/resumeCarriedOffset";
 import { keepOffline } from "./offline/keepOffline";
-import { keepPreferences } from "./store/preferences";
+import { startAutosave } from "./section/autosave";
+import { startLiveSolving } from "./section/liveSolving";
+import { followUnits, keepPreferences } from "./store/preferences";
+import { followFields } from "./store/typing";
 import { followTheme } from "./style/theme";
 import "./components/app/app";
 
 keepPreferences();
+followUnits(window);
+followFields(window);
 followTheme();
 listenForShortcuts();
 const firstScreen = showFirstScreen();

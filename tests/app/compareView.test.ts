@@ -13,13 +13,13 @@ import { carriedCurves, carriedFigure } from "../../src/app/compare/carriedFigur
 import { compareCaseText, readCompareCase } from "../../src/app/compare/compareCaseText";
 import type { MeasuredSetInputs } from "../../src/app/compare/compareInputs";
 import { chosenKey, designChoices, ofThing } from "../../src/app/compare/designChoices";
-import { emptyDraft, importDraft, readDraft, takeTable } from "../../src/app/compare/importDraft";
+import { emptyDraft, readDraft, withTable } from "../../src/app/compare/importDraft";
 import { overlayFigure } from "../../src/app/compare/overlayFigure";
 import { publishedCurves, publishedSet } from "../../src/app/compare/publishedSets";
 import { residualFigure } from "../../src/app/compare/residualFigure";
 import { fieldText, setupFieldsOf, withField } from "../../src/app/compare/setupFields";
 import { setOfReduction } from "../../src/app/compare/tunnelOffer";
-import type { Solved } from "../../src/app/store/workbench";
+import type { Solved } from "../../src/app/section/solved";
 import { lightPalette } from "../../src/app/style/palette";
 import { examplePuck } from "../puck/examplePuck";
 
@@ -98,19 +98,18 @@ describe("readCompareCase(text) and compareCaseText(inputs)", () => {
 
 describe("import draft", () => {
   it("guesses columns, keeps what was typed, and reads the way a case file is read", () => {
-    importDraft.value = { ...emptyDraft, name: "typed before" };
-    takeTable("Re;Cd;sweep\n1e5;1,2;up\n2e5;;up\n", "file.csv");
-    expect(importDraft.value).toMatchObject({ name: "typed before", mapping: { dragCoefficient: { column: "Cd" } } });
-    const reading = readDraft(importDraft.value, { section: circle }, demoDesign.fluid);
+    const named = { ...emptyDraft, name: "typed before" };
+    const draft = withTable(named, "Re;Cd;sweep\n1e5;1,2;up\n2e5;;up\n", "file.csv");
+    expect(draft).toMatchObject({ name: "typed before", mapping: { dragCoefficient: { column: "Cd" } } });
+    const reading = readDraft(draft, { section: circle }, demoDesign.fluid);
     if (!reading.ok) throw new Error(reading.messages[0]);
     expect(reading).toMatchObject({ pointCount: 1, skipped: ["Row 3 has no drag coefficient and is passed over."] });
     expect(readCase(compareCaseText({ title: "t", sets: [reading.set], carriedSet: null }), "t.json").ok).toBe(true);
   });
 
   it("names every fault by row and column", () => {
-    importDraft.value = emptyDraft;
-    takeTable("Re,Cd\n1e5,1.2\nfast,1.1\n1e5,-3\n", "bad.csv");
-    const reading = readDraft(importDraft.value, { section: circle }, demoDesign.fluid);
+    const draft = withTable(emptyDraft, "Re,Cd\n1e5,1.2\nfast,1.1\n1e5,-3\n", "bad.csv");
+    const reading = readDraft(draft, { section: circle }, demoDesign.fluid);
     expect(reading).toMatchObject({
       ok: false,
       messages: [
@@ -118,7 +117,7 @@ describe("import draft", () => {
         "row 4, column Cd: -3 is out of range; it must be above 0 and at most 10",
       ],
     });
-    expect(importDraft.value.text).toContain("fast");
+    expect(draft.text).toContain("fast");
   });
 });
 

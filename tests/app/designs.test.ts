@@ -9,8 +9,8 @@ import { prepareShape } from "../../shared/engine/section/prepareShape";
 import { solveLive } from "../../shared/engine/section/solveLive";
 import { handles, heldValue } from "../../src/app/drawing/handles";
 import { caseFileName, caseText } from "../../src/app/files/caseText";
-import { ofFamily } from "../../src/app/store/sectionFields";
-import { rangeValues, sweepTasks } from "../../src/app/store/sweepInputs";
+import { ofFamily } from "../../src/app/section/sectionFields";
+import { rangeValues, sweepTasks } from "../../src/app/section/sweepInputs";
 
 const families: Exclude<SectionFamily, "freeContour">[] = [
   "circle",

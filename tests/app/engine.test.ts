@@ -1,47 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { remembered } from "../../src/app/components/plot-board/remembered";
 import { readQuantity } from "../../src/app/components/quantity-field/readQuantity";
-import { NewestOnly } from "../../src/app/engine/newestOnly";
-import { poolSize } from "../../src/app/engine/sweepPool";
 import { fieldText, quantityText, unitChoices, unitFor } from "../../src/app/units/units";
 import { transferables } from "../../workers/transferables";
-
-describe("NewestOnly", () => {
-  test("runs one at a time and drops what a newer request replaced", async () => {
-    const begun: number[] = [];
-    let finish: () => void = () => {};
-    const queue = new NewestOnly<number>((request) => {
-      begun.push(request);
-      return new Promise((resolve) => {
-        finish = resolve;
-      });
-    });
-    for (const request of [1, 2, 3, 4]) queue.submit(request);
-    expect(begun).toEqual([1]);
-    finish();
-    await new Promise((resolve) => setTimeout(resolve));
-    expect(begun).toEqual([1, 4]);
-    expect(queue.dropped).toBe(2);
-    finish();
-    await new Promise((resolve) => setTimeout(resolve));
-    expect(queue.isBusy).toBe(false);
-  });
-
-  test("with two at a time begins a second while the first runs, and still drops what lies between", async () => {
-    const begun: number[] = [];
-    const finish: (() => void)[] = [];
-    const queue = new NewestOnly<number>((request) => {
-      begun.push(request);
-      return new Promise((resolve) => finish.push(resolve));
-    }, 2);
-    for (const request of [1, 2, 3, 4]) queue.submit(request);
-    expect(begun).toEqual([1, 2]);
-    finish[0]();
-    await new Promise((resolve) => setTimeout(resolve));
-    expect(begun).toEqual([1, 2, 4]);
-    expect(queue.dropped).toBe(1);
-  });
-});
 
 describe("remembered", () => {
   test("computes again only when an argument is replaced", () => {
@@ -68,12 +29,6 @@ describe("transferables", () => {
     });
     expect(found).toHaveLength(2);
     expect(found).toContain(shared.buffer);
-  });
-});
-
-describe("poolSize", () => {
-  test("is one fewer than the cores and at least one", () => {
-    expect([1, 2, 8].map(poolSize)).toEqual([1, 1, 7]);
   });
 });
 

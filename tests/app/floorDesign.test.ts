@@ -15,7 +15,7 @@ import { streamFrame } from "../../src/app/drawing/streamFrame";
 import { surfaceMarks } from "../../src/app/drawing/surfaceParts";
 import { caseText } from "../../src/app/files/caseText";
 import { pressureFigure } from "../../src/app/plots/pressureFigure";
-import { sweepInputs } from "../../src/app/store/sweepInputs";
+import { sweepInputs } from "../../src/app/section/sweepInputs";
 import { lightPalette } from "../../src/app/style/palette";
 import { createSolver } from "../../workers/solverApi";
 

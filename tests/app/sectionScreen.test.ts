@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { readSectionScreen } from "../../src/app/files/readSectionScreen";
 import { separationRoughnessFigure } from "../../src/app/plots/separationRoughnessFigure";
-import { firstTools } from "../../src/app/store/sectionTools";
+import { readSectionScreen } from "../../src/app/section/readSectionScreen";
+import { firstTools } from "../../src/app/section/sectionTools";
 import { lightPalette } from "../../src/app/style/palette";
 
 const screen = {

@@ -12,7 +12,7 @@ import { badCells } from "../../src/app/trial/scoreErrors";
 import { readImport } from "../../src/app/trial/scoreImport";
 import { addPlayers, addPuck, removePlayer } from "../../src/app/trial/setupChanges";
 import { enterActivity, enterPlayer, enterPuck, enterScale, enterWhole } from "../../src/app/trial/setupEntries";
-import { changeTrial, presentTrial, showTrial, trialBench, typeScore, undoTrial } from "../../src/app/trial/trialBench";
+import { trialBench } from "../../src/app/trial/trialBench";
 import { planOf, sessionOrder, trialBlock } from "../../src/app/trial/trialBlock";
 import { readTrialCase, trialCaseText } from "../../src/app/trial/trialCaseText";
 import { cellKey, newTrial, type TrialInputs } from "../../src/app/trial/trialInputs";
@@ -96,15 +96,15 @@ describe("a trial on the page", () => {
   });
 
   it("typing on in one cell is one step of the history", () => {
-    showTrial(demo);
+    trialBench.showTrial(demo);
     const key = cellKey({ activity: 2, repeat: 1, player: 2, puck: 2 });
-    const before = presentTrial().cells[key].typed;
-    typeScore(key, "7");
-    typeScore(key, "75");
-    expect(presentTrial().cells[key].typed).toBe("75");
-    undoTrial();
-    expect(presentTrial().cells[key].typed).toBe(before);
-    changeTrial({ isUnblinded: false });
+    const before = trialBench.present.cells[key].typed;
+    trialBench.typeScore(key, "7");
+    trialBench.typeScore(key, "75");
+    expect(trialBench.present.cells[key].typed).toBe("75");
+    trialBench.undo();
+    expect(trialBench.present.cells[key].typed).toBe(before);
+    trialBench.change({ isUnblinded: false });
     expect(trialBench.value.history.present.isUnblinded).toBe(false);
   });
 });

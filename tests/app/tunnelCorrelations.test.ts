@@ -7,7 +7,7 @@ import {
   enterPart,
   removeCorrelation,
 } from "../../src/app/tunnel/correlationEdits";
-import { changeTunnel, presentTunnel, redoTunnel, showTunnel, undoTunnel } from "../../src/app/tunnel/tunnelBench";
+import { tunnelBench } from "../../src/app/tunnel/tunnelBench";
 import { readTunnelCase, tunnelCaseText } from "../../src/app/tunnel/tunnelCaseText";
 import type { FieldEntry } from "../../src/app/tunnel/tunnelFields";
 import { startTunnel } from "../../src/app/tunnel/tunnelInputs";
@@ -72,16 +72,16 @@ describe("editing correlations", () => {
   });
 
   it("undo, redo and the case's text carry them, impossible ones as well", () => {
-    showTunnel({ title: "correlated", block: stated });
+    tunnelBench.show({ title: "correlated", block: stated });
     for (const coefficient of ["0,9", "0,9", "-0,9"]) {
-      const block = taken(addCorrelation(presentTunnel().block));
-      changeTunnel({ block: taken(enterCoefficient(block, correlationsOf(block).length - 1, coefficient)) });
+      const block = taken(addCorrelation(tunnelBench.present.block));
+      tunnelBench.change({ block: taken(enterCoefficient(block, correlationsOf(block).length - 1, coefficient)) });
     }
-    const reading = readTunnelCase(tunnelCaseText(presentTunnel()));
-    expect(reading.ok && reading.value).toEqual(presentTunnel());
-    undoTunnel();
-    expect(correlationsOf(presentTunnel().block)).toHaveLength(2);
-    redoTunnel();
-    expect(correlationsOf(presentTunnel().block).map(({ coefficient }) => coefficient)).toEqual([0.9, 0.9, -0.9]);
+    const reading = readTunnelCase(tunnelCaseText(tunnelBench.present));
+    expect(reading.ok && reading.value).toEqual(tunnelBench.present);
+    tunnelBench.undo();
+    expect(correlationsOf(tunnelBench.present.block)).toHaveLength(2);
+    tunnelBench.redo();
+    expect(correlationsOf(tunnelBench.present.block).map(({ coefficient }) => coefficient)).toEqual([0.9, 0.9, -0.9]);
   });
 });

@@ -2,20 +2,30 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { csvOfTable, readCsvTable } from "../../shared/tables/csvTable";
 import { tableProblemText } from "../../shared/tables/dataTable";
 import { guessedColumns } from "../../src/app/tunnel/guessedColumns";
-import { changeTable, mapColumn, tableDrafts, tableText, takeAway, takeTable } from "../../src/app/tunnel/tableDraft";
+import { changeTable, tableDrafts, takeAway, takeTable } from "../../src/app/tunnel/tableDraft";
+import { mappedColumns, tableText as textOf } from "../../src/app/tunnel/tableEdits";
 import { type TableKey, tableKinds } from "../../src/app/tunnel/tableKinds";
-import { changeBlock, presentTunnel, redoTunnel, showTunnel, undoTunnel } from "../../src/app/tunnel/tunnelBench";
+import { changeBlock, tunnelBench } from "../../src/app/tunnel/tunnelBench";
 import { readTunnelCase, tunnelCaseText } from "../../src/app/tunnel/tunnelCaseText";
 import { startTunnel } from "../../src/app/tunnel/tunnelInputs";
 
 beforeEach(() => {
   tableDrafts.value = {};
-  showTunnel({ ...startTunnel });
+  tunnelBench.show({ ...startTunnel });
 });
+
+/** The present text of a table, as its field shows it. */
+function tableText(key: TableKey): string {
+  return textOf(tunnelBench.present.block, tableDrafts.value, key);
+}
+
+function mapColumn(key: TableKey, columnKey: string, column: string, unit?: string): void {
+  changeTable(key, { columns: mappedColumns(tunnelBench.present.block[key]?.columns, columnKey, column, unit) });
+}
 
 /** The present table of a kind as its reader sees it. */
 function look(key: TableKey) {
-  const { block } = presentTunnel();
+  const { block } = tunnelBench.present;
   const data = block[key]?.data;
   if (data === undefined || typeof data === "string") throw new Error(`no table of ${key}`);
   return tableKinds[key].read(block, data);
@@ -32,14 +42,14 @@ describe("takeTable(key, text)", () => {
     takeTable(key, "a,a\n1");
     expect(tableDrafts.value[key]?.message).toContain("stands twice");
     expect(tableText(key)).toBe("a,a\n1");
-    expect(presentTunnel().block[key]?.data).toMatchObject({ columns });
+    expect(tunnelBench.present.block[key]?.data).toMatchObject({ columns });
     takeTable(key, "");
-    expect(presentTunnel().block[key]).toBeUndefined();
+    expect(tunnelBench.present.block[key]).toBeUndefined();
     expect(tableText(key)).toBe("");
-    undoTunnel();
+    tunnelBench.undo();
     expect(tableText(key).replace(/\r/g, "")).toBe(csv);
-    redoTunnel();
-    expect(presentTunnel().block[key]).toBeUndefined();
+    tunnelBench.redo();
+    expect(tunnelBench.present.block[key]).toBeUndefined();
   });
 
   it("one table's draft is not another's", () => {
@@ -50,20 +60,20 @@ describe("takeTable(key, text)", () => {
 
   it("the same columns keep their mapping, others are guessed anew, and what no table says stays", () => {
     takeTable("wakeSurvey", "Ort [mm];H\n1;2,5\n");
-    expect(presentTunnel().block.wakeSurvey).toMatchObject({
+    expect(tunnelBench.present.block.wakeSurvey).toMatchObject({
       dynamicPressurePascals: 100,
       columns: { totalPressurePascals: { column: "H" } },
     });
     mapColumn("wakeSurvey", "positionMetres", "Ort [mm]", "mm");
     changeTable("wakeSurvey", { decimalMark: "comma" });
     takeTable("wakeSurvey", "Ort [mm];H\n3;4,5\n");
-    expect(presentTunnel().block.wakeSurvey).toMatchObject({
+    expect(tunnelBench.present.block.wakeSurvey).toMatchObject({
       decimalMark: "comma",
       columns: { positionMetres: { column: "Ort [mm]", unit: "mm" } },
     });
-    changeBlock({ wakeSurvey: { ...presentTunnel().block.wakeSurvey!, dynamicPressurePascals: 77 } });
+    changeBlock({ wakeSurvey: { ...tunnelBench.present.block.wakeSurvey!, dynamicPressurePascals: 77 } });
     takeTable("wakeSurvey", "y [mm],pt [hPa]\n1,2\n");
-    expect(presentTunnel().block.wakeSurvey).toEqual({
+    expect(tunnelBench.present.block.wakeSurvey).toEqual({
       dynamicPressurePascals: 77,
       columns: {
         positionMetres: { column: "y [mm]", unit: "mm" },
@@ -78,7 +88,7 @@ describe("takeTable(key, text)", () => {
     takeTable("pressureTaps", "a,a");
     takeAway("pressureTaps");
     expect(tableText("pressureTaps")).toBe("");
-    expect(presentTunnel().block.pressureTaps).toBeUndefined();
+    expect(tunnelBench.present.block.pressureTaps).toBeUndefined();
   });
 });
 
@@ -98,13 +108,13 @@ describe("mapColumn(key, columnKey, column, unit)", () => {
       "row 4, column Wert: a pressure coefficient of 9.90 is not possible; it must be from -20 to 1.5",
     ]);
     mapColumn("pressureTaps", "angleDegrees", "");
-    expect(presentTunnel().block.pressureTaps?.columns).toEqual({ pressureCoefficient: { column: "Wert" } });
+    expect(tunnelBench.present.block.pressureTaps?.columns).toEqual({ pressureCoefficient: { column: "Wert" } });
   });
 
   it("a mapped survey comes back from its case text whole", () => {
     takeTable("wakeSurvey", "y [mm];pt\n-5;1,5\n5;2,5\n");
-    const reading = readTunnelCase(tunnelCaseText(presentTunnel()));
-    expect(reading.ok && reading.value).toEqual(presentTunnel());
+    const reading = readTunnelCase(tunnelCaseText(tunnelBench.present));
+    expect(reading.ok && reading.value).toEqual(tunnelBench.present);
     expect(look("wakeSurvey")).toMatchObject({ used: 2, decimalMark: "comma", problems: [] });
   });
 });

@@ -91,6 +91,16 @@ describe("imports, by dependency-cruiser with the rules of importRules.ts", () =
     expect(found).not.toContain("by.ts");
     expect(found).toContain("past the engine's front: shared/jobs/tunnel/planted/own.ts");
   });
+
+  test("a planted component that reaches a store is found, also by way of a type that another file passes on", async () => {
+    const folder = "src/app/components/planted";
+    plant("src/app/store/notifier.ts", "export class Notifier {}\n");
+    plant("src/app/bench.ts", 'import { Notifier } from "./store/notifier";\nexport const bench = new Notifier();\n');
+    plant(`${folder}/passed.ts`, 'import type { bench } from "../../bench";\nexport type Bench = typeof bench;\n');
+    plant(`${folder}/planted.ts`, 'import type { Bench } from "./passed";\nexport type A = Bench;\n');
+    const found = broken(await cruised([folder], project));
+    expect(found.join("\n")).toContain(`component knows a store: ${folder}/planted.ts`);
+  });
 });
 
 describe("src takes only types from workers, by the syntax tree of the compiler's parser", () => {

@@ -22,9 +22,13 @@ function disc(core: Extract<PuckCore, { kind: "disc" }>): Result<Meridian> {
   const R = core.diameterMetres / 2;
   const h = core.thicknessMetres / 2;
   const r = core.edgeRadiusMetres ?? 0;
-  if (!(R > 0 && h > 0)) return refuse("core diameter and thickness must be above 0");
+  if (!(R > 0)) return refuse("core diameter must be above 0", "core.diameterMetres");
+  if (!(h > 0)) return refuse("core thickness must be above 0", "core.thicknessMetres");
   if (!(r >= 0 && r <= Math.min(R, h))) {
-    return refuse(`core edge radius ${mm(r)} must be 0 or more and at most ${mm(Math.min(R, h))}`);
+    return refuse(
+      `core edge radius ${mm(r)} must be 0 or more and at most ${mm(Math.min(R, h))}`,
+      "core.edgeRadiusMetres",
+    );
   }
   return success(roundedDisc(R, (core.heightMetres ?? 0) - h, (core.heightMetres ?? 0) + h, r));
 }
@@ -33,9 +37,11 @@ function ring(core: Extract<PuckCore, { kind: "ring" }>): Result<Meridian> {
   const R = core.outerDiameterMetres / 2;
   const a = core.innerDiameterMetres / 2;
   const h = core.thicknessMetres / 2;
-  if (!(h > 0 && a > 0 && a < R)) {
+  if (!(h > 0)) return refuse("core thickness must be above 0", "core.thicknessMetres");
+  if (!(a > 0 && a < R)) {
     return refuse(
-      `core ring from ${mm(2 * a)} to ${mm(2 * R)} across must have thickness above 0 and its inner diameter above 0 and below the outer`,
+      `core ring from ${mm(2 * a)} to ${mm(2 * R)} across must have its inner diameter above 0 and below the outer`,
+      "core.innerDiameterMetres",
     );
   }
   const z = core.heightMetres ?? 0;
@@ -88,7 +94,7 @@ function underCoat(spec: PuckSpec, c: number): Result<Meridian> {
   const top = spec.thicknessMetres / 2 - c - recess("top");
   const bottom = c + recess("bottom") - spec.thicknessMetres / 2;
   if (!(c > 0 && R > 0 && top > bottom)) {
-    return refuse(`coat thickness ${mm(c)} must be above 0 and leave room for a core`);
+    return refuse(`coat thickness ${mm(c)} must be above 0 and leave room for a core`, "core.coatThicknessMetres");
   }
   const isRecessed = recess("top") > 0 || recess("bottom") > 0;
   if (edge.kind === "radius") {
@@ -126,6 +132,6 @@ function mm(metres: number): string {
   return `${Number((metres * 1000).toPrecision(6))} mm`;
 }
 
-function refuse(message: string) {
-  return problem("puck-core", message, "core");
+function refuse(message: string, field = "core") {
+  return problem("puck-core", message, field);
 }

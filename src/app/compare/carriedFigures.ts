@@ -2,7 +2,7 @@ import { describeSection, type SectionDescription } from "../../../shared/engine
 import { carryCorrection, type MeasuredCorrection } from "../../../shared/jobs/evidence/carriedCorrection";
 import { fractionOf } from "../../../shared/numerics/degreesAndPercent";
 import type { CurveGroup } from "../plots/curveRow";
-import { risingState, type Solved } from "../store/workbench";
+import { risingState, type Solved } from "../section/solved";
 
 /** A measured offset on the section view's design: a figure with its label, or the reason why there is none. */
 export interface CarriedFigure {

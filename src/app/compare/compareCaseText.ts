@@ -1,17 +1,12 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/document/caseVersion";
 import { fluidDocument } from "../../../shared/document/fluidDocument";
 import { parseDocument } from "../../../shared/document/parseDocument";
 import { sectionDocument } from "../../../shared/document/sectionDocument";
 import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
 import { measurementBlockDocument } from "../../../shared/jobs/evidence/measurementBlockDocument";
 import { resolveMeasurements } from "../../../shared/jobs/evidence/resolveMeasurements";
-import type { Problem } from "../../../shared/result";
+import { type CaseReading, caseTextOf } from "../view/caseText";
 import { type CompareInputs, type MeasuredSetInputs, noMeasurements } from "./compareInputs";
-
-export type CompareReading =
-  | { readonly ok: true; readonly value: CompareInputs }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** The keys of a case file that measurements need; what else the case has is other views' business. */
 const comparedCase = z.object({
@@ -22,7 +17,7 @@ const comparedCase = z.object({
 });
 
 /** Reads the measurements of a case file, with sections and fluid that sets take from the case put into the sets. */
-export function readCompareCase(text: string): CompareReading {
+export function readCompareCase(text: string): CaseReading<CompareInputs> {
   const parsed = parseDocument(text, comparedCase);
   if (!parsed.ok) return parsed;
   const { title, fluid, sections = [], measurements } = parsed.value;
@@ -54,22 +49,18 @@ export function readCompareCase(text: string): CompareReading {
   };
 }
 
-/** The measurements block of the inputs; null without a set, as a block needs one. */
-export function measurementBlock({ sets, carriedSet, likelyCauses }: CompareInputs): Record<string, unknown> | null {
-  if (sets.length === 0) return null;
-  return {
+/** The case keys of the inputs: none without a set, as a block needs one. */
+export function measurementKeys({ sets, carriedSet, likelyCauses }: CompareInputs): Record<string, unknown> {
+  if (sets.length === 0) return {};
+  const measurements = {
     sets,
     ...(likelyCauses === undefined ? {} : { likelyCauses }),
     ...(carriedSet === null ? {} : { carriedSet }),
   };
+  return { measurements };
 }
 
 /** The inputs as a case file of their own. */
 export function compareCaseText(inputs: CompareInputs): string {
-  const measurements = measurementBlock(inputs);
-  return JSON.stringify({
-    wakewrightCase: caseVersion,
-    title: inputs.title,
-    ...(measurements === null ? {} : { measurements }),
-  });
+  return caseTextOf(inputs.title, measurementKeys(inputs));
 }

@@ -6,7 +6,6 @@ import type { DecimalMark } from "../../../shared/tables/cellNumber";
 import type { ColumnMapping } from "../../../shared/tables/columnMapping";
 import { readCsvTable } from "../../../shared/tables/csvTable";
 import type { DataTable } from "../../../shared/tables/dataTable";
-import { Notifier } from "../store/notifier";
 import type { MeasuredSetInputs } from "./compareInputs";
 import type { MeasuredThing } from "./designChoices";
 
@@ -34,18 +33,17 @@ export const emptyDraft: ImportDraft = {
   section: "design",
 };
 
-export const importDraft = new Notifier<ImportDraft>(emptyDraft);
-
-/** Takes a table's text with a first guess of its columns; what the person has named stays. */
-export function takeTable(text: string, fileName: string | null): void {
+/** The draft with a table's text and a first guess of its columns; what the person has named stays. */
+export function withTable(draft: ImportDraft, text: string, fileName: string | null): ImportDraft {
   const table = readCsvTable(text);
-  const { name } = importDraft.value;
-  importDraft.patch({
+  const { name } = draft;
+  return {
+    ...draft,
     text,
     mapping: table.ok ? guessMeasuredMapping(table.value.columns) : {},
     decimalMark: null,
     name: name === "" && fileName !== null ? fileName.replace(/\.[^.]*$/, "").slice(0, 100) : name,
-  });
+  };
 }
 
 /** What a draft amounts to now. */

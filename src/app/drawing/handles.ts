@@ -1,8 +1,8 @@
 import type { Design } from "../../../shared/case/design";
 import { SMALLEST_GAP_RATIO } from "../../../shared/engine/flow/floorPlane";
 import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
-import type { RuleWindow } from "../store/ruleWindow";
-import { dimension, withDimension } from "../store/sectionFields";
+import type { RuleWindow } from "../section/ruleWindow";
+import { dimension, withDimension } from "../section/sectionFields";
 import type { QuantityKind } from "../units/units";
 import { nearestArc, pointAtArc } from "./contourArc";
 

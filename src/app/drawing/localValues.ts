@@ -1,6 +1,6 @@
 import { shortNumber } from "../plots/curveRow";
 import { surfacePositions } from "../plots/surfacePosition";
-import { risingState, type Solved } from "../store/workbench";
+import { risingState, type Solved } from "../section/solved";
 import { nearestNode } from "./contourArc";
 
 /** What the surface nearest to a point of the drawing has: a node and its values in words; null far from the surface. */

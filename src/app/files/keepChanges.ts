@@ -1,4 +1,3 @@
-import type { History } from "../store/history";
 import { keepText } from "./storage";
 
 /** How long a view must be left alone before it is kept, ms. */
@@ -32,20 +31,4 @@ export function keepChanges({ name, text, keptText, follow }: Keeping): void {
     timer = setTimeout(() => void save(), calmMilliseconds);
   });
   addEventListener("pagehide", () => void save());
-}
-
-/** A store with a history of inputs among other things. */
-interface Bench<Inputs> {
-  readonly value: { readonly history: History<Inputs> };
-  subscribe(listener: (value: { readonly history: History<Inputs> }) => void): unknown;
-}
-
-/** Calls back when the present inputs are replaced, not when only their results came. */
-export function followInputs<Inputs>(bench: Bench<Inputs>, changed: () => void): void {
-  let last = bench.value.history.present;
-  bench.subscribe(({ history }) => {
-    if (history.present === last) return;
-    last = history.present;
-    changed();
-  });
 }

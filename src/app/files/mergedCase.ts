@@ -1,5 +1,5 @@
 import { caseVersion } from "../../../shared/document/caseVersion";
-import { type ViewName, viewNames } from "../store/pageState";
+import { type ViewName, viewNames } from "../store/viewNames";
 
 /** A case file's content as plain data. */
 export type CaseObject = Readonly<Record<string, unknown>>;

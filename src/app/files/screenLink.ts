@@ -1,5 +1,5 @@
 import { problem, type Result, success } from "../../../shared/result";
-import { type ViewName, viewNames } from "../store/pageState";
+import { type ViewName, viewNames } from "../store/viewNames";
 
 /** Everything that a link needs to reproduce the screen: the shown view, and what each view wrote of itself. */
 export interface ScreenContent {

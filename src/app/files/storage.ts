@@ -1,14 +1,6 @@
 import { createStore, get, set } from "idb-keyval";
 import { tell } from "../store/notices";
-
-/** A case that was saved in this browser, or opened not long ago. */
-export interface StoredCase {
-  readonly fileName: string;
-  readonly title: string;
-  readonly text: string;
-  /** Milliseconds since 1970. */
-  readonly at: number;
-}
+import type { StoredCase } from "./storedCase";
 
 const database = createStore("wakewright", "kept");
 const mostRecent = 10;

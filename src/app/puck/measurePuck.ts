@@ -2,7 +2,7 @@ import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
 import type { PuckSetting } from "../../../shared/jobs/puck/puckFigures";
 import { puckFigures } from "../../../shared/jobs/puck/puckFigures";
 import { problem, type Result, success } from "../../../shared/result";
-import type { MeasuredPuck } from "./puckBench";
+import type { MeasuredPuck } from "./puckAnswers";
 import type { PuckInputs } from "./puckInputs";
 
 /** Figures of the candidate and of the baseline in the fluid of play; problems of the fluid begin with "fluid.". */

@@ -1,109 +1,30 @@
-import type { FluidProperties } from "../../../shared/engine/fluid/fluidSpec";
 import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
-import type { PuckFigures, PuckSetting } from "../../../shared/jobs/puck/puckFigures";
-import type { PuckJudgement } from "../../../shared/jobs/puck/rules/judgePuck";
-import type { Problem } from "../../../shared/result";
 import { freeName } from "../store/freeName";
-import { type History, redo, startHistory, undo } from "../store/history";
 import { Notifier } from "../store/notifier";
-import { recordTyped } from "../store/typing";
+import { Bench, type BenchState } from "../view/bench";
 import { demoPuck } from "./demoPuck";
+import { mostPuckPins, nothingKnown, type PuckAnswers, type PuckPin } from "./puckAnswers";
 import type { PuckInputs, PuckMake } from "./puckInputs";
+import { noTradeoff, type TradeoffBench } from "./tradeoffState";
 
-/** Figures of a puck that can be made, with the inputs that they belong to. */
-export interface MeasuredPuck {
-  readonly inputs: PuckInputs;
-  readonly fluid: FluidProperties;
-  readonly setting: PuckSetting;
-  readonly candidate: PuckFigures;
-  readonly baseline: PuckFigures;
-}
+/** What the puck view works on and what is known of it. */
+export interface PuckState extends BenchState<PuckInputs>, PuckAnswers {}
 
-export interface JudgedPuck {
-  readonly inputs: PuckInputs;
-  readonly judgement: PuckJudgement;
-}
+export const puckBench = new Bench<PuckInputs, PuckState>(demoPuck, nothingKnown);
 
-/** Drag and motions with the inputs that they belong to. */
-export interface SolvedPucks {
-  readonly inputs: PuckInputs;
-  readonly baseline: PuckResult;
-  readonly candidate: PuckResult;
-}
-
-/** A puck kept for comparison. */
-export interface PuckPin {
-  readonly id: number;
-  readonly make: PuckMake;
-  /** null until it is solved; the inputs are those whose play and motions the result belongs to. */
-  readonly result: PuckResult | null;
-  readonly solvedFor: PuckInputs | null;
-}
-
-/** What the puck view works on and what is known of it. Last good results stay; each names its inputs. */
-export interface PuckBench {
-  readonly history: History<PuckInputs>;
-  readonly pins: readonly PuckPin[];
-  readonly measured: MeasuredPuck | null;
-  /** Why the present puck has no figures; null when all is well. */
-  readonly problem: Problem | null;
-  readonly judged: JudgedPuck | null;
-  readonly judgeProblem: Problem | null;
-  readonly solved: SolvedPucks | null;
-  readonly solveProblem: Problem | null;
-  /** True while a newer solution is on its way. */
-  readonly solving: boolean;
-}
-
-export function startPuckBench(inputs: PuckInputs): PuckBench {
-  return {
-    history: startHistory(inputs),
-    pins: [],
-    measured: null,
-    problem: null,
-    judged: null,
-    judgeProblem: null,
-    solved: null,
-    solveProblem: null,
-    solving: false,
-  };
-}
-
-export const puckBench = new Notifier<PuckBench>(startPuckBench(demoPuck));
-
-export function presentPuck(): PuckInputs {
-  return puckBench.value.history.present;
-}
-
-/** Changes the inputs as one step of the history. */
-export function changePuck(change: Partial<PuckInputs>): void {
-  const { history } = puckBench.value;
-  puckBench.patch({ history: recordTyped(history, { ...history.present, ...change }) });
-}
+/** The search for a trade-off. */
+export const tradeoffBench = new Notifier<TradeoffBench>(noTradeoff);
 
 export function changeCandidate(change: Partial<PuckMake>): void {
-  changePuck({ candidate: { ...presentPuck().candidate, ...change } });
+  puckBench.change({ candidate: { ...puckBench.present.candidate, ...change } });
 }
-
-export function undoPuck(): void {
-  puckBench.patch({ history: undo(puckBench.value.history) });
-}
-
-export function redoPuck(): void {
-  puckBench.patch({ history: redo(puckBench.value.history) });
-}
-
-/** Pins beyond this would only hide each other. */
-export const mostPuckPins = 6;
 
 /** Keeps a puck for comparison under a name that no other shown puck has. */
 export function pinPuck(make: PuckMake): void {
-  const { pins, history } = puckBench.value;
+  const { pins } = puckBench.value;
   if (pins.length >= mostPuckPins) return;
   const id = 1 + Math.max(0, ...pins.map((pin) => pin.id));
-  const { candidate, baseline } = history.present;
-  const taken = [candidate, baseline, ...pins.map((pin) => pin.make)].map(({ spec }) => spec.name);
-  const spec = { ...make.spec, name: freeName(make.spec.name, taken) };
+  const spec = { ...make.spec, name: freeName(make.spec.name, takenNames()) };
   puckBench.patch({ pins: [...pins, { id, make: { ...make, spec }, result: null, solvedFor: null }] });
 }
 
@@ -114,4 +35,35 @@ export function updatePuckPin(id: number, result: PuckResult, solvedFor: PuckInp
 
 export function unpinPuck(id: number): void {
   puckBench.patch({ pins: puckBench.value.pins.filter((pin) => pin.id !== id) });
+}
+
+/** Works on a kept puck; the present candidate is kept in its place, so that nothing is lost. */
+export function workOnPin(id: number): void {
+  const pin = puckBench.value.pins.find((one) => one.id === id);
+  if (pin === undefined) return;
+  const { candidate } = puckBench.present;
+  unpinPuck(id);
+  pinPuck(candidate);
+  puckBench.change({ candidate: pin.make });
+}
+
+/** Works on another puck under a name that no shown puck has; the present candidate is pinned, so that nothing is lost. */
+export function workOnPuck(make: PuckMake): void {
+  const { candidate } = puckBench.present;
+  const spec = { ...make.spec, name: freeName(make.spec.name, takenNames()) };
+  puckBench.change({ candidate: { ...make, spec } });
+  pinPuck(candidate);
+}
+
+/** Measures everything against the candidate as it is now; the former baseline is kept among the pins. */
+export function makeBaseline(): void {
+  const { candidate, baseline } = puckBench.present;
+  const spec = { ...candidate.spec, name: `${candidate.spec.name}, changed` };
+  puckBench.change({ baseline: candidate, candidate: { ...candidate, spec } });
+  pinPuck(baseline);
+}
+
+function takenNames(): string[] {
+  const { candidate, baseline } = puckBench.present;
+  return [candidate, baseline, ...puckBench.value.pins.map((pin) => pin.make)].map(({ spec }) => spec.name);
 }

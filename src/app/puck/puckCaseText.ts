@@ -15,7 +15,7 @@ import { sizeCoreForMass } from "../../../shared/jobs/puck/coreSizing";
 import { type PuckBlockDocument, puckBlockDocument } from "../../../shared/jobs/puck/puckcase/puckBlockDocument";
 import { wetTileFriction } from "../../../shared/jobs/puck/slidingFriction";
 import { fractionOf, percentOf, radiansOf } from "../../../shared/numerics/degreesAndPercent";
-import type { Problem } from "../../../shared/result";
+import type { CaseReading } from "../view/caseText";
 import { demoPuck } from "./demoPuck";
 import { motionInputs } from "./motionInputs";
 import { puckBlock } from "./puckBlock";
@@ -27,10 +27,6 @@ export interface PuckCaseContent {
   readonly others: readonly PuckMake[];
   readonly rulesFile: string | null;
 }
-
-export type PuckCaseReading =
-  | { readonly ok: true; readonly value: PuckCaseContent }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** What the view takes from a case file; the other keys belong to the sections. */
 const puckCaseDocument = z.looseObject({
@@ -67,7 +63,7 @@ export function hasPuckBlock(content: string): boolean {
 }
 
 /** Reads the puck view's part of a case file; every fault is listed. */
-export function readPuckCase(content: string): PuckCaseReading {
+export function readPuckCase(content: string): CaseReading<PuckCaseContent> {
   const parsed = parseDocument(content, puckCaseDocument);
   if (!parsed.ok) return parsed;
   const { title, fluid, puck: block } = parsed.value;

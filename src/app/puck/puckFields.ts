@@ -13,8 +13,6 @@ export interface PuckField {
   readonly lowest: number;
   readonly aboveLowest: boolean;
   readonly highest?: number;
-  /** How the engine's messages about this number begin. */
-  readonly mention: string;
 }
 
 export interface PartKind {
@@ -24,26 +22,26 @@ export interface PartKind {
 
 const largestLength = 10;
 
-function length(part: PuckField["part"], key: string, label: string, mention: string, aboveLowest = true): PuckField {
-  return { part, key, label, kind: "length", lowest: 0, aboveLowest, highest: largestLength, mention };
+function length(part: PuckField["part"], key: string, label: string, aboveLowest = true): PuckField {
+  return { part, key, label, kind: "length", lowest: 0, aboveLowest, highest: largestLength };
 }
 
-function count(part: PuckField["part"], label: string, mention: string): PuckField {
-  return { part, key: "number", label, kind: "number", lowest: 1, aboveLowest: false, highest: 720, mention };
+function count(part: PuckField["part"], label: string): PuckField {
+  return { part, key: "number", label, kind: "number", lowest: 1, aboveLowest: false, highest: 720 };
 }
 
 export const wholeFields: readonly PuckField[] = [
-  length("whole", "diameterMetres", "Diameter", "diameter"),
-  length("whole", "thicknessMetres", "Thickness", "thickness"),
+  length("whole", "diameterMetres", "Diameter"),
+  length("whole", "thicknessMetres", "Thickness"),
 ];
 
 export const edgeKinds: Readonly<Record<PuckEdge["kind"], PartKind>> = {
-  radius: { label: "rounded", fields: [length("edge", "edgeRadiusMetres", "Edge radius", "edge radius", false)] },
+  radius: { label: "rounded", fields: [length("edge", "edgeRadiusMetres", "Edge radius", false)] },
   bevel: {
     label: "bevelled",
     fields: [
-      length("edge", "radialMetres", "Bevel along the face", "edge inset", false),
-      length("edge", "axialMetres", "Bevel along the rim", "edge inset", false),
+      length("edge", "radialMetres", "Bevel along the face", false),
+      length("edge", "axialMetres", "Bevel along the rim", false),
     ],
   },
   profile: { label: "free profile", fields: [] },
@@ -53,19 +51,16 @@ export const faceKinds: Readonly<Record<PuckFace["kind"], PartKind>> = {
   flat: { label: "flat", fields: [] },
   recess: {
     label: "round recess",
-    fields: [
-      length("face", "diameterMetres", "Recess diameter", "recess diameter"),
-      length("face", "depthMetres", "Recess depth", "face depth"),
-    ],
+    fields: [length("face", "diameterMetres", "Recess diameter"), length("face", "depthMetres", "Recess depth")],
   },
   radialGrooves: {
     label: "radial grooves",
     fields: [
-      count("face", "Number of face grooves", "number of grooves"),
-      length("face", "widthMetres", "Groove width", "groove width"),
-      length("face", "depthMetres", "Groove depth", "face depth"),
-      length("face", "innerRadiusMetres", "Begin at radius", "grooves from"),
-      length("face", "outerRadiusMetres", "End at radius", "grooves from"),
+      count("face", "Number of face grooves"),
+      length("face", "widthMetres", "Groove width"),
+      length("face", "depthMetres", "Groove depth"),
+      length("face", "innerRadiusMetres", "Begin at radius"),
+      length("face", "outerRadiusMetres", "End at radius"),
     ],
   },
 };
@@ -74,22 +69,22 @@ export const rimKinds: Readonly<Record<RimTexture["kind"], PartKind>> = {
   plain: { label: "plain", fields: [] },
   rough: {
     label: "rough all over",
-    fields: [length("rim", "sandGrainRoughnessMetres", "Rim roughness, ks", "rim roughness", false)],
+    fields: [length("rim", "sandGrainRoughnessMetres", "Rim roughness, ks", false)],
   },
   axialGrooves: {
     label: "grooves along the axis",
     fields: [
-      count("rim", "Number of rim grooves", "number of grooves"),
-      length("rim", "widthMetres", "Rim groove width", "groove width"),
-      length("rim", "depthMetres", "Rim groove depth", "rim depth"),
+      count("rim", "Number of rim grooves"),
+      length("rim", "widthMetres", "Rim groove width"),
+      length("rim", "depthMetres", "Rim groove depth"),
     ],
   },
   ringGrooves: {
     label: "rings around the rim",
     fields: [
-      count("rim", "Number of rings", "number of rings"),
-      length("rim", "widthMetres", "Ring width", "rings of width"),
-      length("rim", "depthMetres", "Ring depth", "rim depth"),
+      count("rim", "Number of rings"),
+      length("rim", "widthMetres", "Ring width"),
+      length("rim", "depthMetres", "Ring depth"),
     ],
   },
 };
@@ -99,24 +94,24 @@ export const coreKinds: Readonly<Record<PuckCore["kind"], PartKind>> = {
   disc: {
     label: "disc",
     fields: [
-      length("core", "diameterMetres", "Core diameter", "core diameter"),
-      length("core", "thicknessMetres", "Core thickness", "core thickness"),
-      length("core", "edgeRadiusMetres", "Core edge radius", "core edge radius", false),
-      { ...length("core", "heightMetres", "Height of its middle", "core height", false), lowest: -largestLength },
+      length("core", "diameterMetres", "Core diameter"),
+      length("core", "thicknessMetres", "Core thickness"),
+      length("core", "edgeRadiusMetres", "Core edge radius", false),
+      { ...length("core", "heightMetres", "Height of its middle", false), lowest: -largestLength },
     ],
   },
   ring: {
     label: "ring",
     fields: [
-      length("core", "outerDiameterMetres", "Core outer diameter", "core ring"),
-      length("core", "innerDiameterMetres", "Core inner diameter", "core inner"),
-      length("core", "thicknessMetres", "Core thickness", "core thickness"),
-      { ...length("core", "heightMetres", "Height of its middle", "core height", false), lowest: -largestLength },
+      length("core", "outerDiameterMetres", "Core outer diameter"),
+      length("core", "innerDiameterMetres", "Core inner diameter"),
+      length("core", "thicknessMetres", "Core thickness"),
+      { ...length("core", "heightMetres", "Height of its middle", false), lowest: -largestLength },
     ],
   },
   underCoat: {
     label: "all under a coat",
-    fields: [length("core", "coatThicknessMetres", "Coat thickness", "coat thickness")],
+    fields: [length("core", "coatThicknessMetres", "Coat thickness")],
   },
 };
 
@@ -183,9 +178,13 @@ export function ofKind(spec: PuckSpec, part: PuckPart, kind: string): PuckSpec {
   return { ...spec, [part]: chosen };
 }
 
+/** The field as problems name it. */
+export function fieldPath({ part, key }: PuckField): string {
+  return part === "whole" ? key : `${part}.${key}`;
+}
+
 /** The part of a puck that a problem's field names. */
-export function partOf(field: string | undefined): PuckField["part"] | null {
+export function partOf(field: string | undefined): PuckPart | null {
   const [first] = (field ?? "").split(".");
-  if (first === "diameterMetres" || first === "thicknessMetres") return "whole";
   return first === "edge" || first === "face" || first === "rim" || first === "core" ? first : null;
 }

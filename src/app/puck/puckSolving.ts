@@ -1,19 +1,23 @@
 import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
 import { problem, type Result, success } from "../../../shared/result";
 import type { PuckApi } from "../../../workers/puckApi";
-import { NewestOnly } from "../engine/newestOnly";
-import { WatchedWorker } from "../engine/watchedWorker";
 import { tell } from "../store/notices";
+import { Task } from "../view/task";
+import type { CallOutcome, WatchedWorker } from "../view/watchedWorker";
+import { puckWorker } from "../view/workers";
 import { measurePuck } from "./measurePuck";
 import { ownTolerances } from "./ownTolerances";
-import { presentPuck, puckBench, updatePuckPin } from "./puckBench";
+import type { JudgedPuck, SolvedPucks } from "./puckAnswers";
+import { puckBench, updatePuckPin } from "./puckBench";
 import { puckCaseOf } from "./puckBlock";
 import { judgeParts, playParts, sameParts, solveParts } from "./puckChanges";
 import type { PuckInputs, PuckMake } from "./puckInputs";
-import { spawnPuckSolver } from "./spawnPuckSolver";
+
+const program = "The puck solver";
 
 /** Calls that a crash may end before the page stops repeating them. */
 const mostRepeats = 2;
+const crashWords = () => "The solver stopped again and again on this puck; change it to go on.";
 
 let running = false;
 
@@ -24,17 +28,13 @@ let running = false;
 export function startPuckSolving(): void {
   if (running) return;
   running = true;
-  const restarted = (reason: string) =>
-    tell("warning", `The puck solver stopped (${reason}) and was started again. Nothing was lost.`);
-  const judgeWorker = new WatchedWorker<PuckApi>(spawnPuckSolver, restarted);
-  const solveWorker = new WatchedWorker<PuckApi>(spawnPuckSolver, restarted);
-  const judging = new NewestOnly<PuckInputs>((inputs) => judge(judgeWorker, inputs));
-  const solving = new NewestOnly<PuckInputs>((inputs) => solve(solveWorker, inputs));
+  const judging = judgingTask();
+  const solving = solvingTask();
   let last: PuckInputs | null = null;
   let lastPins = puckBench.value.pins;
   const follow = () => {
-    const { history, pins } = puckBench.value;
-    const { present } = history;
+    const { present } = puckBench;
+    const { pins } = puckBench.value;
     const pinsChanged = pins.some((pin) => pin.result === null && !lastPins.includes(pin));
     lastPins = pins;
     if (present === last && !pinsChanged) return;
@@ -47,69 +47,93 @@ export function startPuckSolving(): void {
         measured.ok ? { measured: measured.value, problem: null } : { problem: measured.problem, solving: false },
       );
       if (!measured.ok) return;
-      if (before === null || !sameParts(before, present, judgeParts)) judging.submit(present);
+      if (before === null || !sameParts(before, present, judgeParts)) void judging.run(present);
     }
-    if (before === null || pinsChanged || !sameParts(before, present, solveParts)) {
-      puckBench.patch({ solving: true });
-      solving.submit(present);
-    }
+    if (before === null || pinsChanged || !sameParts(before, present, solveParts)) void solving.run(present);
   };
   puckBench.subscribe(follow);
   follow();
 }
 
-async function judge(worker: WatchedWorker<PuckApi>, inputs: PuckInputs): Promise<void> {
-  const { rules, candidate } = inputs;
-  const measured = puckBench.value.measured;
-  if (rules === null || measured === null) {
-    puckBench.patch({ judged: null, judgeProblem: null });
-    return;
-  }
-  const design = { spec: candidate.spec, setting: measured.setting };
-  const outcome = await worker.call((remote) =>
-    remote.judge(design, rules, ownTolerances(candidate.spec, inputs.tolerances), null),
-  );
-  if (outcome.kind !== "done" || !sameParts(presentPuck(), inputs, judgeParts)) return;
-  if (outcome.value.ok) puckBench.patch({ judged: { inputs, judgement: outcome.value.value }, judgeProblem: null });
-  else puckBench.patch({ judgeProblem: outcome.value.problem });
+function judgingTask(): Task<PuckInputs, JudgedPuck | null> {
+  const worker = puckWorker(program);
+  const task = new Task<PuckInputs, JudgedPuck | null>({ ask: (inputs) => judge(worker, inputs), crashWords });
+  task.subscribe(({ status, last, problems }) => {
+    // A judge that stops is started again, and judges the next change.
+    const [judgeProblem = null] = problems.filter(({ code }) => code !== "crash");
+    if (status !== "pending") puckBench.patch({ judged: last?.result ?? null, judgeProblem });
+  });
+  return task;
 }
 
-async function solve(worker: WatchedWorker<PuckApi>, inputs: PuckInputs): Promise<void> {
-  const answer = await solvePair(worker, inputs, inputs.candidate);
-  const isPresent = () => sameParts(presentPuck(), inputs, solveParts);
-  if (answer === null || !isPresent()) return;
-  if (!answer.ok) {
-    puckBench.patch({ solveProblem: answer.problem, solving: false });
-    return;
-  }
-  const [baseline, candidate] = answer.value;
-  puckBench.patch({ solved: { inputs, baseline, candidate }, solveProblem: null });
+async function judge(
+  worker: WatchedWorker<PuckApi>,
+  inputs: PuckInputs,
+): Promise<CallOutcome<Result<JudgedPuck | null>>> {
+  const { rules, candidate } = inputs;
+  const { measured } = puckBench.value;
+  if (rules === null || measured === null) return { kind: "done", value: success(null) };
+  const design = { spec: candidate.spec, setting: measured.setting };
+  const tolerances = ownTolerances(candidate.spec, inputs.tolerances);
+  const outcome = await worker.call((remote) => remote.judge(design, rules, tolerances, null));
+  if (outcome.kind !== "done") return outcome;
+  const { value } = outcome;
+  return { kind: "done", value: value.ok ? success({ inputs, judgement: value.value }) : value };
+}
+
+function solvingTask(): Task<PuckInputs, SolvedPucks> {
+  const worker = puckWorker(program);
+  const task = new Task<PuckInputs, SolvedPucks>({
+    ask: async (inputs) => {
+      const outcome = await solvePair(worker, inputs, inputs.candidate);
+      if (outcome.kind !== "done" || !outcome.value.ok) return outcome as CallOutcome<never>;
+      const [baseline, candidate] = outcome.value.value;
+      return { kind: "done", value: success({ inputs, baseline, candidate }) };
+    },
+    after: (inputs, isNewest) => solvePins(worker, inputs, isNewest),
+    crashWords,
+  });
+  task.subscribe(({ status, last, problems }) => {
+    const [solveProblem = null] = problems;
+    const solved = last?.result ?? null;
+    // Once the pair is complete its pins are solved, and only then nothing is on its way.
+    if (status === "pending") puckBench.patch({ solving: true, solved });
+    else puckBench.patch({ solved, solveProblem, ...(status === "error" ? { solving: false } : {}) });
+  });
+  return task;
+}
+
+async function solvePins(worker: WatchedWorker<PuckApi>, inputs: PuckInputs, isNewest: () => boolean): Promise<void> {
+  const isPresent = () => isNewest() && sameParts(puckBench.present, inputs, solveParts);
+  if (puckBench.value.solveProblem !== null) return;
   for (const pin of puckBench.value.pins) {
     if (pin.result !== null && pin.solvedFor !== null && sameParts(pin.solvedFor, inputs, playParts)) continue;
     if (!isPresent()) return;
-    const pinned = await solvePair(worker, inputs, pin.make);
-    if (pinned === null) return;
-    if (pinned.ok) updatePuckPin(pin.id, pinned.value[1], inputs);
-    else tell("warning", `The pinned puck ${pin.make.spec.name} could not be solved: ${pinned.problem.message}`);
+    const outcome = await solvePair(worker, inputs, pin.make);
+    if (outcome.kind === "cancelled") return;
+    const fault = outcome.kind === "crashed" ? crashWords() : outcome.value.ok ? null : outcome.value.problem.message;
+    if (outcome.kind === "done" && outcome.value.ok) updatePuckPin(pin.id, outcome.value.value[1], inputs);
+    else tell("warning", `The pinned puck ${pin.make.spec.name} could not be solved: ${fault}`);
   }
   if (isPresent()) puckBench.patch({ solving: false });
 }
 
-/** Results of the baseline and of one puck beside it; null when the call was cancelled. */
+/** Results of the baseline and of one puck beside it. */
 async function solvePair(
   worker: WatchedWorker<PuckApi>,
   inputs: PuckInputs,
   make: PuckMake,
-): Promise<Result<readonly [PuckResult, PuckResult]> | null> {
+): Promise<CallOutcome<Result<readonly [PuckResult, PuckResult]>>> {
   const made = puckCaseOf({ ...inputs, candidate: make, rules: null }, []);
-  if (!made.ok) return made;
-  for (let attempt = 0; attempt <= mostRepeats; attempt++) {
-    const outcome = await worker.call((remote) => remote.solvePucks(made.value));
-    if (outcome.kind === "cancelled") return null;
-    if (outcome.kind === "crashed") continue;
-    const [baseline, candidate] = outcome.value;
-    if (candidate.drag.length > 0 && baseline.drag.length > 0) return success([baseline, candidate]);
-    return problem("no-drag", candidate.problem ?? baseline.problem ?? "no drag was found");
-  }
-  return problem("crash", "The solver stopped again and again on this puck; change it to go on.");
+  if (!made.ok) return { kind: "done", value: made };
+  const outcome = await worker.insist((remote) => remote.solvePucks(made.value), mostRepeats);
+  if (outcome.kind !== "done") return outcome;
+  const [baseline, candidate] = outcome.value;
+  const isDragged = candidate.drag.length > 0 && baseline.drag.length > 0;
+  return {
+    kind: "done",
+    value: isDragged
+      ? success([baseline, candidate])
+      : problem("no-drag", candidate.problem ?? baseline.problem ?? "no drag was found"),
+  };
 }

@@ -1,7 +1,7 @@
 import { dimensionKeys, dimensionTable } from "../../../shared/jobs/puck/puckDimension";
 import { finishPresets, presetOf } from "../reference/presets";
 import { quantityText, type UnitPreferences } from "../units/units";
-import type { MeasuredPuck } from "./puckBench";
+import type { MeasuredPuck } from "./puckAnswers";
 import { coreKinds, edgeKinds, faceKinds, fieldOf, type PartKind, rimKinds, wholeFields } from "./puckFields";
 
 const orientationTexts = { upright: "upright", flat: "lying flat", faceOn: "face-on" } as const;

@@ -1,8 +1,9 @@
 import { runCounts } from "../../../shared/jobs/tradeoff/tradeoffRun";
 import { keepText, readKeptText } from "../files/storage";
+import { tradeoffBench } from "./puckBench";
 import { puckCaseOf } from "./puckBlock";
 import { puckCaseText, readPuckCase } from "./puckCaseText";
-import { type PuckSearchState, tradeoffBench } from "./tradeoffState";
+import type { PuckSearchState } from "./tradeoffState";
 
 const keptName = "puck-tradeoff";
 

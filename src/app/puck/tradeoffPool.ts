@@ -4,23 +4,21 @@ import { isFinished, nextPoints, recordAnswer, startTradeoff } from "../../../sh
 import { plannedSearch } from "../../../shared/jobs/tradeoff/tradeoffSearch";
 import { problem, type Result, success } from "../../../shared/result";
 import type { PuckApi } from "../../../workers/puckApi";
-import { poolSize } from "../engine/sweepPool";
-import { WatchedWorker } from "../engine/watchedWorker";
+import { WorkerPool } from "../view/workerPool";
+import { puckWorker } from "../view/workers";
+import { tradeoffBench } from "./puckBench";
 import { puckCaseOf } from "./puckBlock";
 import type { PuckInputs } from "./puckInputs";
-import { spawnPuckSolver } from "./spawnPuckSolver";
 import { keepSearch } from "./tradeoffKeeping";
-import { type PuckSearchState, type TradeoffBench, tradeoffBench } from "./tradeoffState";
+import type { PuckSearchState } from "./tradeoffState";
 
-const sightMilliseconds = 150;
-
-let current: SearchRun | null = null;
+let current: WorkerPool<PuckApi, OpenPoint, Result<Evaluation>> | null = null;
 
 /** Starts the trade-off of the inputs; one that still runs is cancelled. */
 export function startSearch(inputs: PuckInputs): void {
   current?.cancel();
   const started = firstState(inputs);
-  if (started.ok) current = new SearchRun(started.value);
+  if (started.ok) current = searchRun(started.value);
   else tradeoffBench.patch({ problem: started.problem.message });
 }
 
@@ -31,7 +29,7 @@ export function resumeSearch(): void {
     return;
   }
   const { status, search } = tradeoffBench.value;
-  if (status === "paused" && search !== null) current = new SearchRun(search);
+  if (status === "paused" && search !== null) current = searchRun(search);
 }
 
 export function pauseSearch(): void {
@@ -55,137 +53,55 @@ function firstState(inputs: PuckInputs): Result<PuckSearchState> {
   return success({ inputs, theCase: theCase.value, run: run.value, allowed: [], refused: 0, reason: null, seconds: 0 });
 }
 
-/** One run: hands open points to its workers, gathers answers, and shows them a few times a second. */
-class SearchRun {
-  readonly #workers: readonly WatchedWorker<PuckApi>[];
-  readonly #handedOut = new Set<number>();
-  #state: PuckSearchState;
-  #since: number | null = performance.now();
-  #shownAt = 0;
-  #status: TradeoffBench["status"] = "running";
-  #wake: (() => void)[] = [];
+/** A run on a pool of workers, kept in the browser with every generation and while it is paused. */
+function searchRun(start: PuckSearchState): WorkerPool<PuckApi, OpenPoint, Result<Evaluation>> {
+  const handedOut = new Set<number>();
+  let state = start;
+  const pool = new WorkerPool<PuckApi, OpenPoint, Result<Evaluation>>({
+    newWorker: () => puckWorker(null),
+    secondsBefore: start.seconds,
+    isFinished: () => isFinished(state.run),
+    take: () => {
+      const [point] = nextPoints(state.run, 1, handedOut);
+      if (point !== undefined) handedOut.add(point.index);
+      return point;
+    },
+    // A crashed worker is asked once more; then the point counts as impossible.
+    ask: (worker, { variables }) => worker.insist((remote) => remote.evaluatePoint(start.theCase, variables), 1),
+    record: ({ index, variables }, outcome) => {
+      handedOut.delete(index);
+      const answer = outcome.kind === "done" ? outcome.value : problem("crash", "the solver stopped on this puck");
+      const goals = start.inputs.tradeoff.goals.map(() => 0);
+      const before = state.run;
+      state = withAnswer(
+        state,
+        index,
+        answer.ok ? answer.value : { variables, goals, violation: 1e6, reason: answer.problem.message },
+      );
+      const { run } = state;
+      const isNewGeneration =
+        run.kind === "paretoSearch" &&
+        before.kind === "paretoSearch" &&
+        run.search.generation > before.search.generation;
+      if (isNewGeneration) keepSearch({ ...state, seconds: pool.seconds });
+      return isNewGeneration;
+    },
+    show: ({ status, seconds, workers }) => {
+      const search = { ...state, seconds };
+      tradeoffBench.value = { status, search, workers, problem: null };
+      if (status !== "running") keepSearch(status === "paused" ? search : null);
+    },
+  });
+  return pool;
+}
 
-  constructor(state: PuckSearchState) {
-    this.#state = state;
-    const size = poolSize(navigator.hardwareConcurrency ?? 2);
-    this.#workers = Array.from({ length: size }, () => new WatchedWorker<PuckApi>(spawnPuckSolver, () => {}));
-    this.#show(true);
-    void Promise.all(this.#workers.map((worker) => this.#serve(worker))).then(() => this.#finish());
-  }
-
-  get isPaused(): boolean {
-    return this.#status === "paused";
-  }
-
-  pause(): void {
-    if (this.#status === "running") this.#hold("paused");
-  }
-
-  resume(): void {
-    if (this.#status !== "paused") return;
-    this.#status = "running";
-    this.#since = performance.now();
-    this.#show(true);
-    this.#wakeAll();
-  }
-
-  cancel(): void {
-    if (this.#status !== "running" && this.#status !== "paused") return;
-    this.#hold("cancelled");
-    for (const worker of this.#workers) worker.close();
-    this.#wakeAll();
-  }
-
-  /** Stops the clock, shows what is known and keeps it in the browser. */
-  #hold(status: "paused" | "cancelled" | "done"): void {
-    this.#state = { ...this.#state, seconds: this.#seconds() };
-    this.#since = null;
-    this.#status = status;
-    this.#show(true);
-    keepSearch(status === "paused" ? this.#state : null);
-  }
-
-  async #serve(worker: WatchedWorker<PuckApi>): Promise<void> {
-    while (this.#status !== "cancelled" && !isFinished(this.#state.run)) {
-      const point = this.#status === "paused" ? undefined : this.#take();
-      if (point === undefined) {
-        await new Promise<void>((resolve) => this.#wake.push(resolve));
-        continue;
-      }
-      const answer = await this.#evaluate(worker, point);
-      if (answer === null) return;
-      this.#record(point, answer);
-    }
-  }
-
-  #take(): OpenPoint | undefined {
-    const [point] = nextPoints(this.#state.run, 1, this.#handedOut);
-    if (point !== undefined) this.#handedOut.add(point.index);
-    return point;
-  }
-
-  /** null when the search was cancelled. A crashed worker is asked once more; then the point counts as impossible. */
-  async #evaluate(worker: WatchedWorker<PuckApi>, { variables }: OpenPoint): Promise<Evaluation | null> {
-    const { theCase, inputs } = this.#state;
-    let reason = "the solver stopped on this puck";
-    for (let attempt = 0; attempt < 2; attempt++) {
-      const outcome = await worker.call((remote) => remote.evaluatePoint(theCase, variables));
-      if (outcome.kind === "cancelled") return null;
-      if (outcome.kind === "crashed") continue;
-      if (outcome.value.ok) return outcome.value.value;
-      reason = outcome.value.problem.message;
-      break;
-    }
-    return { variables, goals: inputs.tradeoff.goals.map(() => 0), violation: 1e6, reason };
-  }
-
-  #record({ index }: OpenPoint, evaluation: Evaluation): void {
-    // After a cancel the last answers of other workers no longer count: the state was told already.
-    if (this.#status === "cancelled") return;
-    this.#handedOut.delete(index);
-    const before = this.#state;
-    const isAllowed = evaluation.violation === 0;
-    this.#state = {
-      ...before,
-      run: recordAnswer(before.run, index, evaluation),
-      allowed: isAllowed ? [...before.allowed, evaluation] : before.allowed,
-      refused: before.refused + (isAllowed ? 0 : 1),
-      reason: isAllowed ? before.reason : evaluation.reason,
-    };
-    const { run } = this.#state;
-    const isNewGeneration =
-      run.kind === "paretoSearch" &&
-      before.run.kind === "paretoSearch" &&
-      run.search.generation > before.run.search.generation;
-    if (isNewGeneration) keepSearch({ ...this.#state, seconds: this.#seconds() });
-    this.#show(isNewGeneration);
-    if (isNewGeneration || isFinished(run)) this.#wakeAll();
-  }
-
-  #finish(): void {
-    if (this.#status === "cancelled") return;
-    for (const worker of this.#workers) worker.close();
-    this.#hold("done");
-  }
-
-  #seconds(): number {
-    return this.#state.seconds + (this.#since === null ? 0 : (performance.now() - this.#since) / 1000);
-  }
-
-  #show(now: boolean): void {
-    if (!now && performance.now() - this.#shownAt < sightMilliseconds) return;
-    this.#shownAt = performance.now();
-    tradeoffBench.value = {
-      status: this.#status,
-      search: { ...this.#state, seconds: this.#seconds() },
-      workers: this.#workers.length,
-      problem: null,
-    };
-  }
-
-  #wakeAll(): void {
-    const waiting = this.#wake;
-    this.#wake = [];
-    for (const go of waiting) go();
-  }
+function withAnswer(state: PuckSearchState, index: number, evaluation: Evaluation): PuckSearchState {
+  const isAllowed = evaluation.violation === 0;
+  return {
+    ...state,
+    run: recordAnswer(state.run, index, evaluation),
+    allowed: isAllowed ? [...state.allowed, evaluation] : state.allowed,
+    refused: state.refused + (isAllowed ? 0 : 1),
+    reason: isAllowed ? state.reason : evaluation.reason,
+  };
 }

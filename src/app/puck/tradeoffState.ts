@@ -1,7 +1,6 @@
 import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
 import type { Evaluation } from "../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffRun } from "../../../shared/jobs/tradeoff/tradeoffRun";
-import { Notifier } from "../store/notifier";
 import type { PuckInputs } from "./puckInputs";
 
 /** A search that was started: its inputs, the case made of them, how far it is, and every allowed puck found. */
@@ -25,4 +24,4 @@ export interface TradeoffBench {
   readonly problem: string | null;
 }
 
-export const tradeoffBench = new Notifier<TradeoffBench>({ status: "idle", search: null, workers: 0, problem: null });
+export const noTradeoff: TradeoffBench = { status: "idle", search: null, workers: 0, problem: null };

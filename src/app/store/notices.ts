@@ -1,10 +1,5 @@
+import type { Notice } from "./notice";
 import { Notifier } from "./notifier";
-
-export interface Notice {
-  readonly id: number;
-  readonly kind: "news" | "warning";
-  readonly text: string;
-}
 
 export const notices = new Notifier<readonly Notice[]>([]);
 

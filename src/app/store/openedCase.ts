@@ -1,5 +1,5 @@
 import { Notifier } from "./notifier";
-import type { ViewName } from "./pageState";
+import type { ViewName } from "./viewNames";
 
 /** The case file that was opened or saved last, whole: its keys that no view has changed are saved as they were. */
 export interface OpenedCase {

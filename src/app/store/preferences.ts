@@ -27,8 +27,12 @@ export function keepPreferences(): void {
   });
 }
 
-export function setUnit(kind: QuantityKind, unit: string): void {
-  preferences.patch({ units: { ...preferences.value.units, [kind]: unit } });
+/** Takes the units that are chosen at the fields of the page. */
+export function followUnits(page: EventTarget): void {
+  page.addEventListener("unit-change", (event) => {
+    const { kind, unit } = (event as CustomEvent<{ readonly kind: QuantityKind; readonly unit: string }>).detail;
+    preferences.patch({ units: { ...preferences.value.units, [kind]: unit } });
+  });
 }
 
 function readStored(): Preferences {

@@ -6,14 +6,21 @@ let stay: object | null = null;
 /** Which stay made a version. */
 const madeIn = new WeakMap<object, object>();
 
-/** Called with every key that changes a field's text. */
+/** A field's text changes: its stay begins, or goes on. */
 export function keepTyping(): void {
   stay ??= {};
 }
 
-/** Called when a field is left or its text confirmed. */
+/** A field is left or its text confirmed. */
 export function endTyping(): void {
   stay = null;
+}
+
+/** Follows the fields of the page, whatever component they are in. */
+export function followFields(page: EventTarget): void {
+  // Before any component hears of the new value and makes a version of it.
+  page.addEventListener("quantity-change", keepTyping, { capture: true });
+  page.addEventListener("quantity-leave", endTyping);
 }
 
 /** Adds a version; what is typed in one stay in a field is one step, so that undo does not go back digit by digit. */

@@ -1,12 +1,12 @@
 import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
-import type { PuckBench } from "../puck/puckBench";
+import type { PuckAnswers } from "../puck/puckAnswers";
 import type { TrialPuckInputs } from "./trialInputs";
 
 /** What the drags from the puck view are of. */
 export const puckViewDragMeaning = "Drag over the baseline's, weighted by attitude and averaged (from the puck view)";
 
 /** Drags over the baseline's by the pucks' names, of what the puck view has solved: baseline, candidate and pins. */
-export function puckViewDrags({ solved, pins }: Pick<PuckBench, "solved" | "pins">): Map<string, number> {
+export function puckViewDrags({ solved, pins }: Pick<PuckAnswers, "solved" | "pins">): Map<string, number> {
   const drags = new Map<string, number>();
   const add = ({ name, comparisons }: PuckResult) => {
     const index = comparisons[0]?.overall.index.best;

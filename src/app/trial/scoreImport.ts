@@ -1,13 +1,9 @@
 import { readScores } from "../../../shared/jobs/trial/readScores";
 import { readCsvTable } from "../../../shared/tables/csvTable";
 import { tableProblemText } from "../../../shared/tables/dataTable";
-import { Notifier } from "../store/notifier";
 import { planOf, setupOf } from "./trialBlock";
 import { cellsOf } from "./trialCaseText";
 import type { ScoreCell, TrialInputs } from "./trialInputs";
-
-/** The text of a table that is being imported; kept until it is taken or cleared. */
-export const scoreImport = new Notifier<string>("");
 
 export interface ImportReading {
   /** Everything that is wrong, by row and column. */

@@ -1,31 +1,26 @@
 import * as z from "zod";
-import { caseVersion } from "../../../shared/document/caseVersion";
 import { parseDocument } from "../../../shared/document/parseDocument";
 import { placeScores } from "../../../shared/jobs/trial/placeScores";
 import { resolveTrial, standardPower, standardSimulations, trialSetup } from "../../../shared/jobs/trial/resolveTrial";
 import { type TrialBlockDocument, trialBlockDocument } from "../../../shared/jobs/trial/trialBlockDocument";
 import { trialPlan } from "../../../shared/jobs/trial/trialPlan";
-import type { Problem } from "../../../shared/result";
 import { type DataTable, tableProblemText } from "../../../shared/tables/dataTable";
+import { type CaseReading, caseTextOf } from "../view/caseText";
 import { trialBlock } from "./trialBlock";
 import { cellKey, newTrial, type ScoreCell, standardPowerInputs, type TrialInputs } from "./trialInputs";
-
-export type TrialReading =
-  | { readonly ok: true; readonly value: TrialInputs }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** The keys of a case file that a trial needs; what else the case has is other views' business. */
 const trialCase = z.object({ title: z.string().max(200).optional(), trial: trialBlockDocument.optional() });
 
 /** Reads the trial of a case file. Scores that are typed but no score are kept as they are; the view shows them so. */
-export function readTrialCase(text: string): TrialReading {
+export function readTrialCase(text: string): CaseReading<TrialInputs> {
   const parsed = parseDocument(text, trialCase);
   if (!parsed.ok) return parsed;
   const { title = newTrial.title, trial } = parsed.value;
   return trial === undefined ? { ok: true, value: { ...newTrial, title } } : trialInputs(title, trial);
 }
 
-function trialInputs(title: string, block: TrialBlockDocument): TrialReading {
+function trialInputs(title: string, block: TrialBlockDocument): CaseReading<TrialInputs> {
   const { scores, ...setup } = block;
   const resolved = resolveTrial(setup);
   if (!resolved.ok) return resolved;
@@ -115,5 +110,5 @@ export function cellsOf(table: DataTable, inputs: TrialInputs): TakenCells {
 
 /** The inputs as a case file of their own. */
 export function trialCaseText(inputs: TrialInputs): string {
-  return JSON.stringify({ wakewrightCase: caseVersion, title: inputs.title, trial: trialBlock(inputs) });
+  return caseTextOf(inputs.title, { trial: trialBlock(inputs) });
 }

@@ -1,33 +1,15 @@
 import type { TunnelBlockDocument } from "../../../shared/jobs/tunnel/tunnelBlockDocument";
-import { csvOfTable, readCsvTable } from "../../../shared/tables/csvTable";
+import { readCsvTable } from "../../../shared/tables/csvTable";
 import type { DataTable } from "../../../shared/tables/dataTable";
 import { Notifier } from "../store/notifier";
 import { guessedColumns } from "./guessedColumns";
-import { tableInCase } from "./openTunnelCase";
+import type { TableDrafts } from "./tableEdits";
 import { type TableKey, type TablePart, tableKinds } from "./tableKinds";
-import { changeBlock, presentTunnel } from "./tunnelBench";
-
-/** Text that cannot be taken as a table yet, as it was typed, with the reason. */
-interface TableDraft {
-  readonly text: string;
-  readonly message: string;
-}
+import { changeBlock, tunnelBench } from "./tunnelBench";
+import { tableInCase } from "./withTables";
 
 /** The drafts; where there is none the block's own table is shown. */
-export const tableDrafts = new Notifier<Readonly<Partial<Record<TableKey, TableDraft>>>>({});
-
-/** A table of the present block; undefined when it has none. */
-export function tablePart(block: TunnelBlockDocument, key: TableKey): TablePart | undefined {
-  return block[key];
-}
-
-/** The text of a table as it is edited. */
-export function tableText(key: TableKey): string {
-  const draft = tableDrafts.value[key];
-  if (draft !== undefined) return draft.text;
-  const data = tablePart(presentTunnel().block, key)?.data;
-  return data === undefined || typeof data === "string" ? "" : csvOfTable(data);
-}
+export const tableDrafts = new Notifier<TableDrafts>({});
 
 /** Takes a table's text: into the block where it is a table, else as a draft. An empty text takes the table away. */
 export function takeTable(key: TableKey, text: string): void {
@@ -42,7 +24,7 @@ export function takeTable(key: TableKey, text: string): void {
   }
   tableDrafts.patch({ [key]: undefined });
   const kind = tableKinds[key];
-  const before = tablePart(presentTunnel().block, key);
+  const before: TablePart | undefined = tunnelBench.present.block[key];
   if (before !== undefined && typeof before.data !== "string" && sameColumns(before.data, table.value)) {
     replace(key, { ...before, data: tableInCase(table.value) });
     return;
@@ -60,21 +42,13 @@ export function takeTable(key: TableKey, text: string): void {
 /** Takes a table out of the block, and what was typed for it. */
 export function takeAway(key: TableKey): void {
   tableDrafts.patch({ [key]: undefined });
-  if (tablePart(presentTunnel().block, key) !== undefined) changeBlock({ [key]: undefined });
+  if (tunnelBench.present.block[key] !== undefined) changeBlock({ [key]: undefined });
 }
 
 /** Changes what a table of the block has besides its rows; undefined takes a key away. */
 export function changeTable(key: TableKey, change: Partial<TablePart>): void {
-  const before = tablePart(presentTunnel().block, key);
+  const before: TablePart | undefined = tunnelBench.present.block[key];
   if (before !== undefined) replace(key, { ...before, ...change });
-}
-
-/** Names the column that holds a key, and its unit; an empty name leaves the key to be found by its own name. */
-export function mapColumn(key: TableKey, columnKey: string, column: string, unit?: string): void {
-  const { [columnKey]: _old, ...others } = tablePart(presentTunnel().block, key)?.columns ?? {};
-  changeTable(key, {
-    columns: column === "" ? others : { ...others, [columnKey]: unit === undefined ? { column } : { column, unit } },
-  });
 }
 
 function replace(key: TableKey, part: TablePart): void {

@@ -109,17 +109,19 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     const parsed = readCsvTable(filled.join("\n"));
     if (!parsed.ok) throw new Error(parsed.problem.message);
     expect(readRunTable(parsed.value, {}, null).problems).toEqual([]);
-    const file = page.locator("ww-tunnel-data input[type=file]");
+    const file = page.locator("ww-tunnel-view .is-data input[type=file]");
     await file.setInputFiles({ name: "sheet.csv", mimeType: "text/csv", buffer: Buffer.from(filled.join("\r\n")) });
     await page
-      .locator("ww-tunnel-data .reading", { hasText: `${lines.length - 1} of ${lines.length - 1} rows are used` })
+      .locator("ww-tunnel-view .is-data .reading", {
+        hasText: `${lines.length - 1} of ${lines.length - 1} rows are used`,
+      })
       .waitFor();
-    expect(await page.locator("ww-tunnel-data .error").count()).toBe(0);
+    expect(await page.locator("ww-tunnel-view .is-data .error").count()).toBe(0);
 
     const logger =
       "\uFEFFArt;Kraft [N];v (km/h);T [K]\r\nzero;0,01;;293,15\r\nmodel;0,81;108;293,15\r\nmodel;0.99;108;293,15\r\nmodel;0,80;108,5;x\r\n";
     await file.setInputFiles({ name: "logger.csv", mimeType: "text/csv", buffer: Buffer.from(logger) });
-    const errors = page.locator("ww-tunnel-data .reading .error");
+    const errors = page.locator("ww-tunnel-view .is-data .reading .error");
     await errors
       .filter({ hasText: "no column holds forceNewtons; the columns are Art, Kraft [N], v (km/h), T [K]" })
       .waitFor();
@@ -131,14 +133,16 @@ export function tunnelViewScenarios(stage: () => Stage): void {
     expect(await page.locator("#tunnel-runs").inputValue()).toContain("model;0.99;108;293,15");
     await page.locator("#tunnel-runs").fill(logger.slice(1).replace("0.99", "0,79").replace(";x", ";293,2"));
     await page.locator("#tunnel-runs").blur();
-    await page.locator("ww-tunnel-data .reading", { hasText: "4 of 4 rows are used; decimal mark: comma" }).waitFor();
+    await page
+      .locator("ww-tunnel-view .is-data .reading", { hasText: "4 of 4 rows are used; decimal mark: comma" })
+      .waitFor();
     await eventually(async () => (await shownPoints(page)).length === 1, "the mapped table is reduced");
     await page.getByLabel("Use row 4").uncheck();
-    await page.locator("ww-tunnel-data .reading", { hasText: "Left out on purpose: row 4" }).waitFor();
+    await page.locator("ww-tunnel-view .is-data .reading", { hasText: "Left out on purpose: row 4" }).waitFor();
 
     await page.locator("#tunnel-runs").fill("a,a\n1,2\n");
     await page.locator("#tunnel-runs").blur();
-    await page.locator("ww-tunnel-data .error", { hasText: 'the column name "a" stands twice' }).waitFor();
+    await page.locator("ww-tunnel-view .is-data .error", { hasText: 'the column name "a" stands twice' }).waitFor();
     expect(await page.locator("#tunnel-runs").inputValue()).toBe("a,a\n1,2\n");
 
     const leftOut = page.locator("#tunnel-left-out");
@@ -158,7 +162,7 @@ export function tunnelViewScenarios(stage: () => Stage): void {
       await page.locator(`${plot} .scatterlayer .trace`).first().waitFor({ state: "attached", timeout: 60_000 });
     }
     await page.locator("#plot-tunnel-drag").getByRole("button", { name: "Table of" }).click();
-    await page.locator("ww-tunnel-data summary").click();
+    await page.locator("ww-tunnel-view .is-data summary").click();
     await page.getByRole("button", { name: "Add a correlation" }).click();
     await expectAccessible(page);
     const [first] = await shownPoints(page);

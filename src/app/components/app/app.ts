@@ -1,11 +1,24 @@
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { html, nothing, type PropertyValues } from "lit";
 import { customElement, state } from "lit/decorators.js";
-import { loadPart } from "../../engine/viewRegistry";
+import type { SectionSpec } from "../../../../shared/engine/geometry/sectionSpec";
+import "../../cases/caseEvents";
+import { CasesDesk } from "../../cases/casesDesk";
+import { openCase } from "../../cases/openCase";
+import { loadDemoCase } from "../../files/demoCases";
 import { cautions } from "../../reference/cautions";
-import { tell } from "../../store/notices";
-import { closeDialog, pageState, type ViewName, viewTexts } from "../../store/pageState";
+import { ofFamily } from "../../section/sectionFields";
+import { pinPresent, workbench } from "../../section/workbench";
+import { dismiss, notices, tell } from "../../store/notices";
+import { closeDialog, pageState } from "../../store/pageState";
+import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
+import { type ViewName, viewTexts } from "../../store/viewNames";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { Hearing } from "../../view/hearing";
+import { LightElement } from "../../view/lightElement";
+import { ShownPart } from "../../view/shownPart";
+import type { ViewElement } from "../../view/viewElement";
+import { loadPart } from "../../view/viewRegistry";
 import "../cases-dialog/cases-dialog";
 import "../dialog/dialog";
 import "../glossary/glossary";
@@ -16,27 +29,47 @@ import "../notice-area/notice-area";
 import "../section-view/section-view";
 import { appStyles } from "./app.styles";
 import { laterViewNames, laterViews } from "./laterViews";
-import type { ReportingView } from "./reportingView";
+
+const demoName = "harbour-league-puck.json";
 
 /** The whole page. In the light DOM, because the plots inside it must be. */
 @customElement("ww-app")
-export class App extends LitElement {
-  private readonly view = new StoreController(this, pageState, (value) => value.view);
+export class App extends LightElement {
+  private readonly page = new StoreController(this, pageState, (value) => value);
+  private readonly theme = new StoreController(this, preferences, (value) => value.theme);
+  private readonly notices = new StoreController(this, notices, (value) => value);
+  private readonly shown = new ShownPart(this);
+  private readonly cases = new CasesDesk(this);
   /** Views whose program was loaded; they stay. */
   @state() private loaded: ReadonlySet<ViewName> = new Set(["section"]);
-  private readonly dialog = new StoreController(this, pageState, (value) => value.dialog);
 
   constructor() {
     super();
     adoptDocumentStyles(appStyles);
-  }
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
+    new Hearing(this, {
+      "view-choose": (view) => pageState.patch({ view }),
+      "view-step": (step) => this.shown.part?.[step](),
+      "theme-choose": (theme) => preferences.patch({ theme }),
+      "print-report": () => this.printReport(),
+      "notice-dismiss": dismiss,
+      "open-dialog": (dialog) => {
+        pageState.patch({ dialog });
+        if (dialog === "cases") this.cases.open();
+      },
+      "close-dialog": closeDialog,
+      "cases-rename": (title) => this.shown.part?.rename(title),
+      "cases-choose": ({ view, isChosen }) => this.cases.choose(view, isChosen),
+      "cases-save": (where) => void this.cases.save(where),
+      "cases-reopen": (stored) => void this.cases.reopen(stored),
+      "cases-forget": (stored) => void this.cases.forget(stored),
+      "guide-step": (step) => void this.guide(step),
+      "section-change": (change) => workbench.change(change),
+      "section-pin": pinPresent,
+    });
   }
 
   protected override willUpdate(_: PropertyValues): void {
-    const view = this.view.value;
+    const { view } = this.page.value;
     if (view === "section" || this.loaded.has(view)) return;
     Promise.all([loadPart(view), laterViews[view].load()]).then(
       () => {
@@ -50,12 +83,23 @@ export class App extends LitElement {
   }
 
   private printReport(): void {
-    void this.querySelector<ReportingView>(`main[data-view="${this.view.value}"] > *`)?.printReport();
+    void this.querySelector<ViewElement>(`main[data-view="${this.page.value.view}"] > *`)?.printReport();
+  }
+
+  private async guide(step: "demo" | "round"): Promise<void> {
+    if (step === "demo") await openCase(demoName, await loadDemoCase(demoName));
+    const section: SectionSpec =
+      step === "demo"
+        ? { family: "roundedRectangle", length: 0.08, height: 0.03, edgeRadius: 0.005 }
+        : ofFamily("stadium", workbench.present.section);
+    workbench.change({ section, sectionName: null });
   }
 
   protected override render() {
-    const view = this.view.value;
-    return html`<ww-masthead @print-report=${this.printReport}></ww-masthead>
+    const { view, dialog } = this.page.value;
+    const look = this.shown.part?.look() ?? null;
+    const { cases } = this;
+    return html`<ww-masthead .look=${look} .view=${view} .theme=${this.theme.value}></ww-masthead>
       ${this.loaded.has(view) ? nothing : html`<p class="loading" role="status">Loading the view ${viewTexts[view]} ...</p>`}
       ${laterViewNames.map((name) => (this.loaded.has(name) ? html`<main data-view=${name} ?hidden=${view !== name}>${laterViews[name].render()}</main>` : nothing))}
       <main data-view="section" ?hidden=${view !== "section"}><ww-section-view></ww-section-view></main>
@@ -63,17 +107,17 @@ export class App extends LitElement {
         <h2>Cautions</h2>
         <ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
       </footer>
-      <ww-notice-area></ww-notice-area>
-      <ww-dialog heading="Cases" ?open=${this.dialog.value === "cases"} @close=${closeDialog}>
-        <ww-cases-dialog .open=${this.dialog.value === "cases"}></ww-cases-dialog>
+      <ww-notice-area .notices=${this.notices.value}></ww-notice-area>
+      <ww-dialog heading="Cases" ?open=${dialog === "cases"} @close=${closeDialog}>
+        <ww-cases-dialog .caseTitle=${look?.title ?? ""} .shown=${view} .offered=${cases.offered} .chosen=${cases.chosen} .saved=${cases.saved} .recent=${cases.recent} .link=${cases.link} .said=${cases.said} .problems=${cases.problems}></ww-cases-dialog>
       </ww-dialog>
-      <ww-dialog heading="Import a contour" ?open=${this.dialog.value === "import"} @close=${closeDialog}>
+      <ww-dialog heading="Import a contour" ?open=${dialog === "import"} @close=${closeDialog}>
         <ww-import-dialog></ww-import-dialog>
       </ww-dialog>
-      <ww-dialog heading="First steps" ?open=${this.dialog.value === "guide"} @close=${closeDialog}>
+      <ww-dialog heading="First steps" ?open=${dialog === "guide"} @close=${closeDialog}>
         <ww-guide></ww-guide>
       </ww-dialog>
-      <ww-dialog heading="Glossary" ?open=${this.dialog.value === "glossary"} @close=${closeDialog}>
+      <ww-dialog heading="Glossary" ?open=${dialog === "glossary"} @close=${closeDialog}>
         <ww-glossary></ww-glossary>
       </ww-dialog>`;
   }

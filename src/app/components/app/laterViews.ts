@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from "lit";
-import type { ViewName } from "../../store/pageState";
+import type { ViewName } from "../../store/viewNames";
 
-/** A view whose program is loaded when it is first asked for. What it renders is one element, a `ReportingView`. */
+/** A view whose program is loaded when it is first asked for. What it renders is one element, a `ViewElement`. */
 export interface LaterView {
   readonly load: () => Promise<unknown>;
   readonly render: () => TemplateResult;

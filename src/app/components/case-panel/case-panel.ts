@@ -1,52 +1,31 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
-import { largestCaseBytes } from "../../../../shared/document/limits";
+import { customElement, property } from "lit/decorators.js";
 import type { Problem } from "../../../../shared/result";
-import { cancelCase, runCaseFile } from "../../engine/caseRunning";
-import { openCase } from "../../engine/openCase";
+import { chooseCaseFile } from "../../files/chooseCaseFile";
 import { demoCases, loadDemoCase } from "../../files/demoCases";
-import { caseRun } from "../../store/caseRun";
-import { StoreController } from "../../store/storeController";
+import { type CaseRun, noCase } from "../../section/caseRun";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
+import { emit } from "../../view/emit";
+import { problemList } from "../fault-list/faultList";
 import { casePanelStyles } from "./case-panel.styles";
 
-/** Opens a case file, runs it in the worker, and shows how far it is. */
+/** Opens a case file, runs it in the worker, and shows how far it is. Sends `case-file`, `case-refused` and `section-case`. */
 @customElement("ww-case-panel")
 export class CasePanel extends LitElement {
   static override styles = [controlStyles, panelStyles, casePanelStyles];
 
-  private readonly run = new StoreController(this, caseRun, (value) => value);
-  @state() private problems: readonly Problem[] = [];
-
-  private async open(fileName: string, text: Promise<string>): Promise<void> {
-    try {
-      this.problems = await openCase(fileName, await text);
-    } catch {
-      this.problems = [{ code: "load", message: `${fileName} could not be loaded.` }];
-    }
-  }
+  @property({ attribute: false }) run: CaseRun = noCase;
+  /** Why the file that was chosen last could not be opened. */
+  @property({ attribute: false }) problems: readonly Problem[] = [];
 
   private chooseDemo(event: Event): void {
     const fileName = (event.target as HTMLSelectElement).value;
-    if (fileName !== "") void this.open(fileName, loadDemoCase(fileName));
-  }
-
-  private chooseFile(event: Event): void {
-    const input = event.target as HTMLInputElement;
-    const file = input.files?.[0];
-    input.value = "";
-    if (!file) return;
-    if (file.size > largestCaseBytes) {
-      const message = `${file.name} has ${file.size} bytes; a case file must have at most ${largestCaseBytes}.`;
-      this.problems = [{ code: "size", message }];
-    } else {
-      void this.open(file.name, file.text());
-    }
+    if (fileName !== "") emit(this, "case-file", { fileName, text: loadDemoCase(fileName) });
   }
 
   protected override render() {
-    const run = this.run.value;
+    const run = this.run;
     const share = run.total > 0 ? run.done / run.total : 0;
     const problems = [...this.problems, ...run.problems];
     return html`<section aria-labelledby="heading">
@@ -64,14 +43,14 @@ export class CasePanel extends LitElement {
         </div>
         <div class="buttons">
           <label class="file">
-            <input class="unseen" type="file" accept=".json,application/json" @change=${this.chooseFile} />
+            <input class="unseen" type="file" accept=".json,application/json" @change=${chooseCaseFile} />
             <span>Open a case file ...</span>
           </label>
           ${
             run.status === "running"
-              ? html`<button type="button" class="cancel" @click=${cancelCase}>Cancel</button>`
+              ? html`<button type="button" class="cancel" @click=${() => emit(this, "section-case", "cancel")}>Cancel</button>`
               : run.text !== ""
-                ? html`<button type="button" class="is-main run" @click=${() => runCaseFile(run.fileName, run.title, run.text)}>${run.status === "idle" ? "Run the case" : "Run again"}</button>`
+                ? html`<button type="button" class="is-main run" @click=${() => emit(this, "section-case", "run")}>${run.status === "idle" ? "Run the case" : "Run again"}</button>`
                 : nothing
           }
         </div>
@@ -84,18 +63,13 @@ export class CasePanel extends LitElement {
               <p class="hint" role="status">${this.statusText()}</p>
             </div>`
         }
-        ${
-          problems.length > 0
-            ? html`<ul class="error" role="alert">${problems.slice(0, 8).map((problem) => html`<li>${problem.message}</li>`)}
-              ${problems.length > 8 ? html`<li>and ${problems.length - 8} more</li>` : nothing}</ul>`
-            : nothing
-        }
+        ${problemList(problems)}
       </div>
     </section>`;
   }
 
   private statusText(): string {
-    const { status, done, total, label, rows, results } = this.run.value;
+    const { status, done, total, label, rows, results } = this.run;
     const failed = rows.filter((row) => !row.converged).length;
     switch (status) {
       case "idle":

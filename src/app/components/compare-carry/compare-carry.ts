@@ -1,31 +1,32 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import { correctionLabel, type RegimeFactor } from "../../../../shared/jobs/evidence/carriedCorrection";
-import { answerOf, changeComparison, compareBench, selectedSet } from "../../compare/compareBench";
+import type { MeasuredSetInputs } from "../../compare/compareInputs";
+import { noAnswer, type SetAnswer } from "../../compare/setAnswer";
 import { shortNumber } from "../../plots/curveRow";
-import { StoreController } from "../../store/storeController";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
 
-/** Carries the chosen set's offset to designs of the same family in the section view, always with a label. */
+/** Carries the chosen set's offset to designs of the same family in the section view, always with a label. Sends `compare-carry`. */
 @customElement("ww-compare-carry")
-export class CompareCarry extends LitElement {
-  private readonly bench = new StoreController(this, compareBench, (value) => value);
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+export class CompareCarry extends LightElement {
+  @property({ attribute: false }) set: MeasuredSetInputs | null = null;
+  /** What is known of the set. */
+  @property({ attribute: false }) known: SetAnswer = noAnswer;
+  /** True when the set's offset is the one that is carried. */
+  @property({ attribute: false }) isCarried = false;
 
   protected override render() {
-    const set = selectedSet(this.bench.value);
-    const { answer } = answerOf(this.bench.value, set);
+    const { set, isCarried } = this;
+    const { answer } = this.known;
     if (set === null || answer === null) return nothing;
     const { correction, result } = answer;
-    const isCarried = this.bench.value.history.present.carriedSet === set.name;
     return html`<section class="view-section compare-section" aria-labelledby="compare-carry-heading">
       <h2 id="compare-carry-heading">Carry the offset</h2>
       ${
         correction === null
           ? html`<p>${result.factorsLeftOut.join(" ")}</p>`
-          : html`<label><input type="checkbox" .checked=${isCarried} @change=${(event: Event) => changeComparison({ carriedSet: (event.target as HTMLInputElement).checked ? set.name : null })} />
+          : html`<label><input type="checkbox" .checked=${isCarried} @change=${(event: Event) => emit(this, "compare-carry", (event.target as HTMLInputElement).checked ? set.name : null)} />
               Show it on designs of the same family in the section view, beside the engine's own result</label>
             ${this.renderFactors(result.factors)}
             ${result.factorsLeftOut.length > 0 ? html`<ul class="hint">${result.factorsLeftOut.map((reason) => html`<li>${reason}</li>`)}</ul>` : nothing}

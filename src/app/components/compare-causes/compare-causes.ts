@@ -1,24 +1,21 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import { causeCaution } from "../../../../shared/jobs/evidence/causeSteps";
 import { causeSentence, causeValueText } from "../../../../shared/jobs/evidence/causeText";
-import { answerOf, compareBench, type SetAnswer, selectedSet } from "../../compare/compareBench";
 import type { MeasuredSetInputs } from "../../compare/compareInputs";
-import { cancelSearch, searchCauses, showCause } from "../../compare/comparing";
-import { StoreController } from "../../store/storeController";
+import { noAnswer, type SetAnswer } from "../../compare/setAnswer";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
 
-/** Settings that would explain the chosen set's disagreement: searched on demand, ranked, each to be laid over the plot. */
+/** Settings that would explain the chosen set's disagreement: searched on demand, ranked, each to be laid over the plot. Sends `compare-search`, `compare-stop`, `compare-cause`. */
 @customElement("ww-compare-causes")
-export class CompareCauses extends LitElement {
-  private readonly bench = new StoreController(this, compareBench, (value) => value);
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+export class CompareCauses extends LightElement {
+  @property({ attribute: false }) set: MeasuredSetInputs | null = null;
+  /** What is known of the set. */
+  @property({ attribute: false }) known: SetAnswer = noAnswer;
 
   protected override render() {
-    const set = selectedSet(this.bench.value);
-    const known = answerOf(this.bench.value, set);
+    const { set, known } = this;
     if (set === null || known.answer === null) return nothing;
     const isApart = known.answer.result.exceedingCount > 0;
     return html`<section class="view-section compare-section" aria-labelledby="compare-causes-heading">
@@ -30,25 +27,27 @@ export class CompareCauses extends LitElement {
   }
 
   private renderSearch(set: MeasuredSetInputs, { search, shown }: SetAnswer, isApart: boolean) {
-    if (search?.status === "running") {
-      return html`<div class="line"><progress max=${search.total} value=${search.done} aria-label="Search for causes"></progress>
-          <button type="button" @click=${cancelSearch}>Cancel</button></div>
-        <p class="hint" role="status">${search.label}</p>`;
+    if (search.status === "pending") {
+      const { total = 1, done = 0, label = "solving the design" } = search.step ?? {};
+      return html`<div class="line"><progress max=${total} value=${done} aria-label="Search for causes"></progress>
+          <button type="button" @click=${() => emit(this, "compare-stop")}>Cancel</button></div>
+        <p class="hint" role="status">${label}</p>`;
     }
-    const isDone = search?.status === "done";
-    return html`<div class="line"><button type="button" class=${isDone || !isApart ? "" : "is-main"} @click=${() => searchCauses(set)}>${isDone ? "Look again" : isApart ? "Look for causes" : "Look for a better fit"}</button></div>
-      <p class="hint" role="status">${search === null || isDone ? nothing : search.message}</p>
+    const causes = search.status === "complete" ? (search.last?.result ?? []) : null;
+    const isDone = causes !== null;
+    return html`<div class="line"><button type="button" class=${isDone || !isApart ? "" : "is-main"} @click=${() => emit(this, "compare-search", set)}>${isDone ? "Look again" : isApart ? "Look for causes" : "Look for a better fit"}</button></div>
+      <p class="hint" role="status">${search.status === "error" ? search.problems[0].message : nothing}</p>
       ${
-        search?.status !== "done"
+        causes === null
           ? nothing
           : html`<p class="caution">${causeCaution}</p>
-          <ol class="causes">${search.causes.map(
+          <ol class="causes">${causes.map(
             (cause) => html`<li data-cause=${cause.key}>
               <span>${causeSentence(cause)}</span>
               ${
                 cause.explainedShare === 0
                   ? nothing
-                  : html`<button type="button" aria-pressed=${shown?.cause === cause} @click=${() => showCause(set, shown?.cause === cause ? null : cause)}>Show ${causeValueText(cause.key, cause.value)}</button>`
+                  : html`<button type="button" aria-pressed=${shown?.cause === cause} @click=${() => emit(this, "compare-cause", { set, cause: shown?.cause === cause ? null : cause })}>Show ${causeValueText(cause.key, cause.value)}</button>`
               }
             </li>`,
           )}</ol>`

@@ -1,30 +1,28 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { causeValueText } from "../../../../shared/jobs/evidence/causeText";
-import { answerOf, compareBench, selectedSet } from "../../compare/compareBench";
+import type { MeasuredSetInputs } from "../../compare/compareInputs";
 import { overlayFigure } from "../../compare/overlayFigure";
 import { residualFigure } from "../../compare/residualFigure";
+import { noAnswer, type SetAnswer } from "../../compare/setAnswer";
 import type { PlotFigure } from "../../plots/plotFigure";
-import { pageState } from "../../store/pageState";
-import { StoreController } from "../../store/storeController";
-import { darkPalette, lightPalette, type Palette } from "../../style/palette";
+import { lightPalette, type Palette } from "../../style/palette";
+import { problemList } from "../fault-list/faultList";
 import "../plot/plot";
+import { LightElement } from "../../view/lightElement";
 import { type PlotPicture, pageWide, picturesDrawn, plotPictures } from "../report/plotPictures";
 
 /** Measured over predicted drag, and the residuals. In the light DOM for its plots. */
 @customElement("ww-compare-plots")
-export class ComparePlots extends LitElement {
-  private readonly bench = new StoreController(this, compareBench, (value) => value);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class ComparePlots extends LightElement {
+  @property({ attribute: false }) set: MeasuredSetInputs | null = null;
+  /** What is known of the set. */
+  @property({ attribute: false }) known: SetAnswer = noAnswer;
+  @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private pictures: readonly PlotPicture[] = [];
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
   private figures(palette: Palette): PlotFigure[] {
-    const set = selectedSet(this.bench.value);
-    const { answer, shown } = answerOf(this.bench.value, set);
+    const { answer, shown } = this.known;
     if (answer === null) return [];
     const input = {
       result: answer.result,
@@ -41,13 +39,13 @@ export class ComparePlots extends LitElement {
   }
 
   protected override render() {
-    const set = selectedSet(this.bench.value);
-    const { problems } = answerOf(this.bench.value, set);
+    const { set } = this;
+    const { problems } = this.known;
     if (set === null) return nothing;
-    const [overlay, residuals] = this.figures(this.isDark.value ? darkPalette : lightPalette);
+    const [overlay, residuals] = this.figures(this.palette);
     return html`<section class="view-section compare-section" aria-labelledby="compare-plots-heading">
       <h2 id="compare-plots-heading">${set.name} against the prediction</h2>
-      ${problems.length > 0 ? html`<ul class="error" role="alert">${problems.slice(0, 8).map(({ message }) => html`<li>${message}</li>`)}</ul>` : nothing}
+      ${problemList(problems)}
       <div class="plots">
         <ww-plot id="plot-measured" .figure=${overlay ?? null} empty="Comparing ..."></ww-plot>
         <ww-plot id="plot-residuals" .figure=${residuals ?? null} empty="Comparing ..."></ww-plot>

@@ -1,34 +1,25 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import { kindWords } from "../../../../shared/jobs/evidence/comparisonTable";
-import { addSet, answerOf, compareBench, removeSet, selectedSet } from "../../compare/compareBench";
 import type { MeasuredSetInputs } from "../../compare/compareInputs";
-import { openDemoComparison } from "../../compare/compareKeeping";
 import { publishedCurves, publishedSet } from "../../compare/publishedSets";
-import { tunnelOffer } from "../../compare/tunnelOffer";
-import { StoreController } from "../../store/storeController";
+import { answerOf, type SetAnswers } from "../../compare/setAnswer";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
 
-/** The measurement sets: which there are, which is looked at, and where more can be had. */
+/** The measurement sets: which there are, which is looked at, and where more can be had. Sends `compare-select`, `-remove`, `-add`, `-demo`. */
 @customElement("ww-compare-sets")
-export class CompareSets extends LitElement {
-  private readonly bench = new StoreController(this, compareBench, (value) => value);
-  private readonly offer = new StoreController(this, tunnelOffer, (value) => value);
-  @state() private problem = "";
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
-  private async openDemo(): Promise<void> {
-    try {
-      this.problem = (await openDemoComparison())[0]?.message ?? "";
-    } catch {
-      this.problem = "The demonstration could not be loaded.";
-    }
-  }
+export class CompareSets extends LightElement {
+  @property({ attribute: false }) sets: readonly MeasuredSetInputs[] = [];
+  @property({ attribute: false }) selected: MeasuredSetInputs | null = null;
+  @property({ attribute: false }) answers: SetAnswers = new Map();
+  /** A reduced test that the tunnel view offers; null without one. */
+  @property({ attribute: false }) offer: MeasuredSetInputs | null = null;
+  /** Why the demo could not be opened; empty when it could. */
+  @property() problem = "";
 
   private state(set: MeasuredSetInputs): string {
-    const { answer, problems } = answerOf(this.bench.value, set);
+    const { answer, problems } = answerOf(this.answers, set);
     if (problems.length > 0) return "cannot be compared";
     if (answer === null) return "being compared ...";
     const { comparedCount, exceedingCount } = answer.result;
@@ -39,9 +30,7 @@ export class CompareSets extends LitElement {
   }
 
   protected override render() {
-    const { sets } = this.bench.value.history.present;
-    const selected = selectedSet(this.bench.value);
-    const offer = this.offer.value;
+    const { sets, selected, offer } = this;
     return html`<section class="view-section compare-section" aria-labelledby="compare-sets-heading">
       <h2 id="compare-sets-heading">Measurements</h2>
       ${
@@ -50,10 +39,10 @@ export class CompareSets extends LitElement {
           : html`<ul class="sets">
             ${sets.map(
               (set) => html`<li>
-                <button type="button" aria-pressed=${set === selected} @click=${() => compareBench.patch({ selected: set.name })}>
+                <button type="button" aria-pressed=${set === selected} @click=${() => emit(this, "compare-select", set.name)}>
                   ${set.name}<small>${kindWords[set.kind]}; ${this.state(set)}</small>
                 </button>
-                <button type="button" class="is-quiet" @click=${() => removeSet(set)}>Remove<span class="unseen"> ${set.name}</span></button>
+                <button type="button" class="is-quiet" @click=${() => emit(this, "compare-remove", set)}>Remove<span class="unseen"> ${set.name}</span></button>
               </li>`,
             )}
           </ul>`
@@ -62,10 +51,10 @@ export class CompareSets extends LitElement {
         ${
           offer === null
             ? nothing
-            : html`<button type="button" @click=${() => addSet(offer)}>Take from the tunnel view: ${offer.name}</button>`
+            : html`<button type="button" @click=${() => emit(this, "compare-add", offer)}>Take from the tunnel view: ${offer.name}</button>`
         }
-        ${publishedCurves.map((curve) => html`<button type="button" @click=${() => addSet(publishedSet(curve))}>Add ${curve.name}</button>`)}
-        <button type="button" @click=${this.openDemo}>Harbour League demonstration (invented data)</button>
+        ${publishedCurves.map((curve) => html`<button type="button" @click=${() => emit(this, "compare-add", publishedSet(curve))}>Add ${curve.name}</button>`)}
+        <button type="button" @click=${() => emit(this, "compare-demo")}>Harbour League demonstration (invented data)</button>
       </div>
       ${this.problem === "" ? nothing : html`<p class="error" role="alert">${this.problem}</p>`}
     </section>`;

@@ -1,24 +1,18 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
+import type { SetResult } from "../../../../shared/jobs/evidence/comparisonResult";
 import { settingsText } from "../../../../shared/jobs/evidence/comparisonTable";
 import type { RegimeBias } from "../../../../shared/jobs/evidence/regimeBias";
-import { answerOf, compareBench, selectedSet } from "../../compare/compareBench";
-import { StoreController } from "../../store/storeController";
+import { LightElement } from "../../view/lightElement";
 
 /** The outcome in one sentence, what it was computed with, and bias and scatter by regime. */
 @customElement("ww-compare-tables")
-export class CompareTables extends LitElement {
-  private readonly bench = new StoreController(this, compareBench, (value) => value);
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+export class CompareTables extends LightElement {
+  @property({ attribute: false }) result: SetResult | null = null;
 
   protected override render() {
-    const set = selectedSet(this.bench.value);
-    const { answer } = answerOf(this.bench.value, set);
-    if (set === null || answer === null) return nothing;
-    const { result } = answer;
+    const { result } = this;
+    if (result === null) return nothing;
     return html`<section class="view-section compare-section" aria-labelledby="compare-tables-heading">
       <h2 id="compare-tables-heading">How far apart</h2>
       <p class="verdict ${result.exceedingCount > 0 ? "is-apart" : ""}">${result.verdict}</p>

@@ -1,36 +1,45 @@
 import { html, LitElement } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
+import { type Design, demoDesign } from "../../../../shared/case/design";
 import { roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../../shared/document/limits";
 import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
 import { resolveFluid } from "../../../../shared/engine/fluid/resolveFluid";
 import { type LayerMethodName, layerMethodNames } from "../../../../shared/engine/layer/layerMethodName";
+import type { SurfacePattern } from "../../../../shared/engine/pattern/surfacePattern";
+import type { Problem } from "../../../../shared/result";
 import { layerMethodTexts } from "../../reference/layerMethods";
 import { finishPresets, type Preset, presetOf, turbulencePresets } from "../../reference/presets";
-import { StoreController } from "../../store/storeController";
-import { changeDesign, workbench } from "../../store/workbench";
+import { firstTools } from "../../section/sectionTools";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
+import type { UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 import "../info-mark/info-mark";
 import "../pattern-panel/pattern-panel";
 import { fluidFields, fluidLabels, fluidOfKind } from "./fluidFields";
 
-/** Fluid, speed, turbulence and finish. */
+/** Fluid, speed, turbulence and finish. Sends `section-change`. */
 @customElement("ww-conditions-panel")
 export class ConditionsPanel extends LitElement {
   static override styles = [controlStyles, panelStyles];
 
-  private readonly design = new StoreController(this, workbench, (value) => value.history.present);
-  private readonly problem = new StoreController(this, workbench, (value) => value.problem);
+  @property({ attribute: false }) design: Design = demoDesign;
+  /** Why the design has no solution; null when all is well. */
+  @property({ attribute: false }) problem: Problem | null = null;
+  @property({ attribute: false }) pattern: SurfacePattern = firstTools.pattern;
+  /** Of the solved section, m; null before there is one. */
+  @property({ attribute: false }) perimeter: number | null = null;
+  @property({ attribute: false }) units: UnitPreferences = {};
 
   private problemOf(key: string): string {
-    const problem = this.problem.value;
+    const problem = this.problem;
     return problem?.field?.split(".").at(-1) === key ? problem.message : "";
   }
 
   protected override render() {
-    const { fluid, speed, turbulenceIntensity, sandGrainRoughness } = this.design.value;
+    const { fluid, speed, turbulenceIntensity, sandGrainRoughness } = this.design;
     const properties = resolveFluid(fluid);
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Stream and finish</h2><ww-info-mark topic="roughness"></ww-info-mark></div>
@@ -38,14 +47,16 @@ export class ConditionsPanel extends LitElement {
         <div class="row">
           <label for="fluid">Fluid</label>
           <select id="fluid" @change=${(event: Event) =>
-            changeDesign({ fluid: fluidOfKind((event.target as HTMLSelectElement).value as FluidSpec["kind"]) })}>
+            emit(this, "section-change", {
+              fluid: fluidOfKind((event.target as HTMLSelectElement).value as FluidSpec["kind"]),
+            })}>
             ${Object.entries(fluidLabels).map(
               ([kind, label]) => html`<option value=${kind} ?selected=${kind === fluid.kind}>${label}</option>`,
             )}
           </select>
         </div>
         ${fluidFields(fluid).map(
-          (field) => html`<ww-quantity-field
+          (field) => html`<ww-quantity-field .units=${this.units}
             label=${field.label}
             kind=${field.kind}
             .value=${field.value}
@@ -54,7 +65,7 @@ export class ConditionsPanel extends LitElement {
             .hint=${field.hint}
             .problem=${this.problemOf(field.key)}
             @quantity-change=${(event: QuantityChange) =>
-              changeDesign({ fluid: { ...fluid, [field.key]: event.detail.value } as FluidSpec })}
+              emit(this, "section-change", { fluid: { ...fluid, [field.key]: event.detail.value } as FluidSpec })}
           ></ww-quantity-field>`,
         )}
         <p class="hint">
@@ -64,7 +75,7 @@ export class ConditionsPanel extends LitElement {
               : ""
           }
         </p>
-        <ww-quantity-field
+        <ww-quantity-field .units=${this.units}
           label="Stream speed"
           kind="speed"
           .value=${speed}
@@ -72,35 +83,35 @@ export class ConditionsPanel extends LitElement {
           .highest=${speedBounds.to}
           above-lowest
           .problem=${this.problemOf("speed") || this.problemOf("reynolds")}
-          @quantity-change=${(event: QuantityChange) => changeDesign({ speed: event.detail.value })}
+          @quantity-change=${(event: QuantityChange) => emit(this, "section-change", { speed: event.detail.value })}
         ></ww-quantity-field>
         ${this.renderPresets("turbulence", "Turbulence", turbulencePresets, turbulenceIntensity, (value) =>
-          changeDesign({ turbulenceIntensity: value }),
+          emit(this, "section-change", { turbulenceIntensity: value }),
         )}
-        <ww-quantity-field
+        <ww-quantity-field .units=${this.units}
           label="Turbulence intensity, Tu"
           kind="fraction"
           .value=${turbulenceIntensity}
           .lowest=${0}
           .highest=${turbulenceBounds.to / 100}
           .problem=${this.problemOf("turbulenceIntensity")}
-          @quantity-change=${(event: QuantityChange) => changeDesign({ turbulenceIntensity: event.detail.value })}
+          @quantity-change=${(event: QuantityChange) => emit(this, "section-change", { turbulenceIntensity: event.detail.value })}
         ></ww-quantity-field>
         ${this.renderPresets("finish", "Finish", finishPresets, sandGrainRoughness, (value) =>
-          changeDesign({ sandGrainRoughness: value }),
+          emit(this, "section-change", { sandGrainRoughness: value }),
         )}
-        <ww-quantity-field
+        <ww-quantity-field .units=${this.units}
           label="Sand-grain roughness, ks"
           kind="length"
           .value=${sandGrainRoughness}
           .lowest=${0}
           .highest=${roughnessHeightBounds.to}
           .problem=${this.problemOf("sandGrainRoughnessRatio")}
-          @quantity-change=${(event: QuantityChange) => changeDesign({ sandGrainRoughness: event.detail.value })}
+          @quantity-change=${(event: QuantityChange) => emit(this, "section-change", { sandGrainRoughness: event.detail.value })}
         ></ww-quantity-field>
         <details>
           <summary>Estimate ks from a surface pattern</summary>
-          <ww-pattern-panel></ww-pattern-panel>
+          <ww-pattern-panel .pattern=${this.pattern} .perimeter=${this.perimeter} .units=${this.units}></ww-pattern-panel>
         </details>
         ${this.renderLayerMethod()}
       </div>
@@ -108,12 +119,12 @@ export class ConditionsPanel extends LitElement {
   }
 
   private renderLayerMethod() {
-    const { layerMethod = "integral" } = this.design.value;
+    const { layerMethod = "integral" } = this.design;
     return html`<div>
       <div class="row">
         <label for="layers">Boundary layers</label>
         <select id="layers" @change=${(event: Event) =>
-          changeDesign({ layerMethod: (event.target as HTMLSelectElement).value as LayerMethodName })}>
+          emit(this, "section-change", { layerMethod: (event.target as HTMLSelectElement).value as LayerMethodName })}>
           ${layerMethodNames.map(
             (name) =>
               html`<option value=${name} ?selected=${name === layerMethod}>${layerMethodTexts[name].label}</option>`,

@@ -1,8 +1,7 @@
 import { css, html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
+import type { LiveFloor } from "../../../../shared/engine/section/liveFloor";
 import { floorNotes } from "../../../../shared/engine/solve/floorNotes";
-import { StoreController } from "../../store/storeController";
-import { workbench } from "../../store/workbench";
 
 /** What to keep in mind about the figures of a section above a floor, on the screen and on paper; nothing in open water. */
 @customElement("ww-floor-notes")
@@ -28,10 +27,10 @@ export class FloorNotes extends LitElement {
     }
   `;
 
-  private readonly floor = new StoreController(this, workbench, ({ solved }) => solved?.solution.floor ?? null);
+  @property({ attribute: false }) floor: LiveFloor | null = null;
 
   protected override render() {
-    const floor = this.floor.value;
+    const { floor } = this;
     if (floor === null) return nothing;
     return html`<ul aria-label="Near the floor">${floorNotes(floor.gapRatio).map((note) => html`<li>${note}</li>`)}</ul>`;
   }

@@ -3,7 +3,7 @@ import type { FlowPicture } from "../../../../shared/engine/section/flowPicture"
 import type { LiveFloor } from "../../../../shared/engine/section/liveFloor";
 import { floorShape } from "../../drawing/floorShape";
 import type { StreamFrame } from "../../drawing/streamFrame";
-import type { Solved } from "../../store/workbench";
+import type { Solved } from "../../section/solved";
 import { quantityText, type UnitPreferences } from "../../units/units";
 
 /** Width and height of the drawing, view-box units. */

@@ -1,15 +1,15 @@
 import { html, LitElement, nothing, svg } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import { guard } from "lit/directives/guard.js";
+import { type Design, demoDesign } from "../../../../shared/case/design";
 import { type Handle, handles, heldValue } from "../../drawing/handles";
 import { localValues } from "../../drawing/localValues";
 import { type StreamFrame, streamFrame } from "../../drawing/streamFrame";
-import { preferences } from "../../store/preferences";
-import { ruleWindow } from "../../store/ruleWindow";
-import { StoreController } from "../../store/storeController";
-import { beginDrag, changeDesign, dragDesign, endDrag, type Solved, workbench } from "../../store/workbench";
+import type { RuleWindow } from "../../section/ruleWindow";
+import type { Solved } from "../../section/solved";
 import { controlStyles } from "../../style/sharedStyles";
-import { quantityText } from "../../units/units";
+import { quantityText, type UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
 import { floorWords } from "./floorDrawing";
 import { flowViewStyles } from "./flow-view.styles";
 import { legend } from "./legend";
@@ -18,15 +18,21 @@ import { stillDrawing } from "./stillDrawing";
 
 /**
  * The section in its stream: streamlines, wake, the kinds of layer on the surface, marks, and handles that change the
- * design by pointer or keyboard.
+ * design by pointer or keyboard. Sends `section-change`, `section-drag-begin`, `section-drag` and `section-drag-end`.
  */
 @customElement("ww-flow-view")
 export class FlowView extends LitElement {
   static override styles = [controlStyles, flowViewStyles];
 
-  private readonly bench = new StoreController(this, workbench, (value) => value);
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
-  private readonly rules = new StoreController(this, ruleWindow, (value) => value);
+  @property({ attribute: false }) design: Design = demoDesign;
+  @property({ attribute: false }) solved: Solved | null = null;
+  /** True while the drawing is of another design, which cannot be solved. */
+  @property({ type: Boolean }) stale = false;
+  /** Complete solutions drawn since the page was opened. */
+  @property({ type: Number }) solveCount = 0;
+  /** Ranges that handles are held in; null when they move freely. */
+  @property({ attribute: false }) rules: RuleWindow | null = null;
+  @property({ attribute: false }) units: UnitPreferences = {};
   @state() private width = 0;
   @state() private heldKey: string | null = null;
   @state() private local = "";
@@ -63,10 +69,7 @@ export class FlowView extends LitElement {
       this.reach = 1.25 ** steps;
     }
     const scale = Math.min(this.width * 0.2, this.height * 0.34) / this.reach;
-    return streamFrame(nodes.centroid, this.bench.value.history.present.incidence, scale, [
-      this.width * 0.36,
-      this.height * 0.5,
-    ]);
+    return streamFrame(nodes.centroid, this.design.incidence, scale, [this.width * 0.36, this.height * 0.5]);
   }
 
   private bodyPoint(event: PointerEvent, frame: StreamFrame): readonly [number, number] {
@@ -81,24 +84,24 @@ export class FlowView extends LitElement {
     if (event.button !== 0) return;
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     this.heldKey = handle.key;
-    beginDrag();
+    emit(this, "section-drag-begin");
   }
 
   private move(event: PointerEvent, handle: Handle, frame: StreamFrame): void {
     if (this.heldKey !== handle.key) return;
-    dragDesign(handle.change(heldValue(handle, handle.valueAt(...this.bodyPoint(event, frame)))));
+    emit(this, "section-drag", handle.change(heldValue(handle, handle.valueAt(...this.bodyPoint(event, frame)))));
   }
 
   private release(): void {
     this.heldKey = null;
-    endDrag();
+    emit(this, "section-drag-end");
   }
 
   private press(event: KeyboardEvent, handle: Handle): void {
     const next = stepped(handle, event.key, event.shiftKey);
     if (next === null) return;
     event.preventDefault();
-    changeDesign(handle.change(heldValue(handle, next)));
+    emit(this, "section-change", handle.change(heldValue(handle, next)));
   }
 
   private look(event: PointerEvent, solved: Solved, frame: StreamFrame): void {
@@ -109,8 +112,8 @@ export class FlowView extends LitElement {
   }
 
   protected override render() {
-    const { solved, stale, problem, solveCount } = this.bench.value;
-    return html`<div class="frame ${stale && problem ? "is-stale" : ""}" data-solve-count=${solveCount}>
+    const { solved, stale, solveCount } = this;
+    return html`<div class="frame ${stale ? "is-stale" : ""}" data-solve-count=${solveCount}>
         ${solved && this.width > 0 ? this.renderDrawing(solved) : html`<svg class="drawing" viewBox="0 0 100 42" aria-hidden="true"></svg>`}
       </div>
       ${legend}
@@ -120,7 +123,7 @@ export class FlowView extends LitElement {
   private renderDrawing(solved: Solved) {
     const { nodes } = solved.solution;
     const frame = this.frameOf(solved);
-    const { present } = this.bench.value.history;
+    const { design } = this;
     return html`<svg
       class="drawing"
       role="group"
@@ -133,14 +136,14 @@ export class FlowView extends LitElement {
         this.localNode = -1;
       }}
     >
-      ${guard([solved, this.width, this.reach, present.incidence], () => stillDrawing(solved, frame, [this.width, this.height]))}
-      ${floorWords(solved, frame, [this.width, this.height], this.units.value)}
+      ${guard([solved, this.width, this.reach, design.incidence], () => stillDrawing(solved, frame, [this.width, this.height]))}
+      ${floorWords(solved, frame, [this.width, this.height], this.units)}
       ${this.localNode >= 0 ? this.renderLocal(frame.toView(nodes.x[this.localNode], nodes.y[this.localNode])) : nothing}
       <g aria-hidden="true">
-        <text class="words" x="14" y="24">stream → ${quantityText(present.speed, "speed", this.units.value)}</text>
+        <text class="words" x="14" y="24">stream → ${quantityText(design.speed, "speed", this.units)}</text>
         <text class="words" x="14" y=${this.height - 14}>${nodes.name}</text>
       </g>
-      ${handles(present, nodes, this.rules.value)
+      ${handles(design, nodes, this.rules)
         .filter(({ point }) => frame.toView(...point)[1] < this.height)
         .map((handle) => this.renderHandle(handle, frame))}
     </svg>`;
@@ -152,7 +155,7 @@ export class FlowView extends LitElement {
 
   private renderHandle(handle: Handle, frame: StreamFrame) {
     const [x, y] = frame.toView(...handle.point);
-    const text = quantityText(handle.value, handle.kind, this.units.value);
+    const text = quantityText(handle.value, handle.kind, this.units);
     return svg`<g
       class="handle ${this.heldKey === handle.key ? "is-held" : ""}"
       data-handle=${handle.key}

@@ -4,7 +4,7 @@ import { markShapes } from "../../drawing/markShape";
 import type { StreamFrame } from "../../drawing/streamFrame";
 import { type SurfacePart, surfaceMarks, surfaceParts } from "../../drawing/surfaceParts";
 import { svgPath } from "../../drawing/svgPath";
-import { risingState, type Solved } from "../../store/workbench";
+import { risingState, type Solved } from "../../section/solved";
 import { type DrawingSize, floorDrawing, wakeFoot } from "./floorDrawing";
 
 type PathOf = (points: ArrayLike<number>, closed?: boolean) => string;

@@ -1,3 +1,6 @@
+import { emit } from "../../view/emit";
+import "../../cases/caseEvents";
+import "../../section/sectionEvents";
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement, state } from "lit/decorators.js";
 import { buildContour } from "../../../../shared/engine/geometry/sectionFamilies";
@@ -6,12 +9,10 @@ import { problem, type Result } from "../../../../shared/result";
 import { largestImportBytes, type Outline } from "../../imports/outline";
 import { extent, type OutlineUnit, placedPoints } from "../../imports/placedPoints";
 import { type OutlineFormat, outlineFormat, outlineFormats, readOutline } from "../../imports/readOutline";
-import { closeDialog } from "../../store/pageState";
-import { changeDesign } from "../../store/workbench";
 import { controlStyles } from "../../style/sharedStyles";
 import { importDialogStyles } from "./import-dialog.styles";
 
-/** Reads a contour from a file or pasted text, shows it, asks for unit and scale, and makes it the section. */
+/** Reads a contour from a file or pasted text, shows it, asks for unit and scale, and makes it the section. Sends `section-change` and `close-dialog`. */
 @customElement("ww-import-dialog")
 export class ImportDialog extends LitElement {
   static override styles = [controlStyles, importDialogStyles];
@@ -68,8 +69,12 @@ export class ImportDialog extends LitElement {
       this.refusal = contour.problem.message;
       return;
     }
-    changeDesign({ section: section.value, sectionName: this.name || null, title: this.name || "Imported contour" });
-    closeDialog();
+    emit(this, "section-change", {
+      section: section.value,
+      sectionName: this.name || null,
+      title: this.name || "Imported contour",
+    });
+    emit(this, "close-dialog");
   }
 
   protected override render() {

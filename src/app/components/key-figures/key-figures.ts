@@ -1,10 +1,10 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
-import { carriedOffset } from "../../compare/carriedOffset";
-import { preferences } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
-import { workbench } from "../../store/workbench";
+import { customElement, property } from "lit/decorators.js";
+import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
+import type { Problem } from "../../../../shared/result";
+import type { Solved } from "../../section/solved";
 import { controlStyles } from "../../style/sharedStyles";
+import type { UnitPreferences } from "../../units/units";
 import "../info-mark/info-mark";
 import { keyFiguresStyles } from "./key-figures.styles";
 import { keyFigures } from "./keyFigures";
@@ -14,23 +14,25 @@ import { keyFigures } from "./keyFigures";
 export class KeyFiguresElement extends LitElement {
   static override styles = [controlStyles, keyFiguresStyles];
 
-  private readonly solved = new StoreController(this, workbench, (value) => value.solved);
-  private readonly problem = new StoreController(this, workbench, (value) => value.problem);
-  private readonly stale = new StoreController(this, workbench, ({ stale, problem }) => stale && problem !== null);
-  private readonly offset = new StoreController(this, carriedOffset, (value) => value);
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
+  @property({ attribute: false }) solved: Solved | null = null;
+  /** Why the design has no solution; null when all is well. */
+  @property({ attribute: false }) problem: Problem | null = null;
+  /** True while the figures are those of another design. */
+  @property({ type: Boolean }) stale = false;
+  /** A measured offset that is carried; null for none. */
+  @property({ attribute: false }) offset: MeasuredCorrection | null = null;
+  @property({ attribute: false }) units: UnitPreferences = {};
 
   protected override render() {
-    const solved = this.solved.value;
-    const problem = this.problem.value;
+    const { solved, problem } = this;
     if (solved === null) {
       return html`<p class="state" role="status">${problem ? html`<b>No result:</b> ${problem.message}` : "Solving ..."}</p>`;
     }
-    const figures = keyFigures(solved, this.units.value, this.offset.value);
+    const figures = keyFigures(solved, this.units, this.offset);
     return html`<p class="state" role="status">
         ${problem ? html`<b>Stale:</b> the figures belong to the last design that could be solved. ${problem.message}` : nothing}
       </p>
-      <dl class=${this.stale.value ? "is-stale" : ""}>
+      <dl class=${this.stale ? "is-stale" : ""}>
         ${figures.map(
           (figure, i) => html`<div class=${i === 0 ? "lead" : ""}>
             <dt>${figure.name} ${figure.topic ? html`<ww-info-mark topic=${figure.topic}></ww-info-mark>` : nothing}</dt>

@@ -4,7 +4,7 @@ import { carriedFigure } from "../../compare/carriedFigures";
 import { isSealed } from "../../drawing/surfaceParts";
 import { shortNumber } from "../../plots/curveRow";
 import type { closures } from "../../reference/closures";
-import { risingState, type Solved } from "../../store/workbench";
+import { risingState, type Solved } from "../../section/solved";
 import { quantityText, type UnitPreferences } from "../../units/units";
 import { shedsRegularly } from "./shedsRegularly";
 

@@ -1,24 +1,28 @@
+import { emit } from "../../view/emit";
+import "../../cases/caseEvents";
 import { html, LitElement } from "lit";
-import { customElement } from "lit/decorators.js";
-import { ShownPart } from "../../engine/shownPart";
-import { openDialog, pageState, viewNames, viewTexts } from "../../store/pageState";
-import { preferences, type ThemeChoice } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
+import { customElement, property } from "lit/decorators.js";
+import { type ViewName, viewNames, viewTexts } from "../../store/viewNames";
 import { controlStyles } from "../../style/sharedStyles";
+import type { ViewLook } from "../../view/viewPart";
 import { mastheadStyles } from "./masthead.styles";
 
-/** Name, views, title of what is worked on and the page-wide actions. Sends `print-report` when a person asks for the report. */
+/**
+ * Name, views, title of what is worked on and the page-wide actions. Sends `view-choose`, `view-step`, `open-dialog`,
+ * `print-report` and `theme-choose`.
+ */
 @customElement("ww-masthead")
 export class Masthead extends LitElement {
   static override styles = [controlStyles, mastheadStyles];
 
-  private readonly shown = new ShownPart(this);
-  private readonly view = new StoreController(this, pageState, (value) => value.view);
-  private readonly theme = new StoreController(this, preferences, (value) => value.theme);
+  /** Title of what is worked on, and which steps of its history there are; null until the view is loaded. */
+  @property({ attribute: false }) look: ViewLook | null = null;
+  /** The view that is shown. */
+  @property() view: ViewName = "section";
+  @property() theme: PageEvents["theme-choose"] = "system";
 
   protected override render() {
-    const { part } = this.shown;
-    const { title, canUndo, canRedo } = part?.look() ?? { title: "", canUndo: false, canRedo: false };
+    const { title, canUndo, canRedo } = this.look ?? { title: "", canUndo: false, canRedo: false };
     return html`<header class="bar">
       <h1 class="brand">
         <svg viewBox="0 0 48 40" aria-hidden="true">
@@ -30,21 +34,21 @@ export class Masthead extends LitElement {
       <nav class="views" aria-label="Views">
         ${viewNames.map(
           (view) =>
-            html`<button type="button" aria-current=${view === this.view.value ? "page" : "false"} @click=${() => pageState.patch({ view })}>${viewTexts[view]}</button>`,
+            html`<button type="button" aria-current=${view === this.view ? "page" : "false"} @click=${() => emit(this, "view-choose", view)}>${viewTexts[view]}</button>`,
         )}
       </nav>
       <p class="title">${title}</p>
       <div class="actions" role="toolbar" aria-label="Page">
-        <button type="button" ?disabled=${!canUndo} @click=${() => part?.undo()}>Undo</button>
-        <button type="button" ?disabled=${!canRedo} @click=${() => part?.redo()}>Redo</button>
-        <button type="button" @click=${() => openDialog("cases")}>Cases</button>
-        <button type="button" ?disabled=${part === null} @click=${() => this.dispatchEvent(new CustomEvent("print-report"))}>Print report</button>
-        <button type="button" @click=${() => openDialog("glossary")}>Glossary</button>
-        <button type="button" @click=${() => openDialog("guide")}>Guide</button>
+        <button type="button" ?disabled=${!canUndo} @click=${() => emit(this, "view-step", "undo")}>Undo</button>
+        <button type="button" ?disabled=${!canRedo} @click=${() => emit(this, "view-step", "redo")}>Redo</button>
+        <button type="button" @click=${() => emit(this, "open-dialog", "cases")}>Cases</button>
+        <button type="button" ?disabled=${this.look === null} @click=${() => emit(this, "print-report")}>Print report</button>
+        <button type="button" @click=${() => emit(this, "open-dialog", "glossary")}>Glossary</button>
+        <button type="button" @click=${() => emit(this, "open-dialog", "guide")}>Guide</button>
         <select aria-label="Theme" @change=${(event: Event) =>
-          preferences.patch({ theme: (event.target as HTMLSelectElement).value as ThemeChoice })}>
+          emit(this, "theme-choose", (event.target as HTMLSelectElement).value as PageEvents["theme-choose"])}>
           ${(["system", "light", "dark"] as const).map(
-            (choice) => html`<option value=${choice} ?selected=${choice === this.theme.value}>${choice} theme</option>`,
+            (choice) => html`<option value=${choice} ?selected=${choice === this.theme}>${choice} theme</option>`,
           )}
         </select>
       </div>

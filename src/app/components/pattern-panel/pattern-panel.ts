@@ -1,41 +1,32 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
 import { roughnessHeightBounds } from "../../../../shared/document/limits";
 import { equivalentRoughness, patternSource } from "../../../../shared/engine/pattern/equivalentRoughness";
 import type { SurfacePattern } from "../../../../shared/engine/pattern/surfacePattern";
-import { preferences } from "../../store/preferences";
-import { sectionTools } from "../../store/sectionTools";
-import { StoreController } from "../../store/storeController";
-import { changeDesign, workbench } from "../../store/workbench";
+import { firstTools } from "../../section/sectionTools";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
-import { quantityText } from "../../units/units";
+import { quantityText, type UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 
-/** Estimates the sand-grain roughness of grooves, ridges or dimples and hands it to the design. */
+/** Estimates the sand-grain roughness of grooves, ridges or dimples and hands it to the design. Sends `section-tools` and `section-change`. */
 @customElement("ww-pattern-panel")
 export class PatternPanel extends LitElement {
   static override styles = [controlStyles, panelStyles];
 
-  private readonly perimeter = new StoreController(
-    this,
-    workbench,
-    (value) => value.solved?.solution.nodes.perimeter ?? null,
-  );
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
-  private readonly kept = new StoreController(this, sectionTools, (value) => value.pattern);
-
-  private get pattern(): SurfacePattern {
-    return this.kept.value;
-  }
+  @property({ attribute: false }) pattern: SurfacePattern = firstTools.pattern;
+  /** Of the solved section, m; null before there is one. */
+  @property({ attribute: false }) perimeter: number | null = null;
+  @property({ attribute: false }) units: UnitPreferences = {};
 
   private change(change: Partial<SurfacePattern>): void {
-    sectionTools.patch({ pattern: { ...this.pattern, ...change } });
+    emit(this, "section-tools", { pattern: { ...this.pattern, ...change } });
   }
 
   private field(key: "depth" | "width" | "pitch", label: string, problem: string) {
-    return html`<ww-quantity-field
+    return html`<ww-quantity-field .units=${this.units}
       label=${label}
       kind="length"
       .value=${this.pattern[key]}
@@ -50,7 +41,7 @@ export class PatternPanel extends LitElement {
   protected override render() {
     const estimate = equivalentRoughness(this.pattern);
     const problemOf = (key: string) => (!estimate.ok && estimate.problem.field === key ? estimate.problem.message : "");
-    const count = this.perimeter.value === null ? null : Math.round(this.perimeter.value / this.pattern.pitch);
+    const count = this.perimeter === null ? null : Math.round(this.perimeter / this.pattern.pitch);
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Surface pattern</h2></div>
       <div class="stack">
@@ -67,14 +58,14 @@ export class PatternPanel extends LitElement {
         <p class="hint" role="status">
           ${
             estimate.ok
-              ? html`${count === null ? nothing : `About ${count} around the section. `}Estimated ks ${quantityText(estimate.value.sandGrainRoughness, "length", this.units.value, 3)}${estimate.value.insideMeasured ? "" : "; the pattern lies outside the surfaces that were measured, so take it as a rough guess"}.`
+              ? html`${count === null ? nothing : `About ${count} around the section. `}Estimated ks ${quantityText(estimate.value.sandGrainRoughness, "length", this.units, 3)}${estimate.value.insideMeasured ? "" : "; the pattern lies outside the surfaces that were measured, so take it as a rough guess"}.`
               : nothing
           }
         </p>
         <p class="hint">${patternSource}</p>
         <div class="buttons">
           <button type="button" ?disabled=${!estimate.ok} @click=${() => {
-            if (estimate.ok) changeDesign({ sandGrainRoughness: estimate.value.sandGrainRoughness });
+            if (estimate.ok) emit(this, "section-change", { sandGrainRoughness: estimate.value.sandGrainRoughness });
           }}>Use as the design's ks</button>
         </div>
       </div>

@@ -1,6 +1,6 @@
 import { isSealed } from "../../drawing/surfaceParts";
 import { shortNumber } from "../../plots/curveRow";
-import { type Pin, risingState, type Solved } from "../../store/workbench";
+import { type Pin, risingState, type Solved } from "../../section/solved";
 import { shedsRegularly } from "../key-figures/shedsRegularly";
 import { presentName } from "../plot-board/boardFigures";
 

@@ -1,33 +1,36 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
-import { StoreController } from "../../store/storeController";
-import { changeDesign, mostPins, pinPresent, risingState, unpin, workbench } from "../../store/workbench";
+import { customElement, property } from "lit/decorators.js";
+import { mostPins, type Pin, risingState, type Solved } from "../../section/solved";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
+import { emit } from "../../view/emit";
 import { differenceTable } from "./differences";
 import { pinPanelStyles } from "./pin-panel.styles";
 
 /** Pins that a page has room for; the style sheet leaves out the columns behind them. */
 const mostPrinted = 7;
 
-/** Candidates kept for comparison, with a table of what differs. */
+/** Candidates kept for comparison, with a table of what differs. Sends `section-pin`, `section-unpin` and `section-change`. */
 @customElement("ww-pin-panel")
 export class PinPanel extends LitElement {
   static override styles = [controlStyles, panelStyles, pinPanelStyles];
 
-  private readonly bench = new StoreController(this, workbench, (value) => value);
+  @property({ attribute: false }) solved: Solved | null = null;
+  @property({ attribute: false }) pins: readonly Pin[] = [];
+  /** True while the solution is not that of the present design. */
+  @property({ type: Boolean }) stale = false;
 
   protected override updated(): void {
-    this.toggleAttribute("has-pins", this.bench.value.pins.length > 0);
+    this.toggleAttribute("has-pins", this.pins.length > 0);
   }
 
   protected override render() {
-    const { solved, stale, pins } = this.bench.value;
+    const { solved, stale, pins } = this;
     const canPin = solved !== null && !stale && pins.length < mostPins;
     return html`<section aria-labelledby="heading">
       <div class="heading">
         <h2 id="heading">Compare</h2>
-        <button type="button" ?disabled=${!canPin} @click=${pinPresent}>Pin this design</button>
+        <button type="button" ?disabled=${!canPin} @click=${() => emit(this, "section-pin")}>Pin this design</button>
       </div>
       ${
         pins.length === 0
@@ -38,7 +41,7 @@ export class PinPanel extends LitElement {
   }
 
   private renderTable() {
-    const { solved, pins } = this.bench.value;
+    const { solved, pins } = this;
     if (solved === null || risingState(solved.solution) === null) return nothing;
     const table = differenceTable(solved, pins);
     return html`<div class="scroll" tabindex="0" role="region" aria-label="Differences between the designs">
@@ -61,8 +64,8 @@ export class PinPanel extends LitElement {
         ${pins.map(
           (pin) => html`<li>
             ${pin.name}: ${pin.solved?.solution.nodes.name ?? "being solved"}, ${pin.design.title}
-            <button type="button" class="is-quiet" @click=${() => changeDesign(pin.design)}>Work on it<span class="unseen">, ${pin.name}</span></button>
-            <button type="button" class="is-quiet" @click=${() => unpin(pin.id)}>Remove<span class="unseen"> ${pin.name}</span></button>
+            <button type="button" class="is-quiet" @click=${() => emit(this, "section-change", pin.design)}>Work on it<span class="unseen">, ${pin.name}</span></button>
+            <button type="button" class="is-quiet" @click=${() => emit(this, "section-unpin", pin.id)}>Remove<span class="unseen"> ${pin.name}</span></button>
           </li>`,
         )}
       </ul>`;

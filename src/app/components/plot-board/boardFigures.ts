@@ -1,6 +1,7 @@
 import { publishedSmoothCylinderCurves } from "../../../../shared/engine/reference/smoothCylinderCurve";
 import type { ResultRow } from "../../../../shared/engine/section/resultRow";
 import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
+import type { LiveCurves } from "../../../../workers/solverApi";
 import { carriedCurves } from "../../compare/carriedFigures";
 import { type CurveGroup, curvesOverReynolds, curvesOverRoughness } from "../../plots/curveRow";
 import { dragCurveFigure } from "../../plots/dragCurveFigure";
@@ -11,7 +12,7 @@ import { separationRoughnessFigure } from "../../plots/separationRoughnessFigure
 import { strouhalFigure } from "../../plots/strouhalFigure";
 import type { PositionMeasure } from "../../plots/surfacePosition";
 import { thinned } from "../../plots/thinned";
-import { risingState, type Solved, type Workbench } from "../../store/workbench";
+import { type Pin, risingState, type Solved } from "../../section/solved";
 import type { Palette } from "../../style/palette";
 
 export const presentName = "this design";
@@ -20,8 +21,15 @@ export const presentName = "this design";
 const mostCaseCurves = 12;
 const mostReynoldsNumbers = 6;
 
-type SolvedBench = Pick<Workbench, "solved" | "pins">;
-type CurveBench = Pick<Workbench, "curves" | "pins">;
+interface SolvedBench {
+  readonly solved: Solved | null;
+  readonly pins: readonly Pin[];
+}
+
+interface CurveBench {
+  readonly curves: LiveCurves | null;
+  readonly pins: readonly Pin[];
+}
 
 /** The present design and the pins, as the surface plots overlay them. */
 export function overlaidStates({ solved, pins }: SolvedBench): OverlaidState[] {

@@ -1,8 +1,9 @@
 import { css, html, LitElement } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
+import type { Material } from "../../../../shared/jobs/puck/materials";
 import { puckCautions } from "../../../../shared/jobs/puck/playCautions";
-import { puckBench } from "../../puck/puckBench";
-import { StoreController } from "../../store/storeController";
+import type { PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
+import { demoPuck } from "../../puck/demoPuck";
 
 /** What to keep in mind with this very puck: the thrown weight, then what its materials ask for. */
 @customElement("ww-puck-cautions")
@@ -31,13 +32,13 @@ export class PuckCautions extends LitElement {
     }
   `;
 
-  private readonly spec = new StoreController(this, puckBench, (value) => value.history.present.candidate.spec);
-  private readonly materials = new StoreController(this, puckBench, (value) => value.history.present.userMaterials);
+  @property({ attribute: false }) spec: PuckSpec = demoPuck.candidate.spec;
+  @property({ attribute: false }) materials: readonly Material[] = [];
 
   protected override render() {
     return html`<section aria-labelledby="heading">
       <h2 id="heading">Cautions</h2>
-      <ul>${puckCautions(this.spec.value, this.materials.value).map((caution) => html`<li>${caution}</li>`)}</ul>
+      <ul>${puckCautions(this.spec, this.materials).map((caution) => html`<li>${caution}</li>`)}</ul>
     </section>`;
   }
 }

@@ -1,37 +1,35 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import type { PuckDragRow } from "../../../../shared/jobs/puck/puckcase/puckResult";
 import { attitudeTexts, type PuckDragQuantity, puckDragFigure, puckDragQuantities } from "../../plots/puckDragFigure";
+import { demoPuck } from "../../puck/demoPuck";
 import { attitudeRows, indexRows } from "../../puck/dragTexts";
-import { puckBench } from "../../puck/puckBench";
+import { nothingKnown, type PuckAnswers } from "../../puck/puckAnswers";
 import { sameParts, solveParts } from "../../puck/puckChanges";
+import type { PuckInputs } from "../../puck/puckInputs";
 import { shownPucks } from "../../puck/shownPucks";
-import { pageState } from "../../store/pageState";
-import { preferences } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
-import { darkPalette, lightPalette } from "../../style/palette";
-import { quantityText, unitFor } from "../../units/units";
+import { lightPalette, type Palette } from "../../style/palette";
+import { quantityText, type UnitPreferences, unitFor } from "../../units/units";
 import "../info-mark/info-mark";
+import { LightElement } from "../../view/lightElement";
 import "../plot/plot";
 
 /** Drag in every attitude with its band and area, the weighted index, and drag over speed. In the light DOM for its plot. */
 @customElement("ww-puck-drag")
-export class PuckDragElement extends LitElement {
-  private readonly bench = new StoreController(this, puckBench, (value) => value);
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class PuckDragElement extends LightElement {
+  @property({ attribute: false }) inputs: PuckInputs = demoPuck;
+  /** What is known of the pucks. */
+  @property({ attribute: false }) known: PuckAnswers = nothingKnown;
+  @property({ attribute: false }) units: UnitPreferences = {};
+  @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private speed: number | null = null;
   @state() private turbulence: number | null = null;
   @state() private orientation: PuckDragRow["orientation"] = "upright";
   @state() private quantity: PuckDragQuantity = "area";
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
   protected override render() {
-    const { solved, solveProblem, solving, problem, history } = this.bench.value;
-    const isStale = solved !== null && !sameParts(solved.inputs, history.present, solveParts);
+    const { solved, solveProblem, solving, problem } = this.known;
+    const isStale = solved !== null && !sameParts(solved.inputs, this.inputs, solveParts);
     const fault = problem ?? solveProblem;
     return html`<section class="view-section puck-section" aria-labelledby="puck-drag-heading">
       <div class="head"><h2 id="puck-drag-heading">Drag</h2><span class="marks"><ww-info-mark topic="endRelief"></ww-info-mark><ww-info-mark topic="faceOn"></ww-info-mark></span></div>
@@ -55,7 +53,7 @@ export class PuckDragElement extends LitElement {
   }
 
   private renderResults() {
-    const { solved } = this.bench.value;
+    const { solved } = this.known;
     if (solved === null) return nothing;
     const { candidate, baseline } = solved;
     const unique = (values: readonly number[]) => [...new Set(values)];
@@ -63,7 +61,7 @@ export class PuckDragElement extends LitElement {
     const turbulences = unique(candidate.drag.map((row) => row.turbulencePercent));
     const speed = speeds.find((one) => one === this.speed) ?? speeds[Math.floor(speeds.length / 2)];
     const turbulence = turbulences.find((one) => one === this.turbulence) ?? turbulences[0];
-    const units = this.units.value;
+    const units = this.units;
     return html`<div class="choices">
         <label>At the speed <select @change=${(event: Event) => {
           this.speed = Number((event.target as HTMLSelectElement).value);
@@ -110,7 +108,7 @@ export class PuckDragElement extends LitElement {
   }
 
   private renderIndex() {
-    const rows = indexRows(shownPucks(this.bench.value));
+    const rows = indexRows(shownPucks(this.known));
     const [first] = rows;
     if (first === undefined) return nothing;
     return html`<h3>Weighted index against the baseline</h3>
@@ -143,16 +141,16 @@ export class PuckDragElement extends LitElement {
   }
 
   private renderPlot(turbulencePercent: number) {
-    const pucks = shownPucks(this.bench.value);
+    const pucks = shownPucks(this.known);
     const figure = puckDragFigure(
       {
         pucks,
         orientation: this.orientation,
         turbulencePercent,
         quantity: this.quantity,
-        speedUnit: unitFor("speed", this.units.value),
+        speedUnit: unitFor("speed", this.units),
       },
-      this.isDark.value ? darkPalette : lightPalette,
+      this.palette,
     );
     return html`<div class="choices">
         <label>Plot the attitude <select @change=${(event: Event) => {

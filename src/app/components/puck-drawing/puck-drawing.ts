@@ -1,9 +1,7 @@
 import { html, LitElement, nothing, svg } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
 import type { PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
 import { puckDrawingShape } from "../../puck/drawingShape";
-import { puckBench } from "../../puck/puckBench";
-import { StoreController } from "../../store/storeController";
 import { puckDrawingStyles } from "./puck-drawing.styles";
 
 /** Half section and plan of the candidate to scale, core and coat told apart by fill, label and place. */
@@ -11,13 +9,14 @@ import { puckDrawingStyles } from "./puck-drawing.styles";
 export class PuckDrawingElement extends LitElement {
   static override styles = puckDrawingStyles;
 
-  private readonly measured = new StoreController(this, puckBench, (value) => value.measured);
-  private readonly problem = new StoreController(this, puckBench, (value) => value.problem);
+  /** The last puck that could be made; null before there is one. */
+  @property({ attribute: false }) spec: PuckSpec | null = null;
+  /** True while the present puck cannot be made. */
+  @property({ type: Boolean }) stale = false;
 
   protected override render() {
-    const spec = this.measured.value?.inputs.candidate.spec;
-    if (spec === undefined) return html`<figure><p>Nothing to draw yet.</p></figure>`;
-    const isStale = this.problem.value !== null;
+    const { spec, stale: isStale } = this;
+    if (spec === null) return html`<figure><p>Nothing to draw yet.</p></figure>`;
     return html`<figure class=${isStale ? "is-stale" : ""}>
       <div class="views">${this.renderSection(spec)}${this.renderPlan(spec)}</div>
       <figcaption>

@@ -1,10 +1,11 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
+import { demoPuck } from "../../puck/demoPuck";
 import { figureRows, verdictTexts } from "../../puck/figureRows";
-import { puckBench } from "../../puck/puckBench";
+import { nothingKnown, type PuckAnswers } from "../../puck/puckAnswers";
 import { judgeParts, sameParts } from "../../puck/puckChanges";
+import type { PuckInputs } from "../../puck/puckInputs";
 import { puckTableStyles } from "../../puck/puckTableStyles";
-import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import { puckFiguresStyles } from "./puck-figures.styles";
@@ -14,14 +15,16 @@ import { puckFiguresStyles } from "./puck-figures.styles";
 export class PuckFiguresElement extends LitElement {
   static override styles = [controlStyles, panelStyles, puckTableStyles, puckFiguresStyles];
 
-  private readonly bench = new StoreController(this, puckBench, (value) => value);
+  @property({ attribute: false }) inputs: PuckInputs = demoPuck;
+  /** What is known of the pucks. */
+  @property({ attribute: false }) known: PuckAnswers = nothingKnown;
 
   protected override render() {
-    const { measured, problem, judged, history } = this.bench.value;
+    const { measured, problem, judged } = this.known;
     if (measured === null) {
       return html`<section aria-labelledby="heading"><h2 id="heading">Figures</h2><p class="state" role="status">${problem?.message ?? "Computing ..."}</p></section>`;
     }
-    const isJudgedNow = judged !== null && sameParts(judged.inputs, history.present, judgeParts);
+    const isJudgedNow = judged !== null && sameParts(judged.inputs, this.inputs, judgeParts);
     const rows = figureRows(measured.candidate, measured.baseline, judged?.judgement ?? null);
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Figures</h2></div>

@@ -1,14 +1,13 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import { preferences } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
 import { controlStyles } from "../../style/sharedStyles";
-import { type QuantityKind, unitFor } from "../../units/units";
+import { type QuantityKind, type UnitPreferences, unitFor } from "../../units/units";
+import { emit, type PageEvent } from "../../view/emit";
 import { puckListFieldStyles } from "./puck-list-field.styles";
 import { listText, readList } from "./readList";
 
 /** New values of a list, SI, rising. */
-export type ListChange = CustomEvent<{ readonly values: readonly number[] }>;
+export type ListChange = PageEvent<"list-change">;
 
 /** Several numbers of one quantity in one field. Sends `list-change` when a person has entered allowed ones. */
 @customElement("ww-puck-list-field")
@@ -24,23 +23,22 @@ export class PuckListField extends LitElement {
   @property({ type: Number }) fewest = 1;
   @property({ type: Number }) most = 20;
   @property() hint = "";
+  /** Units that the person has chosen. */
+  @property({ attribute: false }) units: UnitPreferences = {};
   /** A problem of these numbers that came from elsewhere. */
   @property() problem = "";
 
   @state() private typedProblem = "";
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
 
   private enter(event: Event): void {
     const read = readList((event.target as HTMLInputElement).value, this.label, this.unit, this);
     this.typedProblem = read.ok ? "" : read.problem.message;
     if (!read.ok) return;
-    this.dispatchEvent(
-      new CustomEvent("list-change", { detail: { values: read.value }, bubbles: true, composed: true }),
-    );
+    emit(this, "list-change", { values: read.value });
   }
 
   private get unit() {
-    return unitFor(this.kind, this.units.value);
+    return unitFor(this.kind, this.units);
   }
 
   protected override render() {
@@ -60,6 +58,9 @@ export class PuckListField extends LitElement {
 }
 
 declare global {
+  interface PageEvents {
+    "list-change": { readonly values: readonly number[] };
+  }
   interface HTMLElementTagNameMap {
     "ww-puck-list-field": PuckListField;
   }

@@ -1,21 +1,26 @@
+import { demoPuck } from "../../puck/demoPuck";
+import type { UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
+import "../../puck/puckEvents";
 import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import { type Material, standardMaterials } from "../../../../shared/jobs/puck/materials";
-import { changePuck, puckBench } from "../../puck/puckBench";
-import { StoreController } from "../../store/storeController";
+import type { PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 import { puckMaterialsStyles } from "./puck-materials.styles";
 
-/** Materials that a person adds to the table: density with its spread, and where it comes from. */
+/** Materials that a person adds to the table: density with its spread, and where it comes from. Sends `puck-change`. */
 @customElement("ww-puck-materials")
 export class PuckMaterials extends LitElement {
   static override styles = [controlStyles, panelStyles, puckMaterialsStyles];
 
-  private readonly own = new StoreController(this, puckBench, (value) => value.history.present.userMaterials);
-  private readonly candidate = new StoreController(this, puckBench, (value) => value.history.present.candidate.spec);
+  @property({ attribute: false }) own: readonly Material[] = [];
+  /** The candidate, whose materials cannot be removed. */
+  @property({ attribute: false }) spec: PuckSpec = demoPuck.candidate.spec;
+  @property({ attribute: false }) units: UnitPreferences = {};
   @state() private name = "";
   @state() private density = 2700;
   @state() private spread = 50;
@@ -43,22 +48,22 @@ export class PuckMaterials extends LitElement {
       source,
       cautions: standard?.cautions ?? [],
     };
-    changePuck({ userMaterials: [...this.own.value.filter((one) => one.name !== name), material] });
+    emit(this, "puck-change", { userMaterials: [...this.own.filter((one) => one.name !== name), material] });
     this.name = "";
     this.source = "";
   }
 
   private drop(name: string): void {
-    changePuck({ userMaterials: this.own.value.filter((one) => one.name !== name) });
+    emit(this, "puck-change", { userMaterials: this.own.filter((one) => one.name !== name) });
   }
 
   protected override render() {
-    const { coatMaterial, core } = this.candidate.value;
+    const { coatMaterial, core } = this.spec;
     const used = [coatMaterial, core.kind === "none" ? "" : core.material];
     return html`<details>
-      <summary>Own materials (${this.own.value.length})</summary>
+      <summary>Own materials (${this.own.length})</summary>
       <div class="stack">
-        ${this.own.value.map(
+        ${this.own.map(
           ({ name, density, source }) => html`<p class="line">
             <span><b>${name}</b>, ${density} kg/m³; ${source}</span>
             <button type="button" class="is-quiet" ?disabled=${used.includes(name)} @click=${() => this.drop(name)}>Remove<span class="unseen"> ${name}</span></button>
@@ -70,12 +75,12 @@ export class PuckMaterials extends LitElement {
             this.name = (event.target as HTMLInputElement).value;
           }} />
         </div>
-        <ww-quantity-field label="Density, kg/m³" .value=${this.density} .lowest=${0} above-lowest .highest=${29999} @quantity-change=${(
+        <ww-quantity-field .units=${this.units} label="Density, kg/m³" .value=${this.density} .lowest=${0} above-lowest .highest=${29999} @quantity-change=${(
           event: QuantityChange,
         ) => {
           this.density = event.detail.value;
         }}></ww-quantity-field>
-        <ww-quantity-field label="Plus and minus, kg/m³" .value=${this.spread} .lowest=${0} .highest=${29999} @quantity-change=${(
+        <ww-quantity-field .units=${this.units} label="Plus and minus, kg/m³" .value=${this.spread} .lowest=${0} .highest=${29999} @quantity-change=${(
           event: QuantityChange,
         ) => {
           this.spread = event.detail.value;

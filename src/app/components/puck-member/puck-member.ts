@@ -1,16 +1,18 @@
-import { html, LitElement, nothing, type PropertyValues } from "lit";
-import { customElement, property, state } from "lit/decorators.js";
+import { demoPuck } from "../../puck/demoPuck";
+import type { PuckAnswers } from "../../puck/puckAnswers";
+import { emit } from "../../view/emit";
+import { cancelledCode, initialTask } from "../../view/taskState";
+import "../../puck/puckEvents";
+import { html, nothing, type PropertyValues } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import type { PuckCase } from "../../../../shared/jobs/puck/puckcase/puckCase";
 import type { Evaluation } from "../../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffMember } from "../../../../shared/jobs/tradeoff/tradeoffMember";
 import { percentText } from "../../puck/dragTexts";
 import { shownFigure, verdictTexts } from "../../puck/figureRows";
-import { changePuck, pinPuck, presentPuck, puckBench } from "../../puck/puckBench";
-import type { PuckInputs } from "../../puck/puckInputs";
-import { reportMember } from "../../puck/puckJobs";
+import type { PuckInputs, PuckMake } from "../../puck/puckInputs";
 import { dragSensitivityRows, sensitivityRows } from "../../puck/sensitivityRows";
-import { freeName } from "../../store/freeName";
-import { StoreController } from "../../store/storeController";
+import { LightElement } from "../../view/lightElement";
 
 const shownFigures = [
   "massKilograms",
@@ -20,9 +22,9 @@ const shownFigures = [
   "coverMetres",
 ];
 
-/** One member of the front: its size, its verdict against the baseline, and what happens when it is made wrong. */
+/** One member of the front: its size, its verdict against the baseline, and what happens when it is made wrong. Sends `puck-member`, `puck-work-on`, `puck-pin`. */
 @customElement("ww-puck-member")
-export class PuckMember extends LitElement {
+export class PuckMember extends LightElement {
   /** The case and the inputs of the search. */
   @property({ attribute: false }) search: PuckCase | null = null;
   @property({ attribute: false }) inputs: PuckInputs | null = null;
@@ -30,48 +32,30 @@ export class PuckMember extends LitElement {
   /** Number in the front, from 1. */
   @property({ type: Number }) number = 1;
 
-  @state() private report: TradeoffMember | null = null;
-  @state() private problem = "";
-  private readonly pins = new StoreController(this, puckBench, (value) => value.pins);
+  /** What is known of the member that was asked for last. */
+  @property({ attribute: false }) answer: PuckAnswers["member"] = initialTask;
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
-  protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("member")) void this.load();
-  }
-
-  private async load(): Promise<void> {
+  protected override updated(changed: PropertyValues<this>): void {
     const { search, member } = this;
-    this.report = null;
-    this.problem = "";
-    if (search === null || member === null) return;
-    const report = await reportMember(search, member, `Front ${this.number}`);
-    if (report === null || member !== this.member) return;
-    if (report.ok) this.report = report.value;
-    else this.problem = report.problem.message;
+    if (!changed.has("member") || search === null || member === null) return;
+    emit(this, "puck-member", { search, member, name: this.name });
   }
 
-  private makeOf(report: TradeoffMember) {
-    const { candidate, baseline } = presentPuck();
-    const taken = [candidate, baseline, ...this.pins.value.map(({ make }) => make)].map(({ spec }) => spec.name);
-    const spec = { ...report.puck, name: freeName(`Front ${this.number}`, taken) };
-    return { spec, sandGrainRoughness: this.inputs?.candidate.sandGrainRoughness ?? candidate.sandGrainRoughness };
+  private get name(): string {
+    return `Front ${this.number}`;
   }
 
-  /** Works on this puck; the present candidate is pinned, so that nothing is lost. */
-  private workOn(report: TradeoffMember): void {
-    const { candidate } = presentPuck();
-    const make = this.makeOf(report);
-    changePuck({ candidate: make });
-    pinPuck(candidate);
+  private makeOf({ puck }: TradeoffMember): PuckMake {
+    const { sandGrainRoughness } = (this.inputs ?? demoPuck).candidate;
+    return { spec: { ...puck, name: this.name }, sandGrainRoughness };
   }
 
   protected override render() {
-    const { report } = this;
+    const { inputs, last, status, problems } = this.answer;
+    const report = inputs?.member === this.member && status === "complete" ? (last?.result ?? null) : null;
     if (report === null) {
-      return html`<p class="state" role="status">${this.problem ? html`<b>No report:</b> ${this.problem}` : `Solving number ${this.number} of the front ...`}</p>`;
+      const problem = status === "error" && problems[0].code !== cancelledCode ? problems[0].message : "";
+      return html`<p class="state" role="status">${problem ? html`<b>No report:</b> ${problem}` : `Solving number ${this.number} of the front ...`}</p>`;
     }
     const { figures, sensitivities, dragSensitivities, puck, rules } = report;
     const off = Number((1000 * report.madeOffMetres).toPrecision(4));
@@ -92,8 +76,8 @@ export class PuckMember extends LitElement {
         ${rules === null ? nothing : html`Rules: ${verdictTexts[rules.verdict]} with the making tolerances.`}
       </p>
       <div class="line">
-        <button type="button" @click=${() => this.workOn(report)}>Work on it</button>
-        <button type="button" @click=${() => pinPuck(this.makeOf(report))}>Pin it</button>
+        <button type="button" @click=${() => emit(this, "puck-work-on", this.makeOf(report))}>Work on it</button>
+        <button type="button" @click=${() => emit(this, "puck-pin", this.makeOf(report))}>Pin it</button>
       </div>
       <h3>Sensitivities, and made ${off} mm off</h3>
       <div class="scroll" tabindex="0" role="region" aria-label="Sensitivities of number ${this.number}">

@@ -1,32 +1,31 @@
-import { html, LitElement, nothing } from "lit";
+import { html, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { firstMotions, type MotionInput } from "../../puck/motionInputs";
-import type { QuantityKind } from "../../units/units";
+import type { QuantityKind, UnitPreferences } from "../../units/units";
+import { emit, type PageEvent } from "../../view/emit";
 import type { ListChange } from "../puck-list-field/puck-list-field";
 import "../puck-list-field/puck-list-field";
+import { LightElement } from "../../view/lightElement";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 
 /** A motion that a person changed. */
-export type MotionChange = CustomEvent<{ readonly motion: MotionInput }>;
+export type MotionChange = PageEvent<"motion-change">;
 
 const rightAngle = Math.PI / 2;
 const farthest = 100;
 
 /** What one motion starts from. Sends `motion-change` and `motion-remove`. In the light DOM, for the view's styles. */
 @customElement("ww-puck-motion-inputs")
-export class PuckMotionInputs extends LitElement {
+export class PuckMotionInputs extends LightElement {
   @property({ attribute: false }) motion: MotionInput = firstMotions.slide;
+  @property({ attribute: false }) units: UnitPreferences = {};
   /** Names of the other motions: results are told apart by them. */
   @property({ attribute: false }) otherNames: readonly string[] = [];
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
   private change(change: Readonly<Record<string, unknown>>): void {
     const motion = { ...this.motion, ...change } as MotionInput;
-    this.dispatchEvent(new CustomEvent("motion-change", { detail: { motion } }));
+    emit(this, "motion-change", { motion });
   }
 
   private rename(event: Event): void {
@@ -37,7 +36,7 @@ export class PuckMotionInputs extends LitElement {
   }
 
   private field(key: string, label: string, kind: QuantityKind, value: number, lowest: number, highest: number) {
-    return html`<ww-quantity-field
+    return html`<ww-quantity-field .units=${this.units}
       label=${label}
       kind=${kind}
       data-key=${key}
@@ -63,7 +62,7 @@ export class PuckMotionInputs extends LitElement {
       <legend>What the ${motion.kind} starts from</legend>
       <label class="line">Name <input type="text" maxlength="60" .value=${motion.name} @change=${this.rename} /></label>
       ${this.renderOwn()}
-      <ww-puck-list-field
+      <ww-puck-list-field .units=${this.units}
         label="Tell time and speed at"
         kind="length"
         .values=${motion.markDistances}
@@ -73,7 +72,7 @@ export class PuckMotionInputs extends LitElement {
         @list-change=${(event: ListChange) => this.change({ markDistances: event.detail.values })}
       ></ww-puck-list-field>
       <div>
-        <button type="button" class="is-quiet" ?disabled=${this.otherNames.length === 0} @click=${() => this.dispatchEvent(new CustomEvent("motion-remove"))}>
+        <button type="button" class="is-quiet" ?disabled=${this.otherNames.length === 0} @click=${() => emit(this, "motion-remove")}>
           Remove<span class="unseen"> ${motion.name}</span>
         </button>
       </div>
@@ -111,6 +110,10 @@ export class PuckMotionInputs extends LitElement {
 }
 
 declare global {
+  interface PageEvents {
+    "motion-change": { readonly motion: MotionInput };
+    "motion-remove": undefined;
+  }
   interface HTMLElementTagNameMap {
     "ww-puck-motion-inputs": PuckMotionInputs;
   }

@@ -1,50 +1,52 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { demoPuck } from "../../puck/demoPuck";
+import { nothingKnown, type PuckAnswers } from "../../puck/puckAnswers";
+import type { PuckInputs } from "../../puck/puckInputs";
+import { emit } from "../../view/emit";
+import "../../puck/puckEvents";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { repeat } from "lit/directives/repeat.js";
 import { type MotionView, motionTitle, motionViews, puckMotionFigure, viewsOf } from "../../plots/puckMotionFigure";
 import { addedMotion, type MotionInput, type MotionKind, mostMotions } from "../../puck/motionInputs";
 import { motionRows } from "../../puck/motionRows";
-import { changePuck, presentPuck, puckBench } from "../../puck/puckBench";
 import { shownPucks } from "../../puck/shownPucks";
-import { pageState } from "../../store/pageState";
-import { preferences } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
-import { darkPalette, lightPalette } from "../../style/palette";
-import { unitChoices, unitFor } from "../../units/units";
+import { lightPalette, type Palette } from "../../style/palette";
+import { type UnitPreferences, unitChoices, unitFor } from "../../units/units";
 import "../info-mark/info-mark";
 import "../plot/plot";
+import { LightElement } from "../../view/lightElement";
 import type { MotionChange } from "../puck-motion-inputs/puck-motion-inputs";
 import "../puck-motion-inputs/puck-motion-inputs";
 
 const kinds: readonly MotionKind[] = ["slide", "flick", "sink"];
 
-/** Slides, flicks and sinks of candidate, baseline and pins, with their bands. In the light DOM for its plots. */
+/** Slides, flicks and sinks of candidate, baseline and pins, with their bands. Sends `puck-change`. In the light DOM for its plots. */
 @customElement("ww-puck-motion")
-export class PuckMotionElement extends LitElement {
-  private readonly bench = new StoreController(this, puckBench, (value) => value);
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class PuckMotionElement extends LightElement {
+  @property({ attribute: false }) inputs: PuckInputs = demoPuck;
+  /** What is known of the pucks. */
+  @property({ attribute: false }) known: PuckAnswers = nothingKnown;
+  @property({ attribute: false }) units: UnitPreferences = {};
+  @property({ attribute: false }) palette: Palette = lightPalette;
   /** By the motion's name; the first view of its kind when a person chose none. */
   @state() private views: Readonly<Record<string, MotionView>> = {};
   @state() private turbulence: number | null = null;
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
   private add(kind: MotionKind): void {
-    const { motions } = presentPuck();
-    changePuck({ motions: [...motions, addedMotion(kind, motions)] });
+    const { motions } = this.inputs;
+    emit(this, "puck-change", { motions: [...motions, addedMotion(kind, motions)] });
   }
 
   /** Puts another motion in the place of one; null takes it out. */
   private replace(index: number, motion: MotionInput | null): void {
-    changePuck({ motions: presentPuck().motions.flatMap((one, i) => (i !== index ? [one] : motion ? [motion] : [])) });
+    emit(this, "puck-change", {
+      motions: this.inputs.motions.flatMap((one, i) => (i !== index ? [one] : motion ? [motion] : [])),
+    });
   }
 
   protected override render() {
-    const pucks = shownPucks(this.bench.value);
-    const { motions } = this.bench.value.history.present;
+    const pucks = shownPucks(this.known);
+    const { motions } = this.inputs;
     const turbulences = [...new Set(pucks[0]?.motions.map((one) => one.turbulencePercent) ?? [])];
     const turbulence = turbulences.find((one) => one === this.turbulence) ?? turbulences[0];
     return html`<section class="view-section puck-section" aria-labelledby="puck-motion-heading">
@@ -71,13 +73,14 @@ export class PuckMotionElement extends LitElement {
   }
 
   private renderMotion(motion: MotionInput, index: number, turbulencePercent: number | undefined) {
-    const { motions } = this.bench.value.history.present;
+    const { motions } = this.inputs;
     const title = motionTitle(motion.kind, motion.name);
     const earlier = motions.slice(0, index).filter(({ kind }) => kind === motion.kind).length;
     return html`<div data-motion=${motion.name}>
       <h3>${title}</h3>
       <ww-puck-motion-inputs
         .motion=${motion}
+        .units=${this.units}
         .otherNames=${motions.filter((one) => one !== motion).map(({ name }) => name)}
         @motion-change=${(event: MotionChange) => this.replace(index, event.detail.motion)}
         @motion-remove=${() => this.replace(index, null)}
@@ -87,9 +90,9 @@ export class PuckMotionElement extends LitElement {
   }
 
   private renderResults({ kind, name }: MotionInput, title: string, earlier: number, turbulencePercent: number) {
-    const pucks = shownPucks(this.bench.value);
+    const pucks = shownPucks(this.known);
     if (!pucks[0].motions.some((one) => one.name === name)) return html`<p class="state" role="status">Solving ...</p>`;
-    const units = this.units.value;
+    const units = this.units;
     const view = this.views[name] ?? viewsOf[kind][0];
     // Ways through the water are long beside a puck: metres, unless a person chose another unit than the first.
     const chosen = units.length;
@@ -100,7 +103,7 @@ export class PuckMotionElement extends LitElement {
     const speedUnit = unitFor("speed", units);
     const figure = puckMotionFigure(
       { pucks, motion: kind, name, view, turbulencePercent, lengthUnit, speedUnit },
-      this.isDark.value ? darkPalette : lightPalette,
+      this.palette,
     );
     const rows = motionRows(pucks, name, turbulencePercent, { ...units, length: lengthUnit.key });
     return html`<label class="choices">Show <select aria-label="Show of: ${title}" @change=${(event: Event) => {

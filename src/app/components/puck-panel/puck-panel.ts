@@ -1,14 +1,20 @@
+import type { Problem } from "../../../../shared/result";
+import { demoPuck } from "../../puck/demoPuck";
+import type { PuckInputs, PuckMake } from "../../puck/puckInputs";
+import type { UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
+import "../../puck/puckEvents";
 import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import type { FaceSide, PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
 import { edgeProfileText, readEdgeProfile } from "../../puck/edgeProfileText";
-import { changeCandidate, puckBench } from "../../puck/puckBench";
 import {
   coreKinds,
   edgeKinds,
   faceKinds,
   faceSides,
   fieldOf,
+  fieldPath,
   ofKind,
   type PartKind,
   type PuckField,
@@ -19,7 +25,6 @@ import {
   withField,
 } from "../../puck/puckFields";
 import { finishPresets, presetOf } from "../../reference/presets";
-import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
@@ -28,41 +33,44 @@ import "../puck-materials/puck-materials";
 import { materialChoice } from "./materialChoice";
 import { puckPanelStyles } from "./puck-panel.styles";
 
-/** Dimensions, edge, faces, rim, core, coat and finish of the candidate puck. */
+/** Dimensions, edge, faces, rim, core, coat and finish of the candidate puck. Sends `puck-change`. */
 @customElement("ww-puck-panel")
 export class PuckPanel extends LitElement {
   static override styles = [controlStyles, panelStyles, puckPanelStyles];
 
-  private readonly inputs = new StoreController(this, puckBench, (value) => value.history.present);
-  private readonly problem = new StoreController(this, puckBench, (value) => value.problem);
+  @property({ attribute: false }) inputs: PuckInputs = demoPuck;
+  /** Why the puck cannot be made; null when it can. */
+  @property({ attribute: false }) problem: Problem | null = null;
+  @property({ attribute: false }) units: UnitPreferences = {};
   @state() private profileProblem = "";
 
   private get spec(): PuckSpec {
-    return this.inputs.value.candidate.spec;
+    return this.inputs.candidate.spec;
   }
 
   private change(spec: PuckSpec): void {
-    changeCandidate({ spec });
+    this.changeMake({ spec });
+  }
+
+  private changeMake(change: Partial<PuckMake>): void {
+    emit(this, "puck-change", { candidate: { ...this.inputs.candidate, ...change } });
   }
 
   /** The engine's message where it is about this field. */
   private problemOf(field: PuckField): string {
-    const problem = this.problem.value;
-    return problem !== null && partOf(problem.field) === field.part && problem.message.includes(field.mention)
-      ? problem.message
-      : "";
+    return this.problem?.field === fieldPath(field) ? this.problem.message : "";
   }
 
   /** The engine's message about a part, where none of its fields tells it already. */
   private problemOfPart(part: PuckPart, fields: readonly PuckField[]): string {
-    const problem = this.problem.value;
+    const problem = this.problem;
     if (problem === null || partOf(problem.field) !== part) return "";
     return fields.some((field) => this.problemOf(field) !== "") ? "" : problem.message;
   }
 
   protected override render() {
     const { spec } = this;
-    const { sandGrainRoughness } = this.inputs.value.candidate;
+    const { sandGrainRoughness } = this.inputs.candidate;
     const preset = presetOf(finishPresets, sandGrainRoughness);
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Puck</h2></div>
@@ -86,35 +94,35 @@ export class PuckPanel extends LitElement {
           <legend>Coat and finish</legend>
           ${this.renderMaterial("coatMaterial", "Coat material", spec.coatMaterial, (coatMaterial) => this.change({ ...spec, coatMaterial }))}
           <div class="row">
-            <label for="sandGrainRoughness">Finish</label>
+            <label for="finish">Finish</label>
             <select
               id="finish"
               @change=${(event: Event) => {
                 const chosen = finishPresets.find(({ key }) => key === (event.target as HTMLSelectElement).value);
-                if (chosen) changeCandidate({ sandGrainRoughness: chosen.value });
+                if (chosen) this.changeMake({ sandGrainRoughness: chosen.value });
               }}
             >
               <option value="" ?selected=${preset === undefined}>own value</option>
               ${finishPresets.map((one) => html`<option value=${one.key} ?selected=${one === preset}>${one.label}</option>`)}
             </select>
           </div>
-          <ww-quantity-field
+          <ww-quantity-field .units=${this.units}
             label="Finish, ks"
             kind="length"
             .value=${sandGrainRoughness}
             .lowest=${0}
             .highest=${0.005}
             .hint=${preset?.source ?? ""}
-            @quantity-change=${(event: QuantityChange) => changeCandidate({ sandGrainRoughness: event.detail.value })}
+            @quantity-change=${(event: QuantityChange) => this.changeMake({ sandGrainRoughness: event.detail.value })}
           ></ww-quantity-field>
         </fieldset>
-        <ww-puck-materials></ww-puck-materials>
+        <ww-puck-materials .own=${this.inputs.userMaterials} .spec=${spec} .units=${this.units}></ww-puck-materials>
       </div>
     </section>`;
   }
 
   private renderField(field: PuckField) {
-    return html`<ww-quantity-field
+    return html`<ww-quantity-field .units=${this.units}
       label=${field.label}
       kind=${field.kind}
       data-key="${field.part}.${field.key}"
@@ -179,8 +187,8 @@ export class PuckPanel extends LitElement {
   }
 
   private renderMaterial(field: string, label: string, name: string, choose: (name: string) => void) {
-    const problem = this.problem.value?.field === field ? this.problem.value.message : "";
-    return materialChoice({ label, name, userMaterials: this.inputs.value.userMaterials, problem, choose });
+    const problem = this.problem?.field === field ? this.problem.message : "";
+    return materialChoice({ label, name, userMaterials: this.inputs.userMaterials, problem, choose });
   }
 
   private renderCoreMaterial() {

@@ -1,10 +1,13 @@
+import type { Problem } from "../../../../shared/result";
+import { demoPuck } from "../../puck/demoPuck";
+import type { UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
+import "../../puck/puckEvents";
 import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
 import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
 import type { Orientation } from "../../../../shared/jobs/puck/orientationIndex";
-import { changePuck, puckBench } from "../../puck/puckBench";
 import type { PlayInputs } from "../../puck/puckInputs";
-import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import { fluidFields, fluidLabels, fluidOfKind } from "../conditions-panel/fluidFields";
@@ -20,25 +23,31 @@ const shareLabels: Readonly<Record<Orientation, string>> = {
   faceOn: "Face-on",
 };
 
-/** The water, the speeds and how the puck is used: what drag, index and motions rest on. */
+const gapKey = "puck.play.flatGapMetres";
+const sweptKey = "puck.play.sweptGapsMetres";
+const spreadKey = "puck.play.frictionSpread";
+
+/** The water, the speeds and how the puck is used: what drag, index and motions rest on. Sends `puck-change`. */
 @customElement("ww-puck-play")
 export class PuckPlayPanel extends LitElement {
   static override styles = [controlStyles, panelStyles, puckPlayStyles];
 
-  private readonly play = new StoreController(this, puckBench, (value) => value.history.present.play);
-  private readonly problem = new StoreController(this, puckBench, (value) => value.problem ?? value.solveProblem);
+  @property({ attribute: false }) play: PlayInputs = demoPuck.play;
+  /** Why the pucks cannot be made or solved; null when all is well. */
+  @property({ attribute: false }) problem: Problem | null = null;
+  @property({ attribute: false }) units: UnitPreferences = {};
 
   private set(change: Partial<PlayInputs>): void {
-    changePuck({ play: { ...this.play.value, ...change } });
+    emit(this, "puck-change", { play: { ...this.play, ...change } });
   }
 
-  private problemOf(...mentions: readonly string[]): string {
-    const problem = this.problem.value;
-    return problem !== null && mentions.some((mention) => problem.field?.includes(mention)) ? problem.message : "";
+  /** The problem where it is about one of these keys of a case, or what lies under them. */
+  private problemOf(...keys: readonly string[]): string {
+    return keys.some((key) => isUnder(this.problem?.field, key)) ? (this.problem?.message ?? "") : "";
   }
 
   protected override render() {
-    const play = this.play.value;
+    const { play } = this;
     const total = play.shares.upright + play.shares.flat + play.shares.faceOn;
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Play</h2></div>
@@ -50,7 +59,7 @@ export class PuckPlayPanel extends LitElement {
           </select>
         </div>
         ${fluidFields(play.fluid).map(
-          (field) => html`<ww-quantity-field
+          (field) => html`<ww-quantity-field .units=${this.units}
             label=${field.label}
             kind=${field.kind}
             .value=${field.value}
@@ -61,7 +70,7 @@ export class PuckPlayPanel extends LitElement {
             @quantity-change=${(event: QuantityChange) => this.set({ fluid: { ...play.fluid, [field.key]: event.detail.value } as FluidSpec })}
           ></ww-quantity-field>`,
         )}
-        <ww-puck-list-field
+        <ww-puck-list-field .units=${this.units}
           label="Speeds"
           kind="speed"
           .values=${play.speeds}
@@ -70,10 +79,10 @@ export class PuckPlayPanel extends LitElement {
           .highest=${100}
           .most=${20}
           .hint=${play.indexSpeeds === null ? "Drag is solved at these; the index is their average." : "The index is averaged over the case's own choice of them; a change here averages over all."}
-          .problem=${this.problemOf("puck.candidates", "puck.baselines", "speeds")}
+          .problem=${this.problemOf("puck.candidates", "puck.baselines", "speedsMetresPerSecond")}
           @list-change=${(event: ListChange) => this.set({ speeds: event.detail.values, indexSpeeds: null })}
         ></ww-puck-list-field>
-        <ww-puck-list-field
+        <ww-puck-list-field .units=${this.units}
           label="Turbulence intensities"
           kind="fraction"
           .values=${play.turbulenceIntensities}
@@ -86,7 +95,7 @@ export class PuckPlayPanel extends LitElement {
         <fieldset>
           <legend>Shares of play</legend>
           ${(Object.keys(shareLabels) as Orientation[]).map(
-            (orientation) => html`<ww-quantity-field
+            (orientation) => html`<ww-quantity-field .units=${this.units}
               label=${shareLabels[orientation]}
               data-key=${`share.${orientation}`}
               .value=${play.shares[orientation]}
@@ -106,12 +115,12 @@ export class PuckPlayPanel extends LitElement {
           </div>
           ${
             play.flatPlace === "floor"
-              ? html`<ww-quantity-field label="Gap to the floor" kind="length" .value=${play.flatGap} .lowest=${0} .highest=${10} hint="0 is lying on it; else at least 2 % of the thickness." @quantity-change=${(
+              ? html`<ww-quantity-field .units=${this.units} label="Gap to the floor" kind="length" .value=${play.flatGap} .lowest=${0} .highest=${10} hint="0 is lying on it; else at least 2 % of the thickness." .problem=${this.problemOf(gapKey)} @quantity-change=${(
                   event: QuantityChange,
                 ) => this.set({ flatGap: event.detail.value })}></ww-quantity-field>`
               : nothing
           }
-          <ww-puck-list-field
+          <ww-puck-list-field .units=${this.units}
             label="Gaps to report too"
             kind="length"
             .values=${play.sweptGaps}
@@ -120,12 +129,13 @@ export class PuckPlayPanel extends LitElement {
             .highest=${10}
             .most=${8}
             hint="Flat over the floor; none needed."
+            .problem=${this.problemOf(sweptKey)}
             @list-change=${(event: ListChange) => this.set({ sweptGaps: event.detail.values })}
           ></ww-puck-list-field>
         </fieldset>
         <fieldset>
           <legend>Attitude, friction, trust</legend>
-          <ww-puck-list-field
+          <ww-puck-list-field .units=${this.units}
             label="Tilts"
             kind="angle"
             .values=${play.tilts}
@@ -135,14 +145,14 @@ export class PuckPlayPanel extends LitElement {
             hint="0° edge-on, 90° face-on."
             @list-change=${(event: ListChange) => this.set({ tilts: event.detail.values })}
           ></ww-puck-list-field>
-          <ww-quantity-field label="Sliding friction" .value=${play.frictionCoefficient} .lowest=${0} .highest=${2} hint="Over the weight in water. 0.22 for hard plastic on wet tile is from memory: measure yours." @quantity-change=${(
+          <ww-quantity-field .units=${this.units} label="Sliding friction" .value=${play.frictionCoefficient} .lowest=${0} .highest=${2} hint="Over the weight in water. 0.22 for hard plastic on wet tile is from memory: measure yours." @quantity-change=${(
             event: QuantityChange,
           ) =>
             this.set({
               frictionCoefficient: event.detail.value,
               frictionSpread: Math.min(play.frictionSpread, event.detail.value),
             })}></ww-quantity-field>
-          <ww-quantity-field label="Its plus and minus" .value=${play.frictionSpread} .lowest=${0} .highest=${play.frictionCoefficient} @quantity-change=${(
+          <ww-quantity-field .units=${this.units} label="Its plus and minus" .value=${play.frictionSpread} .lowest=${0} .highest=${play.frictionCoefficient} .problem=${this.problemOf(spreadKey)} @quantity-change=${(
             event: QuantityChange,
           ) => this.set({ frictionSpread: event.detail.value })}></ww-quantity-field>
           <div class="row">
@@ -155,7 +165,7 @@ export class PuckPlayPanel extends LitElement {
           ${
             play.sectionError === null
               ? nothing
-              : html`<ww-quantity-field label="Error of solved sections" kind="fraction" .value=${play.sectionError} .lowest=${0} .highest=${0.9} @quantity-change=${(
+              : html`<ww-quantity-field .units=${this.units} label="Error of solved sections" kind="fraction" .value=${play.sectionError} .lowest=${0} .highest=${0.9} @quantity-change=${(
                   event: QuantityChange,
                 ) => this.set({ sectionError: event.detail.value })}></ww-quantity-field>`
           }
@@ -167,10 +177,15 @@ export class PuckPlayPanel extends LitElement {
 
   /** A problem of the solution that no field above has told. */
   private renderOther() {
-    const problem = this.problem.value;
-    if (problem === null || !problem.field?.startsWith("puck.play")) return nothing;
+    const { problem } = this;
+    const isTold = [gapKey, sweptKey, spreadKey].some((key) => isUnder(problem?.field, key));
+    if (problem === null || isTold || !isUnder(problem.field, "puck.play")) return nothing;
     return html`<p class="error" role="alert">${problem.message}</p>`;
   }
+}
+
+function isUnder(field: string | undefined, key: string): boolean {
+  return field === key || field?.startsWith(`${key}.`) === true || field?.startsWith(`${key}[`) === true;
 }
 
 declare global {

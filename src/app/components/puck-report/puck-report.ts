@@ -1,18 +1,18 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import { puckCautions } from "../../../../shared/jobs/puck/playCautions";
 import { puckDragFigure } from "../../plots/puckDragFigure";
 import { puckMotionFigure } from "../../plots/puckMotionFigure";
+import { demoPuck } from "../../puck/demoPuck";
 import { attitudeRows, indexRows } from "../../puck/dragTexts";
 import { figureRows, verdictTexts } from "../../puck/figureRows";
-import { puckBench } from "../../puck/puckBench";
+import { nothingKnown, type PuckAnswers } from "../../puck/puckAnswers";
 import { sameParts, solveParts } from "../../puck/puckChanges";
+import type { PuckInputs } from "../../puck/puckInputs";
 import { puckReportInputs } from "../../puck/reportInputs";
 import { shownPucks } from "../../puck/shownPucks";
-import { preferences } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
 import { lightPalette } from "../../style/palette";
-import { quantityText, unitChoices, unitFor } from "../../units/units";
+import { quantityText, type UnitPreferences, unitChoices, unitFor } from "../../units/units";
 import { type PlotPicture, picturesDrawn, plotPictures } from "../report/plotPictures";
 import { reportStyles } from "../report/report.styles";
 
@@ -21,20 +21,21 @@ import { reportStyles } from "../report/report.styles";
 export class PuckReport extends LitElement {
   static override styles = reportStyles;
 
-  private readonly bench = new StoreController(this, puckBench, (value) => value);
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
+  @property({ attribute: false }) inputs: PuckInputs = demoPuck;
+  /** What is known of the pucks. */
+  @property({ attribute: false }) known: PuckAnswers = nothingKnown;
+  @property({ attribute: false }) units: UnitPreferences = {};
   @state() private pictures: readonly PlotPicture[] = [];
 
-  /** Draws the plots for paper, then opens the browser's print dialog. */
-  async print(): Promise<void> {
+  /** Draws the plots for paper. */
+  async preparePictures(): Promise<void> {
     this.pictures = await plotPictures(this.figures());
     await this.updateComplete;
     await picturesDrawn(this.renderRoot);
-    window.print();
   }
 
   private condition() {
-    const rows = this.bench.value.solved?.candidate.drag ?? [];
+    const rows = this.known.solved?.candidate.drag ?? [];
     const speeds = [...new Set(rows.map((row) => row.speedMetresPerSecond))];
     const [first] = rows;
     return first === undefined
@@ -45,11 +46,11 @@ export class PuckReport extends LitElement {
   private figures() {
     const condition = this.condition();
     if (condition === null) return [];
-    const pucks = shownPucks(this.bench.value);
+    const pucks = shownPucks(this.known);
     const { turbulencePercent } = condition;
-    const speedUnit = unitFor("speed", this.units.value);
+    const speedUnit = unitFor("speed", this.units);
     const lengthUnit = unitChoices.length.find(({ key }) => key === "m")!;
-    const [motion] = this.bench.value.solved?.inputs.motions ?? [];
+    const [motion] = this.known.solved?.inputs.motions ?? [];
     return [
       puckDragFigure({ pucks, orientation: "flat", turbulencePercent, quantity: "area", speedUnit }, lightPalette),
       ...(motion === undefined
@@ -72,10 +73,10 @@ export class PuckReport extends LitElement {
   }
 
   protected override render() {
-    const { measured, problem, solved, solveProblem, history } = this.bench.value;
+    const { measured, problem, solved, solveProblem } = this.known;
     if (measured === null) return nothing;
     const fault = problem ?? solveProblem;
-    const isOld = fault !== null || (solved !== null && !sameParts(solved.inputs, history.present, solveParts));
+    const isOld = fault !== null || (solved !== null && !sameParts(solved.inputs, this.inputs, solveParts));
     const { spec } = measured.inputs.candidate;
     return html`${isOld ? html`<p><b>Stale:</b> not every result belongs to the puck as it is now. ${fault?.message}</p>` : nothing}
       <h2>Figures of ${spec.name} beside ${measured.inputs.baseline.spec.name}</h2>
@@ -84,7 +85,7 @@ export class PuckReport extends LitElement {
         ${this.pictures.map(({ title, address, caption }) => html`<div><h2>${title}</h2><img src=${address} alt=${title} /><p>${caption}</p></div>`)}
       </div>
       <h2>Inputs</h2>
-      <dl>${puckReportInputs(measured, this.units.value).map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>
+      <dl>${puckReportInputs(measured, this.units).map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>
       <h2>Cautions</h2>
       <ul>${puckCautions(spec, measured.inputs.userMaterials).map((caution) => html`<li>${caution}</li>`)}</ul>
       <p>Wakewright, printed ${new Date().toLocaleDateString()}.</p>`;
@@ -92,7 +93,7 @@ export class PuckReport extends LitElement {
 
   /** Two columns of figures: candidate, baseline, change, and what the rules say. */
   private renderFigures() {
-    const { measured, judged } = this.bench.value;
+    const { measured, judged } = this.known;
     if (measured === null) return nothing;
     const rows = figureRows(measured.candidate, measured.baseline, judged?.judgement ?? null);
     const half = Math.ceil(rows.length / 2);
@@ -114,14 +115,14 @@ export class PuckReport extends LitElement {
   }
 
   private renderDrag() {
-    const { solved } = this.bench.value;
+    const { solved } = this.known;
     const condition = this.condition();
     if (solved === null || condition === null) return nothing;
     const { speed, turbulencePercent } = condition;
     const rows = attitudeRows(solved.candidate, solved.baseline, turbulencePercent, speed);
     const [index] = indexRows([solved.candidate]);
     return html`<h2>
-        Drag at ${quantityText(speed, "speed", this.units.value)}, turbulence ${Number(turbulencePercent.toPrecision(3))} %
+        Drag at ${quantityText(speed, "speed", this.units)}, turbulence ${Number(turbulencePercent.toPrecision(3))} %
       </h2>
       <table>
         <thead>

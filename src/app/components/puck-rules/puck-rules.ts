@@ -1,5 +1,12 @@
+import { demoPuck } from "../../puck/demoPuck";
+import { nothingKnown, type PuckAnswers } from "../../puck/puckAnswers";
+import type { UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
+import { cancelledCode } from "../../view/taskState";
+import { problemList } from "../fault-list/faultList";
+import "../../puck/puckEvents";
 import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { customElement, property, state } from "lit/decorators.js";
 import {
   type DimensionKey,
   dimensionKeys,
@@ -7,16 +14,13 @@ import {
   dimensionTable,
 } from "../../../../shared/jobs/puck/puckDimension";
 import { judgementNotice } from "../../../../shared/jobs/puck/rules/judgePuck";
-import type { MadeShare, MadeSizes } from "../../../../shared/jobs/puck/rules/madeShare";
+import type { MadeSizes } from "../../../../shared/jobs/puck/rules/madeShare";
 import { readRuleSet } from "../../../../shared/jobs/puck/rules/ruleSet";
 import type { Problem } from "../../../../shared/result";
 import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { verdictTexts } from "../../puck/figureRows";
-import { changePuck, puckBench } from "../../puck/puckBench";
 import { judgeParts, sameParts } from "../../puck/puckChanges";
 import type { PuckInputs } from "../../puck/puckInputs";
-import { countMadePucks } from "../../puck/puckJobs";
-import { StoreController } from "../../store/storeController";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
@@ -25,24 +29,21 @@ import "../puck-sizing/puck-sizing";
 import "../quantity-field/quantity-field";
 import { puckRulesStyles } from "./puck-rules.styles";
 
-/** Rules, making tolerances, what they say of the candidate, and the core for a wanted mass. */
+/** Rules, making tolerances, what they say of the candidate, and the core for a wanted mass. Sends `puck-change` and `puck-job`. */
 @customElement("ww-puck-rules")
 export class PuckRules extends LitElement {
   static override styles = [controlStyles, panelStyles, puckRulesStyles];
 
-  private readonly bench = new StoreController(this, puckBench, (value) => value);
+  @property({ attribute: false }) inputs: PuckInputs = demoPuck;
+  /** What is known of the pucks. */
+  @property({ attribute: false }) known: PuckAnswers = nothingKnown;
+  @property({ attribute: false }) units: UnitPreferences = {};
   @state() private problems: readonly Problem[] = [];
-  @state() private made: { readonly inputs: PuckInputs; readonly share: MadeShare } | null = null;
-  @state() private countState: "idle" | "counting" | string = "idle";
-
-  private get inputs(): PuckInputs {
-    return this.bench.value.history.present;
-  }
 
   private read(text: string, fileName: string): void {
     const reading = readRuleSet(text, fileName);
     this.problems = reading.ok ? [] : reading.problems;
-    if (reading.ok) changePuck({ rules: reading.value });
+    if (reading.ok) emit(this, "puck-change", { rules: reading.value });
   }
 
   private async openFile(event: Event): Promise<void> {
@@ -59,15 +60,6 @@ export class PuckRules extends LitElement {
     this.read(await file.text(), file.name);
   }
 
-  private async count(): Promise<void> {
-    const { inputs } = this;
-    this.countState = "counting";
-    const share = await countMadePucks();
-    if (share === null) return;
-    this.countState = share.ok ? "idle" : share.problem.message;
-    if (share.ok) this.made = { inputs, share: share.value };
-  }
-
   protected override render() {
     const { rules } = this.inputs;
     return html`<section aria-labelledby="heading">
@@ -82,19 +74,19 @@ export class PuckRules extends LitElement {
             <input class="unseen" type="file" accept=".json,application/json" @change=${this.openFile} />
             <span class="button">Open a rules file ...</span>
           </label>
-          ${rules === null ? nothing : html`<button type="button" class="is-quiet" @click=${() => changePuck({ rules: null })}>Close the rules</button>`}
+          ${rules === null ? nothing : html`<button type="button" class="is-quiet" @click=${() => emit(this, "puck-change", { rules: null })}>Close the rules</button>`}
         </div>
-        ${this.problems.length > 0 ? html`<ul class="error" role="alert">${this.problems.slice(0, 8).map(({ message }) => html`<li>${message}</li>`)}</ul>` : nothing}
+        ${problemList(this.problems)}
         ${this.renderVerdict()}
         ${this.renderTolerances()}
         ${rules === null ? nothing : this.renderCount()}
-        <ww-puck-sizing></ww-puck-sizing>
+        <ww-puck-sizing .inputs=${this.inputs} .sizing=${this.known.sizing} .units=${this.units}></ww-puck-sizing>
       </div>
     </section>`;
   }
 
   private renderVerdict() {
-    const { judged, judgeProblem, problem } = this.bench.value;
+    const { judged, judgeProblem, problem } = this.known;
     if (judgeProblem !== null) {
       return html`<p class="error" role="alert">Not judged: ${judgeProblem.message}.</p>`;
     }
@@ -113,13 +105,13 @@ export class PuckRules extends LitElement {
     const keys = dimensionKeys.filter((key) => dimensionOf(candidate.spec, key) !== null);
     const set = (key: DimensionKey, value: number) => {
       const { [key]: _, ...rest } = tolerances;
-      changePuck({ tolerances: value === 0 ? rest : { ...tolerances, [key]: value } });
+      emit(this, "puck-change", { tolerances: value === 0 ? rest : { ...tolerances, [key]: value } });
     };
     return html`<fieldset>
       <legend>Making tolerances, plus and minus</legend>
       ${keys.map((key) => {
         const { label } = dimensionTable[key];
-        return html`<ww-quantity-field
+        return html`<ww-quantity-field .units=${this.units}
           label=${`${label.charAt(0).toUpperCase()}${label.slice(1)} ±`}
           kind="length"
           data-key=${key}
@@ -134,28 +126,30 @@ export class PuckRules extends LitElement {
 
   private renderCount() {
     const { sampling, tolerances, candidate, rules } = this.inputs;
+    const { status, last: made, problems } = this.known.counting;
+    const problem = status === "error" && problems[0].code !== cancelledCode ? problems[0].message : "";
     const isNow =
-      this.made !== null &&
-      this.made.inputs.candidate === candidate &&
-      this.made.inputs.tolerances === tolerances &&
-      this.made.inputs.rules === rules;
+      made !== null &&
+      made.inputs.candidate === candidate &&
+      made.inputs.tolerances === tolerances &&
+      made.inputs.rules === rules;
     const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
     return html`<fieldset>
       <legend>Made at random</legend>
       <div class="row">
         <label for="sizes">Sizes lie</label>
-        <select id="sizes" @change=${(event: Event) => changePuck({ sampling: { ...sampling, sizes: (event.target as HTMLSelectElement).value as MadeSizes } })}>
+        <select id="sizes" @change=${(event: Event) => emit(this, "puck-change", { sampling: { ...sampling, sizes: (event.target as HTMLSelectElement).value as MadeSizes } })}>
           <option value="uniform" ?selected=${sampling.sizes === "uniform"}>evenly within the tolerance</option>
           <option value="normal" ?selected=${sampling.sizes === "normal"}>normally, tolerance at three deviations</option>
         </select>
       </div>
-      <ww-quantity-field label="Pucks made" .value=${sampling.samples} .lowest=${1} .highest=${100_000} @quantity-change=${(event: QuantityChange) => changePuck({ sampling: { ...sampling, samples: Math.round(event.detail.value) } })}></ww-quantity-field>
-      <div class="buttons"><button type="button" @click=${this.count}>${this.countState === "counting" ? "Counting ..." : "Count the pucks inside"}</button></div>
-      ${this.countState !== "idle" && this.countState !== "counting" ? html`<p class="error" role="alert">${this.countState}</p>` : nothing}
+      <ww-quantity-field .units=${this.units} label="Pucks made" .value=${sampling.samples} .lowest=${1} .highest=${100_000} @quantity-change=${(event: QuantityChange) => emit(this, "puck-change", { sampling: { ...sampling, samples: Math.round(event.detail.value) } })}></ww-quantity-field>
+      <div class="buttons"><button type="button" @click=${() => emit(this, "puck-job", "count")}>${status === "pending" ? "Counting ..." : "Count the pucks inside"}</button></div>
+      ${problem === "" ? nothing : html`<p class="error" role="alert">${problem}</p>`}
       ${
-        this.made === null
+        made === null
           ? nothing
-          : html`<p role="status" class="hint">${this.made.share.inside} of ${this.made.share.samples} made pucks are inside every range: ${percent(this.made.share.share)} (95 % interval ${percent(this.made.share.shareLow)} to ${percent(this.made.share.shareHigh)})${isNow ? "" : "; of an earlier puck or tolerance"}.</p>`
+          : html`<p role="status" class="hint">${made.result.inside} of ${made.result.samples} made pucks are inside every range: ${percent(made.result.share)} (95 % interval ${percent(made.result.shareLow)} to ${percent(made.result.shareHigh)})${isNow ? "" : "; of an earlier puck or tolerance"}.</p>`
       }
     </fieldset>`;
   }

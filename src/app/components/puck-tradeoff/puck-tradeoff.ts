@@ -1,37 +1,38 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { demoPuck } from "../../puck/demoPuck";
+import { nothingKnown, type PuckAnswers } from "../../puck/puckAnswers";
+import type { PuckInputs } from "../../puck/puckInputs";
+import type { UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
+import "../../puck/puckEvents";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import type { Evaluation, Goal } from "../../../../shared/jobs/tradeoff/designSpace";
 import type { PuckGoalKey } from "../../../../shared/jobs/tradeoff/puckEvaluation";
 import { frontOf, runCounts } from "../../../../shared/jobs/tradeoff/tradeoffRun";
 import { puckFrontFigure } from "../../plots/puckFrontFigure";
 import { dimensionText, goalText } from "../../puck/goalTexts";
-import { puckBench } from "../../puck/puckBench";
-import { cancelSearch, pauseSearch, resumeSearch, startSearch } from "../../puck/tradeoffPool";
-import { type PuckSearchState, tradeoffBench } from "../../puck/tradeoffState";
-import { pageState } from "../../store/pageState";
-import { StoreController } from "../../store/storeController";
-import { darkPalette, lightPalette } from "../../style/palette";
+import { noTradeoff, type PuckSearchState, type TradeoffBench } from "../../puck/tradeoffState";
+import { lightPalette, type Palette } from "../../style/palette";
 import "../info-mark/info-mark";
 import "../plot/plot";
 import "../puck-member/puck-member";
+import { LightElement } from "../../view/lightElement";
 import "../puck-search-inputs/puck-search-inputs";
 
-/** Searches the free dimensions for pucks that none beats. In the light DOM, because it holds a plot. */
+/** Searches the free dimensions for pucks that none beats. Sends `puck-search`. In the light DOM, because it holds a plot. */
 @customElement("ww-puck-tradeoff")
-export class PuckTradeoff extends LitElement {
-  private readonly run = new StoreController(this, tradeoffBench, (value) => value);
-  private readonly problem = new StoreController(this, puckBench, (value) => value.problem);
-  private readonly measured = new StoreController(this, puckBench, (value) => value.measured);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class PuckTradeoff extends LightElement {
+  @property({ attribute: false }) inputs: PuckInputs = demoPuck;
+  @property({ attribute: false }) run: TradeoffBench = noTradeoff;
+  /** What is known of the pucks. */
+  @property({ attribute: false }) known: PuckAnswers = nothingKnown;
+  @property({ attribute: false }) units: UnitPreferences = {};
+  @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private chosen: Evaluation | null = null;
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   /** A search that is done shows its best member by the first goal at once, with the verdict against the baseline. */
   protected override willUpdate(): void {
-    const { status, search } = this.run.value;
+    const { status, search } = this.run;
     if (status !== "done" || search === null || this.chosen !== null) return;
     const front = frontOf(search.run);
     const [goal] = search.inputs.tradeoff.goals;
@@ -40,29 +41,29 @@ export class PuckTradeoff extends LitElement {
 
   private start(): void {
     this.chosen = null;
-    startSearch(puckBench.value.history.present);
+    emit(this, "puck-search", "start");
   }
 
   protected override render() {
-    const run = this.run.value;
+    const { run } = this;
     const active = run.status === "running" || run.status === "paused";
     return html`<section class="view-section puck-section" aria-labelledby="puck-tradeoff-heading">
       <div class="head"><h2 id="puck-tradeoff-heading">Trade-off</h2><span class="marks"><ww-info-mark topic="paretoSearch"></ww-info-mark></span></div>
       <p class="hint">Varies the free dimensions inside the rules, sizes the core of every puck for the wanted mass, and keeps those that no other beats in every goal.</p>
-      <ww-puck-search-inputs></ww-puck-search-inputs>
+      <ww-puck-search-inputs .inputs=${this.inputs} .units=${this.units}></ww-puck-search-inputs>
       ${run.problem ? html`<p class="error" role="alert">${run.problem}</p>` : nothing}
       <div class="line">
-        <button type="button" class="is-main" ?disabled=${active || this.problem.value !== null} @click=${this.start}>Start the search</button>
-        ${run.status === "running" ? html`<button type="button" @click=${pauseSearch}>Pause</button>` : nothing}
-        ${run.status === "paused" ? html`<button type="button" @click=${resumeSearch}>Go on</button>` : nothing}
-        ${active ? html`<button type="button" @click=${cancelSearch}>Cancel the search</button>` : nothing}
+        <button type="button" class="is-main" ?disabled=${active || this.known.problem !== null} @click=${this.start}>Start the search</button>
+        ${run.status === "running" ? html`<button type="button" @click=${() => emit(this, "puck-search", "pause")}>Pause</button>` : nothing}
+        ${run.status === "paused" ? html`<button type="button" @click=${() => emit(this, "puck-search", "resume")}>Go on</button>` : nothing}
+        ${active ? html`<button type="button" @click=${() => emit(this, "puck-search", "cancel")}>Cancel the search</button>` : nothing}
       </div>
       ${run.search === null ? nothing : this.renderRun(run.search)}
     </section>`;
   }
 
   private renderRun(state: PuckSearchState) {
-    const { status, workers } = this.run.value;
+    const { status, workers } = this.run;
     const { run, seconds, refused, reason } = state;
     const { done, total } = runCounts(run);
     const left = done > 0 ? `about ${Math.ceil((seconds / done) * (total - done))} s left` : "starting";
@@ -106,7 +107,7 @@ export class PuckTradeoff extends LitElement {
         baseline: this.baselineGoals(state, goals),
         chosen: chosen < 0 ? null : chosen,
       },
-      this.isDark.value ? darkPalette : lightPalette,
+      this.palette,
     );
     const number = (value: number) => String(Number(value.toPrecision(4)));
     return html`<ww-plot id="plot-puck-front" .figure=${figure}></ww-plot>
@@ -135,12 +136,12 @@ export class PuckTradeoff extends LitElement {
             </table>
           </div>`
       }
-      ${this.chosen === null || chosen < 0 ? nothing : html`<ww-puck-member .search=${state.theCase} .inputs=${inputs} .member=${this.chosen} .number=${chosen + 1}></ww-puck-member>`}`;
+      ${this.chosen === null || chosen < 0 ? nothing : html`<ww-puck-member .answer=${this.known.member} .search=${state.theCase} .inputs=${inputs} .member=${this.chosen} .number=${chosen + 1}></ww-puck-member>`}`;
   }
 
   /** The baseline as a point of the plot; null where one of the goals is not determined for it. */
   private baselineGoals({ inputs }: PuckSearchState, goals: readonly Goal[]) {
-    const figures = this.measured.value?.baseline;
+    const figures = this.known.measured?.baseline;
     if (figures === undefined) return null;
     const values: number[] = [];
     for (const { key } of goals as readonly { readonly key: PuckGoalKey }[]) {

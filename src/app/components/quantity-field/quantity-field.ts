@@ -1,19 +1,18 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import { preferences, setUnit } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
-import { endTyping, keepTyping } from "../../store/typing";
 import { controlStyles } from "../../style/sharedStyles";
-import { fieldText, type QuantityKind, unitChoices, unitFor } from "../../units/units";
+import { fieldText, type QuantityKind, type UnitPreferences, unitChoices, unitFor } from "../../units/units";
+import { emit, type PageEvent } from "../../view/emit";
 import { quantityFieldStyles } from "./quantity-field.styles";
 import { readQuantity } from "./readQuantity";
 
 /** A field's new value, SI. */
-export type QuantityChange = CustomEvent<{ readonly value: number }>;
+export type QuantityChange = PageEvent<"quantity-change">;
 
 /**
  * A number with its unit at the field. Sends `quantity-change` with the SI value when a person enters an allowed one;
- * otherwise says beside the field what is allowed. A value set by code sends nothing.
+ * otherwise says beside the field what is allowed. A value set by code sends nothing. Sends `quantity-leave` when the
+ * person leaves it, and `unit-change` for another unit.
  */
 @customElement("ww-quantity-field")
 export class QuantityField extends LitElement {
@@ -30,13 +29,14 @@ export class QuantityField extends LitElement {
   /** A problem of this quantity that came from elsewhere, for instance from the solver. */
   @property() problem = "";
   @property() hint = "";
+  /** Units that the person has chosen. */
+  @property({ attribute: false }) units: UnitPreferences = {};
 
   @state() private typed: string | null = null;
   @state() private typedProblem = "";
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
 
   private get unit() {
-    return unitFor(this.kind, this.units.value);
+    return unitFor(this.kind, this.units);
   }
 
   private enter(text: string): void {
@@ -44,10 +44,7 @@ export class QuantityField extends LitElement {
     const read = readQuantity(text, this.label, this.unit, this);
     this.typedProblem = read.ok ? "" : read.problem.message;
     if (!read.ok) return;
-    keepTyping();
-    this.dispatchEvent(
-      new CustomEvent("quantity-change", { detail: { value: read.value }, bubbles: true, composed: true }),
-    );
+    emit(this, "quantity-change", { value: read.value });
   }
 
   /** Arrow keys step by about a hundredth of the value, ten times as much with Shift. */
@@ -64,7 +61,7 @@ export class QuantityField extends LitElement {
   }
 
   private leave(): void {
-    endTyping();
+    emit(this, "quantity-leave");
     if (this.typedProblem === "") this.typed = null;
   }
 
@@ -94,7 +91,7 @@ export class QuantityField extends LitElement {
               @change=${(event: Event) => {
                 this.typed = null;
                 this.typedProblem = "";
-                setUnit(this.kind, (event.target as HTMLSelectElement).value);
+                emit(this, "unit-change", { kind: this.kind, unit: (event.target as HTMLSelectElement).value });
               }}
             >
               ${choices.map((choice) => html`<option value=${choice.key} ?selected=${choice.key === unit.key}>${choice.symbol}</option>`)}
@@ -107,6 +104,12 @@ export class QuantityField extends LitElement {
 }
 
 declare global {
+  interface PageEvents {
+    "quantity-change": { readonly value: number };
+    /** A field is left or its text confirmed. */
+    "quantity-leave": undefined;
+    "unit-change": { readonly kind: QuantityKind; readonly unit: string };
+  }
   interface HTMLElementTagNameMap {
     "ww-quantity-field": QuantityField;
   }

@@ -1,12 +1,14 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
-import { carriedOffset } from "../../compare/carriedOffset";
+import { customElement, property, state } from "lit/decorators.js";
+import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
+import type { Problem } from "../../../../shared/result";
+import type { LiveCurves } from "../../../../workers/solverApi";
+import type { PositionMeasure } from "../../plots/surfacePosition";
 import { cautions } from "../../reference/cautions";
-import { caseRun } from "../../store/caseRun";
-import { preferences } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
-import { workbench } from "../../store/workbench";
+import { type CaseRun, noCase } from "../../section/caseRun";
+import type { Pin, Solved } from "../../section/solved";
 import { lightPalette } from "../../style/palette";
+import type { UnitPreferences } from "../../units/units";
 import { boardDragCurve, boardPressure } from "../plot-board/boardFigures";
 import { reportRows } from "./caseRows";
 import { type PlotPicture, picturesDrawn, plotPictures } from "./plotPictures";
@@ -21,26 +23,30 @@ import { reportInputs } from "./reportInputs";
 export class Report extends LitElement {
   static override styles = reportStyles;
 
-  private readonly bench = new StoreController(this, workbench, (value) => value);
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
-  private readonly run = new StoreController(this, caseRun, (value) => value);
+  @property({ attribute: false }) solved: Solved | null = null;
+  @property({ attribute: false }) curves: LiveCurves | null = null;
+  @property({ attribute: false }) pins: readonly Pin[] = [];
+  /** Why the design has no solution; null when all is well. */
+  @property({ attribute: false }) problem: Problem | null = null;
+  @property({ attribute: false }) run: CaseRun = noCase;
+  @property({ attribute: false }) offset: MeasuredCorrection | null = null;
+  @property() measure: PositionMeasure = "angle";
+  @property({ attribute: false }) units: UnitPreferences = {};
   @state() private pictures: readonly PlotPicture[] = [];
 
-  /** Draws the plots for paper, then opens the browser's print dialog. */
-  async print(): Promise<void> {
-    const bench = this.bench.value;
+  /** Draws the plots for paper. */
+  async preparePictures(): Promise<void> {
     const figures = [
-      boardPressure(bench, preferences.value.positionMeasure, lightPalette),
-      boardDragCurve(bench, [], lightPalette, carriedOffset.value),
+      boardPressure(this, this.measure, lightPalette),
+      boardDragCurve(this, [], lightPalette, this.offset),
     ];
     this.pictures = await plotPictures(figures.filter((figure) => figure !== null));
     await this.updateComplete;
     await picturesDrawn(this.renderRoot);
-    window.print();
   }
 
   protected override render() {
-    const { solved, problem } = this.bench.value;
+    const { solved, problem } = this;
     if (solved === null) return nothing;
     return html`<p>${problem ? html`<b>Stale:</b> the design could not be solved (${problem.message}); figures are of the last one that could.` : nothing}</p>
       <div class="plots">
@@ -48,7 +54,7 @@ export class Report extends LitElement {
       </div>
       ${this.renderCase()}
       <h2>Inputs</h2>
-      <dl>${reportInputs(solved, this.units.value).map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>
+      <dl>${reportInputs(solved, this.units).map(([name, value]) => html`<dt>${name}</dt><dd>${value}</dd>`)}</dl>
       <h2>Cautions</h2>
       <ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
       <p>Wakewright, printed ${new Date().toLocaleDateString()}.</p>`;
@@ -56,7 +62,7 @@ export class Report extends LitElement {
 
   /** Results of the opened case, unless it is one condition only: the figures above say more of that. */
   private renderCase() {
-    const { title, rows } = this.run.value;
+    const { title, rows } = this.run;
     if (rows.length < 2) return nothing;
     const table = reportRows(rows);
     return html`<h2>Results of the opened case: ${title}</h2>

@@ -1,7 +1,7 @@
 import { layerMethodTexts } from "../../reference/layerMethods";
 import { finishPresets, presetOf, turbulencePresets } from "../../reference/presets";
-import { dimension, familyTexts } from "../../store/sectionFields";
-import type { Solved } from "../../store/workbench";
+import { dimension, familyTexts } from "../../section/sectionFields";
+import type { Solved } from "../../section/solved";
 import { quantityText, type UnitPreferences } from "../../units/units";
 
 /** The inputs of a solved design in words, for the report. */

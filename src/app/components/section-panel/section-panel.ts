@@ -1,56 +1,56 @@
 import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { customElement, property } from "lit/decorators.js";
+import { type Design, demoDesign } from "../../../../shared/case/design";
 import type { SectionFamily } from "../../../../shared/engine/geometry/sectionSpec";
-import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
-import { tell } from "../../store/notices";
-import { openDialog } from "../../store/pageState";
-import { holdToRules, letGoOfRules, ruleWindow } from "../../store/ruleWindow";
-import { dimension, familyTexts, ofFamily, type SectionField, sizeOf, withDimension } from "../../store/sectionFields";
-import { StoreController } from "../../store/storeController";
-import { changeDesign, workbench } from "../../store/workbench";
+import type { Problem } from "../../../../shared/result";
+import type { RuleWindow } from "../../section/ruleWindow";
+import {
+  dimension,
+  familyTexts,
+  ofFamily,
+  type SectionField,
+  sizeOf,
+  withDimension,
+} from "../../section/sectionFields";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
+import type { UnitPreferences } from "../../units/units";
+import { emit } from "../../view/emit";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 import "../info-mark/info-mark";
 
-/** Family, dimensions and incidence of the section. */
+/** Family, dimensions and incidence of the section. Sends `section-change`, `section-rules` and `open-dialog`. */
 @customElement("ww-section-panel")
 export class SectionPanel extends LitElement {
   static override styles = [controlStyles, panelStyles];
 
-  private readonly design = new StoreController(this, workbench, (value) => value.history.present);
-  private readonly rules = new StoreController(this, ruleWindow, (value) => value);
-  private readonly problem = new StoreController(this, workbench, (value) => value.problem);
+  @property({ attribute: false }) design: Design = demoDesign;
+  /** Why the design has no solution; null when all is well. */
+  @property({ attribute: false }) problem: Problem | null = null;
+  /** Ranges that handles are held in; null when they move freely. */
+  @property({ attribute: false }) rules: RuleWindow | null = null;
+  @property({ attribute: false }) units: UnitPreferences = {};
 
   private chooseFamily(event: Event): void {
     const family = (event.target as HTMLSelectElement).value as SectionFamily;
     if (family !== "freeContour")
-      changeDesign({ section: ofFamily(family, this.design.value.section), sectionName: null });
+      emit(this, "section-change", { section: ofFamily(family, this.design.section), sectionName: null });
   }
 
   /** Half the section's height, to two digits of a millimetre: well clear of the floor and yet changed by it. */
   private firstGap(): number {
-    const [, height] = sizeOf(this.design.value.section);
+    const [, height] = sizeOf(this.design.section);
     return Math.round(0.5 * height * 1e5) / 1e5;
   }
 
-  private async toggleRules(event: Event): Promise<void> {
-    if (!(event.target as HTMLInputElement).checked) return letGoOfRules();
-    try {
-      holdToRules(await loadDemoRules(), demoRulesName);
-    } catch {
-      tell("warning", "The demonstration rules could not be loaded.");
-    }
-  }
-
   private problemOf(key: string): string {
-    const problem = this.problem.value;
+    const problem = this.problem;
     return problem?.field?.split(".").at(-1) === key ? problem.message : "";
   }
 
   protected override render() {
-    const { section, incidence, floorGap } = this.design.value;
+    const { section, incidence, floorGap } = this.design;
     const text = familyTexts[section.family];
     return html`<section aria-labelledby="heading">
       <div class="heading">
@@ -76,7 +76,7 @@ export class SectionPanel extends LitElement {
             <select
               id=${choice.key}
               @change=${(event: Event) =>
-                changeDesign({
+                emit(this, "section-change", {
                   section: withDimension(section, choice.key, (event.target as HTMLSelectElement).value),
                 })}
             >
@@ -92,22 +92,24 @@ export class SectionPanel extends LitElement {
             ? html`<p class="hint">${section.name ?? "Imported contour"}, ${section.points.length} points.</p>`
             : nothing
         }
-        <ww-quantity-field
+        <ww-quantity-field .units=${this.units}
           label="Incidence, nose up"
           kind="angle"
           .value=${incidence}
           .lowest=${-Math.PI}
           .highest=${Math.PI}
           .problem=${this.problemOf("incidence")}
-          @quantity-change=${(event: QuantityChange) => changeDesign({ incidence: event.detail.value })}
+          @quantity-change=${(event: QuantityChange) => emit(this, "section-change", { incidence: event.detail.value })}
         ></ww-quantity-field>
         <label class="hint"><input type="checkbox" .checked=${floorGap !== null} @change=${(event: Event) =>
-          changeDesign({ floorGap: (event.target as HTMLInputElement).checked ? this.firstGap() : null })} />
+          emit(this, "section-change", {
+            floorGap: (event.target as HTMLInputElement).checked ? this.firstGap() : null,
+          })} />
           A floor below the section</label>
         ${
           floorGap === null
             ? nothing
-            : html`<ww-quantity-field
+            : html`<ww-quantity-field .units=${this.units}
               label="Gap to the floor"
               hint="0: the section lies on the floor"
               kind="length"
@@ -116,21 +118,21 @@ export class SectionPanel extends LitElement {
               .lowest=${0}
               .highest=${100}
               .problem=${this.problemOf("floorGap")}
-              @quantity-change=${(event: QuantityChange) => changeDesign({ floorGap: event.detail.value })}
+              @quantity-change=${(event: QuantityChange) => emit(this, "section-change", { floorGap: event.detail.value })}
             ></ww-quantity-field>`
         }
-        <label class="hint"><input type="checkbox" .checked=${this.rules.value !== null} @change=${this.toggleRules} />
-          Hold the handles inside ${this.rules.value?.name ?? "the Harbour League's demonstration rules"}</label>
+        <label class="hint"><input type="checkbox" .checked=${this.rules !== null} @change=${(event: Event) => emit(this, "section-rules", (event.target as HTMLInputElement).checked)} />
+          Hold the handles inside ${this.rules?.name ?? "the Harbour League's demonstration rules"}</label>
         <div class="buttons">
-          <button type="button" @click=${() => openDialog("import")}>Import a contour ...</button>
+          <button type="button" @click=${() => emit(this, "open-dialog", "import")}>Import a contour ...</button>
         </div>
       </div>
     </section>`;
   }
 
   private renderField(field: SectionField) {
-    const { section } = this.design.value;
-    return html`<ww-quantity-field
+    const { section } = this.design;
+    return html`<ww-quantity-field .units=${this.units}
       label=${field.label}
       kind=${field.kind}
       data-key=${field.key}
@@ -140,7 +142,10 @@ export class SectionPanel extends LitElement {
       above-lowest
       .problem=${this.problemOf(field.key)}
       @quantity-change=${(event: QuantityChange) =>
-        changeDesign({ section: withDimension(section, field.key, event.detail.value), sectionName: null })}
+        emit(this, "section-change", {
+          section: withDimension(section, field.key, event.detail.value),
+          sectionName: null,
+        })}
     ></ww-quantity-field>`;
   }
 }

@@ -1,29 +1,27 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
-import { cancelSweep, pauseSweep, resumeSweep, startSweep } from "../../engine/sweepPool";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { type Design, demoDesign } from "../../../../shared/case/design";
 import type { PlotFigure } from "../../plots/plotFigure";
 import { type SweepOutput, sweepFigure, sweepOutputs } from "../../plots/sweepFigure";
-import { pageState } from "../../store/pageState";
-import { preferences } from "../../store/preferences";
-import { StoreController } from "../../store/storeController";
-import { secondsLeft, sweep } from "../../store/sweep";
-import { mostSweepCount, mostSweepPoints, rangeValues, type SweepRange, sweepInputs } from "../../store/sweepInputs";
-import { workbench } from "../../store/workbench";
+import { noSweep, type Sweep, secondsLeft } from "../../section/sweep";
+import { mostSweepCount, mostSweepPoints, rangeValues, type SweepRange, sweepInputs } from "../../section/sweepInputs";
 import { adoptDocumentStyles } from "../../style/documentStyles";
-import { darkPalette, lightPalette } from "../../style/palette";
-import { unitFor } from "../../units/units";
+import { lightPalette, type Palette } from "../../style/palette";
+import { type UnitPreferences, unitFor } from "../../units/units";
+import { emit } from "../../view/emit";
 import "../plot/plot";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
+import { LightElement } from "../../view/lightElement";
 import { sweepPanelStyles } from "./sweep-panel.styles";
 
-/** Varies one or two inputs of the design in a pool of workers. In the light DOM, because it holds a plot. */
+/** Varies one or two inputs of the design in a pool of workers. Sends `section-sweep` and `section-sweep-control`. In the light DOM, because it holds a plot. */
 @customElement("ww-sweep-panel")
-export class SweepPanel extends LitElement {
-  private readonly design = new StoreController(this, workbench, (value) => value.history.present);
-  private readonly sweep = new StoreController(this, sweep, (value) => value);
-  private readonly units = new StoreController(this, preferences, (value) => value.units);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class SweepPanel extends LightElement {
+  @property({ attribute: false }) design: Design = demoDesign;
+  @property({ attribute: false }) sweep: Sweep = noSweep;
+  @property({ attribute: false }) units: UnitPreferences = {};
+  @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private ranges: readonly SweepRange[] = [];
   @state() private output: SweepOutput = "dragCoefficient";
 
@@ -32,13 +30,9 @@ export class SweepPanel extends LitElement {
     adoptDocumentStyles(sweepPanelStyles);
   }
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
   /** The ranges that the present design can be swept over; those of another family are replaced. */
   private usable(): readonly SweepRange[] {
-    const inputs = sweepInputs(this.design.value);
+    const inputs = sweepInputs(this.design);
     const fitting = this.ranges.filter((range) => inputs.some((input) => input.key === range.key));
     return fitting.length > 0
       ? fitting
@@ -47,8 +41,8 @@ export class SweepPanel extends LitElement {
 
   /** A range of half to one and a half times the present value. */
   private around(key: string): SweepRange {
-    const input = sweepInputs(this.design.value).find((one) => one.key === key)!;
-    const value = input.of(this.design.value);
+    const input = sweepInputs(this.design).find((one) => one.key === key)!;
+    const value = input.of(this.design);
     if (key === "incidence") return { key, from: 0, to: Math.PI / 9, count: 11 };
     if (value === 0) return { key, from: 0, to: 1e-4, count: 11 };
     return { key, from: 0.5 * value, to: 1.5 * value, count: 15 };
@@ -71,7 +65,7 @@ export class SweepPanel extends LitElement {
 
   protected override render() {
     const ranges = this.usable();
-    const { status } = this.sweep.value;
+    const { status } = this.sweep;
     const fault = this.fault(ranges);
     const active = status === "running" || status === "paused";
     return html`<section aria-labelledby="sweep-heading">
@@ -82,7 +76,7 @@ export class SweepPanel extends LitElement {
         ${
           ranges.length < 2
             ? html`<button type="button" @click=${() => {
-                const other = sweepInputs(this.design.value).find((input) => input.key === "speed")!;
+                const other = sweepInputs(this.design).find((input) => input.key === "speed")!;
                 const key = ranges[0].key === other.key ? "sandGrainRoughness" : other.key;
                 this.ranges = [...ranges, { ...this.around(key), count: 11 }];
               }}>Add a second input</button>`
@@ -90,7 +84,7 @@ export class SweepPanel extends LitElement {
                 this.ranges = ranges.slice(0, 1);
               }}>Remove the second input</button>`
         }
-        <button type="button" class="is-main" ?disabled=${fault !== "" || active} @click=${() => startSweep(this.design.value, ranges)}>Start sweep</button>
+        <button type="button" class="is-main" ?disabled=${fault !== "" || active} @click=${() => emit(this, "section-sweep", { design: this.design, ranges })}>Start sweep</button>
         ${active ? this.renderControls() : nothing}
       </div>
       ${status === "idle" ? nothing : this.renderProgress()}
@@ -99,7 +93,7 @@ export class SweepPanel extends LitElement {
   }
 
   private renderRange(range: SweepRange, index: number, ranges: readonly SweepRange[]) {
-    const inputs = sweepInputs(this.design.value);
+    const inputs = sweepInputs(this.design);
     const input = inputs.find((one) => one.key === range.key)!;
     const taken = ranges.filter((_, i) => i !== index).map((one) => one.key);
     return html`<fieldset>
@@ -109,23 +103,23 @@ export class SweepPanel extends LitElement {
           .filter((one) => !taken.includes(one.key))
           .map((one) => html`<option value=${one.key} ?selected=${one.key === range.key}>${one.label}</option>`)}
       </select></label>
-      <ww-quantity-field label="from" kind=${input.kind} .value=${range.from} @quantity-change=${(event: QuantityChange) => this.set(index, { from: event.detail.value })}></ww-quantity-field>
-      <ww-quantity-field label="to" kind=${input.kind} .value=${range.to} @quantity-change=${(event: QuantityChange) => this.set(index, { to: event.detail.value })}></ww-quantity-field>
+      <ww-quantity-field .units=${this.units} label="from" kind=${input.kind} .value=${range.from} @quantity-change=${(event: QuantityChange) => this.set(index, { from: event.detail.value })}></ww-quantity-field>
+      <ww-quantity-field .units=${this.units} label="to" kind=${input.kind} .value=${range.to} @quantity-change=${(event: QuantityChange) => this.set(index, { to: event.detail.value })}></ww-quantity-field>
       <label class="count">Number of values <input type="text" inputmode="numeric" .value=${String(range.count)} @change=${(event: Event) => this.set(index, { count: Number((event.target as HTMLInputElement).value) })} /></label>
     </fieldset>`;
   }
 
   private renderControls() {
     return html`${
-      this.sweep.value.status === "running"
-        ? html`<button type="button" @click=${pauseSweep}>Pause</button>`
-        : html`<button type="button" @click=${resumeSweep}>Go on</button>`
+      this.sweep.status === "running"
+        ? html`<button type="button" @click=${() => emit(this, "section-sweep-control", "pause")}>Pause</button>`
+        : html`<button type="button" @click=${() => emit(this, "section-sweep-control", "resume")}>Go on</button>`
     }
-      <button type="button" @click=${cancelSweep}>Cancel sweep</button>`;
+      <button type="button" @click=${() => emit(this, "section-sweep-control", "cancel")}>Cancel sweep</button>`;
   }
 
   private renderProgress() {
-    const value = this.sweep.value;
+    const value = this.sweep;
     const left = secondsLeft(value);
     const words = {
       idle: "",
@@ -142,15 +136,15 @@ export class SweepPanel extends LitElement {
   }
 
   private renderPlot() {
-    const { inputs, ranges, rows } = this.sweep.value;
+    const { inputs, ranges, rows } = this.sweep;
     const axes = inputs.map((input, i) => {
-      const unit = unitFor(input.kind, this.units.value);
+      const unit = unitFor(input.kind, this.units);
       return {
         title: `${input.label.toLowerCase()} (${unit.symbol || "–"})`,
         values: rangeValues(ranges[i]).map((value) => Number(unit.fromSi(value).toPrecision(6))),
       };
     });
-    const figure: PlotFigure = sweepFigure(axes, rows, this.output, this.isDark.value ? darkPalette : lightPalette);
+    const figure: PlotFigure = sweepFigure(axes, rows, this.output, this.palette);
     return html`<label class="line">Show <select @change=${(event: Event) => {
       this.output = (event.target as HTMLSelectElement).value as SweepOutput;
     }}>

@@ -1,22 +1,17 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import type { TrialResult } from "../../../../shared/jobs/trial/trialResult";
-import { StoreController } from "../../store/storeController";
 import { puckLabel } from "../../trial/puckLabel";
-import { trialBench } from "../../trial/trialBench";
+import { LightElement } from "../../view/lightElement";
 
 /** What the order did to the scores, and how far the players agree. */
 @customElement("ww-trial-order")
-export class TrialOrder extends LitElement {
-  private readonly answer = new StoreController(this, trialBench, (value) => value.answer);
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+export class TrialOrder extends LightElement {
+  @property({ attribute: false }) result: TrialResult | null = null;
 
   protected override render() {
-    const result = this.answer.value?.result;
-    if (result === undefined || result.scores === null) return nothing;
+    const { result } = this;
+    if (result === null || result.scores === null) return nothing;
     return html`<section class="view-section trial-section" aria-labelledby="trial-order-heading">
       <h2 id="trial-order-heading">Order and players</h2>
       ${

@@ -1,27 +1,22 @@
-import { html, LitElement } from "lit";
-import { customElement } from "lit/decorators.js";
+import { html } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import { planResult } from "../../../../shared/jobs/trial/planResult";
 import { codeKeyCsv, scoreSheetCsv } from "../../../../shared/jobs/trial/scoreSheetCsv";
 import { codeKeyHtml, scoreSheetHtml } from "../../../../shared/jobs/trial/scoreSheetHtml";
 import { trialCautions } from "../../../../shared/jobs/trial/trialCautions";
 import { printPage } from "../../files/printPage";
 import { saveFile } from "../../files/saveFile";
-import { StoreController } from "../../store/storeController";
-import { trialBench } from "../../trial/trialBench";
 import { planOf, setupOf } from "../../trial/trialBlock";
-import type { TrialInputs } from "../../trial/trialInputs";
+import { newTrial, type TrialInputs } from "../../trial/trialInputs";
+import { LightElement } from "../../view/lightElement";
 
 /** The plan: who plays which code when, how even that is, and the sheets. */
 @customElement("ww-trial-plan")
-export class TrialPlanSection extends LitElement {
-  private readonly inputs = new StoreController(this, trialBench, (value) => value.history.present);
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+export class TrialPlanSection extends LightElement {
+  @property({ attribute: false }) inputs: TrialInputs = newTrial;
 
   protected override render() {
-    const inputs = this.inputs.value;
+    const inputs = this.inputs;
     const setup = setupOf(inputs);
     const plan = planOf(inputs);
     const { sentence, sessions } = planResult({ setup, plan });

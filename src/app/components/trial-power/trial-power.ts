@@ -1,27 +1,23 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
-import { pageState } from "../../store/pageState";
-import { StoreController } from "../../store/storeController";
-import { darkPalette, lightPalette } from "../../style/palette";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
+import { lightPalette, type Palette } from "../../style/palette";
 import { enterExpected, enterPlayerCounts, enterPower, type PowerEntry } from "../../trial/powerEntries";
 import { powerFigure } from "../../trial/powerFigure";
-import { changeTrial, trialBench } from "../../trial/trialBench";
-import type { TrialInputs } from "../../trial/trialInputs";
-import { cancelPower, simulatePower } from "../../trial/trialing";
+import { newTrial, type TrialInputs } from "../../trial/trialInputs";
+import type { PowerTask } from "../../trial/trialTasks";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
+import { cancelledCode, initialTask } from "../../view/taskState";
 import "../plot/plot";
 
-/** How many players it takes: power by simulation, from likings and spreads that a person assumes. */
+/** How many players it takes: power by simulation, from likings and spreads that a person assumes. Sends `trial-change`, `trial-simulate` and `trial-stop`. */
 @customElement("ww-trial-power")
-export class TrialPower extends LitElement {
-  private readonly inputs = new StoreController(this, trialBench, (value) => value.history.present);
-  private readonly run = new StoreController(this, trialBench, (value) => value.power);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class TrialPower extends LightElement {
+  @property({ attribute: false }) inputs: TrialInputs = newTrial;
+  @property({ attribute: false }) power: PowerTask = initialTask;
+  @property({ attribute: false }) palette: Palette = lightPalette;
   /** What was typed and is not allowed, by field, so that it is not lost. */
   @state() private refused: Readonly<Record<string, { readonly text: string; readonly message: string }>> = {};
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   private field(id: string, label: string, value: string, read: (inputs: TrialInputs, text: string) => PowerEntry) {
     const refusal = this.refused[id];
@@ -30,19 +26,19 @@ export class TrialPower extends LitElement {
         @change=${(event: Event) => {
           const text = (event.target as HTMLInputElement).value;
           const { [id]: _old, ...others } = this.refused;
-          const entry = read(this.inputs.value, text);
+          const entry = read(this.inputs, text);
           this.refused = entry.ok ? others : { ...others, [id]: { text, message: entry.message } };
-          if (entry.ok) changeTrial(entry.change);
+          if (entry.ok) emit(this, "trial-change", entry.change);
         }} /></div>
       ${refusal === undefined ? nothing : html`<p class="error" role="alert">${refusal.message}</p>`}`;
   }
 
   protected override render() {
-    const inputs = this.inputs.value;
+    const inputs = this.inputs;
     const { power, pucks } = inputs;
-    const run = this.run.value;
-    const isRunning = run?.status === "running";
-    const done = run?.status === "done" ? run : null;
+    const run = this.power;
+    const isRunning = run.status === "pending";
+    const done = run.status === "complete" ? run.last : null;
     const isStale =
       done !== null &&
       (done.inputs.power !== power ||
@@ -59,17 +55,17 @@ export class TrialPower extends LitElement {
       <div class="line">
         ${
           isRunning
-            ? html`<progress max=${run.total} .value=${run.done} aria-label="Simulation"></progress><button type="button" @click=${cancelPower}>Cancel</button>`
-            : html`<button type="button" class="is-main" @click=${simulatePower}>Simulate</button>`
+            ? html`<progress max=${run.step?.total ?? power.playerCounts.length} .value=${run.step?.done ?? 0} aria-label="Simulation"></progress><button type="button" @click=${() => emit(this, "trial-stop")}>Cancel</button>`
+            : html`<button type="button" class="is-main" @click=${() => emit(this, "trial-simulate")}>Simulate</button>`
         }
-        <label class="hint"><input type="checkbox" .checked=${power.isWanted} @change=${(event: Event) => changeTrial({ power: { ...power, isWanted: (event.target as HTMLInputElement).checked } })} /> Keep it in the case</label>
+        <label class="hint"><input type="checkbox" .checked=${power.isWanted} @change=${(event: Event) => emit(this, "trial-change", { power: { ...power, isWanted: (event.target as HTMLInputElement).checked } })} /> Keep it in the case</label>
       </div>
-      ${run?.status === "failed" || run?.status === "cancelled" ? html`<p role="status" class=${run.status === "failed" ? "error" : "hint"}>${run.message}</p>` : nothing}
+      ${run.status === "error" ? html`<p role="status" class=${run.problems[0].code === cancelledCode ? "hint" : "error"}>${run.problems[0].message}</p>` : nothing}
       ${
         done === null
           ? nothing
           : html`<p class="verdict" role="status">${done.result.sentence}${isStale ? html` <em>The assumptions have changed since.</em>` : nothing}</p>
-            <ww-plot id="plot-trial-power" ?stale=${isStale} .figure=${powerFigure(done.result, this.isDark.value ? darkPalette : lightPalette)}></ww-plot>`
+            <ww-plot id="plot-trial-power" ?stale=${isStale} .figure=${powerFigure(done.result, this.palette)}></ww-plot>`
       }
     </section>`;
   }

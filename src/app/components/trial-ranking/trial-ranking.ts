@@ -1,35 +1,37 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { standardAnalysis } from "../../../../shared/jobs/trial/resolveTrial";
 import { trialCsv } from "../../../../shared/jobs/trial/trialCsv";
 import type { RankingResult, TrialResult } from "../../../../shared/jobs/trial/trialResult";
 import { saveFile } from "../../files/saveFile";
 import type { PlotFigure } from "../../plots/plotFigure";
-import { pageState } from "../../store/pageState";
-import { StoreController } from "../../store/storeController";
-import { darkPalette, lightPalette, type Palette } from "../../style/palette";
+import { lightPalette, type Palette } from "../../style/palette";
 import { rankingTitle } from "../../trial/puckLabel";
 import { rankFigure } from "../../trial/rankFigure";
-import { changeTrial, trialBench } from "../../trial/trialBench";
+import { newTrial, type TrialInputs } from "../../trial/trialInputs";
+import type { RankingTask } from "../../trial/trialTasks";
+import { emit } from "../../view/emit";
+import { initialTask } from "../../view/taskState";
+import { problemList } from "../fault-list/faultList";
 import { loadPlotly } from "../plot/loadPlotly";
 import "../plot/plot";
+import { LightElement } from "../../view/lightElement";
 import { rankingTables } from "./rankingTables";
 
-/** The ranking of one activity or of all: strengths with bands, tests, pairs, and what is shown. */
+/** The ranking of one activity or of all: strengths with bands, tests, pairs, and what is shown. Sends `trial-change` and `trial-activity`. */
 @customElement("ww-trial-ranking")
-export class TrialRanking extends LitElement {
-  private readonly bench = new StoreController(this, trialBench, (value) => value);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class TrialRanking extends LightElement {
+  @property({ attribute: false }) inputs: TrialInputs = newTrial;
+  @property({ attribute: false }) ranking: RankingTask = initialTask;
+  /** Id of the activity that is looked at; null for all. */
+  @property({ type: Number }) activity: number | null = null;
+  @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private showsOverall = true;
   @state() private pictures: readonly string[] = [];
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
   /** Draws the plots for paper. */
   async preparePictures(): Promise<void> {
-    const result = this.bench.value.answer?.result;
+    const result = this.ranking.last?.result;
     try {
       this.pictures = await Promise.all(
         (result?.rankings ?? []).map((ranking) => picture(this.figure(result as TrialResult, ranking, lightPalette))),
@@ -42,18 +44,19 @@ export class TrialRanking extends LitElement {
   }
 
   private figure(result: TrialResult, ranking: RankingResult, palette: Palette): PlotFigure {
-    const { analysis } = this.bench.value.history.present;
+    const { analysis } = this.inputs;
     return rankFigure(result, ranking, analysis?.bandPercent ?? 100 * standardAnalysis.bandCoverage, palette);
   }
 
   protected override render() {
-    const { answer, history, problems, isWorking, activity } = this.bench.value;
-    const inputs = history.present;
+    const { inputs, activity } = this;
+    const { last: answer, problems, status } = this.ranking;
+    const isWorking = status === "pending";
     return html`<section class="view-section trial-section" aria-labelledby="trial-ranking-heading" aria-busy=${isWorking}>
       <h2 id="trial-ranking-heading">Ranking</h2>
-      ${problems.length === 0 ? nothing : html`<ul class="error" role="alert">${problems.slice(0, 8).map(({ message }) => html`<li>${message}</li>`)}</ul>`}
+      ${problemList(problems)}
       <div class="line">
-        <button type="button" aria-pressed=${inputs.isUnblinded} @click=${() => changeTrial({ isUnblinded: !inputs.isUnblinded })}>${inputs.isUnblinded ? "Unblinded: hide the names" : "Unblind: show names and drag"}</button>
+        <button type="button" aria-pressed=${inputs.isUnblinded} @click=${() => emit(this, "trial-change", { isUnblinded: !inputs.isUnblinded })}>${inputs.isUnblinded ? "Unblinded: hide the names" : "Unblind: show names and drag"}</button>
         ${answer === null ? nothing : html`<button type="button" @click=${() => saveFile("trial-ranking.csv", "text/csv", trialCsv(answer.result))}>Save the ranking (CSV)</button>`}
       </div>
       ${inputs.isUnblinded ? nothing : html`<p class="hint">Blind: judge what is shown before you look at the names. Unblind once the last score is in.</p>`}
@@ -64,7 +67,7 @@ export class TrialRanking extends LitElement {
   private renderAnswer(result: TrialResult, isStale: boolean, activity: number | null) {
     const { rankings } = result;
     if (rankings.length === 0) return html`<p role="status">No scores yet.</p>`;
-    const { activities } = this.bench.value.history.present;
+    const { activities } = this.inputs;
     const name = activities.find(({ id }) => id === activity)?.name ?? null;
     const chosen =
       this.showsOverall || name === null
@@ -77,12 +80,12 @@ export class TrialRanking extends LitElement {
             html`<button type="button" aria-pressed=${one === shown} @click=${() => {
               this.showsOverall = one.activity === null;
               const id = activities.find((each) => each.name === one.activity)?.id;
-              if (id !== undefined) trialBench.patch({ activity: id });
+              if (id !== undefined) emit(this, "trial-activity", id);
             }}>${rankingTitle(one.activity)}</button>`,
         )}
       </div>
       <div class=${isStale ? "screen is-stale" : "screen"} data-ranking=${rankingTitle(shown.activity)} data-stale=${isStale}>
-        <ww-plot id="plot-trial-ranking" ?stale=${isStale} .figure=${this.figure(result, shown, this.isDark.value ? darkPalette : lightPalette)}></ww-plot>
+        <ww-plot id="plot-trial-ranking" ?stale=${isStale} .figure=${this.figure(result, shown, this.palette)}></ww-plot>
         ${rankingTables(result, shown)}
       </div>
       <div class="paper">${rankings.map(

@@ -1,38 +1,36 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { chosenTable } from "../../files/chosenTable";
-import { StoreController } from "../../store/storeController";
 import { badCells } from "../../trial/scoreErrors";
-import { readImport, scoreImport } from "../../trial/scoreImport";
-import { changeTrial, trialBench, typeScore } from "../../trial/trialBench";
+import { readImport } from "../../trial/scoreImport";
 import { planOf, sessionOrder } from "../../trial/trialBlock";
-import { type ActivityInputs, cellKey, type TrialInputs } from "../../trial/trialInputs";
+import { type ActivityInputs, cellKey, newTrial, type TrialInputs } from "../../trial/trialInputs";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
 import { faultList } from "../fault-list/faultList";
 import { moveInGrid } from "./moveInGrid";
 
-/** The scores as a grid in the order of play, typed by keyboard or imported; what is wrong stands beside its cell. */
+/** The scores as a grid in the order of play, typed by keyboard or imported; what is wrong stands beside its cell. Sends `trial-score`, `trial-activity`, `trial-import`, `trial-change`. */
 @customElement("ww-trial-scores")
-export class TrialScores extends LitElement {
-  private readonly inputs = new StoreController(this, trialBench, (value) => value.history.present);
-  private readonly chosen = new StoreController(this, trialBench, (value) => value.activity);
-  private readonly text = new StoreController(this, scoreImport, (value) => value);
+export class TrialScores extends LightElement {
+  @property({ attribute: false }) inputs: TrialInputs = newTrial;
+  /** Id of the chosen activity; null for the first. */
+  @property({ type: Number }) activity: number | null = null;
+  /** The table that is being imported. */
+  @property({ attribute: false }) importText = "";
   @state() private repeat = 1;
   @state() private fileProblem = "";
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   private async chooseFile(event: Event): Promise<void> {
     const chosen = await chosenTable(event);
     if (chosen === null) return;
     this.fileProblem = chosen.ok ? "" : chosen.problem.message;
-    if (chosen.ok) scoreImport.value = chosen.value.text;
+    if (chosen.ok) emit(this, "trial-import", chosen.value.text);
   }
 
   protected override render() {
-    const inputs = this.inputs.value;
-    const activity = inputs.activities.find(({ id }) => id === this.chosen.value) ?? inputs.activities[0];
+    const inputs = this.inputs;
+    const activity = inputs.activities.find(({ id }) => id === this.activity) ?? inputs.activities[0];
     const repeat = Math.min(this.repeat, inputs.repeats);
     const bad = badCells(inputs);
     const typed = Object.values(inputs.cells).filter((cell) => cell.typed !== "").length;
@@ -40,7 +38,7 @@ export class TrialScores extends LitElement {
     return html`<section class="view-section trial-section" aria-labelledby="trial-scores-heading">
       <h2 id="trial-scores-heading">Scores</h2>
       <div class="line" role="group" aria-label="Activity">
-        ${activities.map((one) => html`<button type="button" aria-pressed=${one === activity} @click=${() => trialBench.patch({ activity: one.id })}>${one.name}</button>`)}
+        ${activities.map((one) => html`<button type="button" aria-pressed=${one === activity} @click=${() => emit(this, "trial-activity", one.id)}>${one.name}</button>`)}
       </div>
       ${
         repeats > 1
@@ -75,14 +73,14 @@ export class TrialScores extends LitElement {
             <input type="text" inputmode="decimal" autocomplete="off" data-cell=${key}
               aria-label="${name}, ${activity.name}, ${inputs.pucks[puck].code}" title=${cell?.comment ?? nothing}
               .value=${cell?.typed ?? ""} aria-invalid=${error !== undefined}
-              @input=${(event: Event) => typeScore(key, (event.target as HTMLInputElement).value)} /></span>
+              @input=${(event: Event) => emit(this, "trial-score", { key, typed: (event.target as HTMLInputElement).value })} /></span>
             ${error === undefined ? nothing : html`<span class="error">${error}</span>`}</td>`;
           })}</tr>`,
       )}</tbody></table></div>`;
   }
 
   private renderImport(inputs: TrialInputs) {
-    const text = this.text.value;
+    const text = this.importText;
     const reading = text.trim() === "" ? null : readImport(text, inputs);
     const count = Object.keys(reading?.cells ?? {}).length;
     return html`<h3>Import a table</h3>
@@ -91,7 +89,7 @@ export class TrialScores extends LitElement {
       </div>
       <label>Or paste its rows, the first one naming the columns
         <textarea id="trial-table" rows="4" spellcheck="false" .value=${text} @input=${(event: Event) => {
-          scoreImport.value = (event.target as HTMLTextAreaElement).value;
+          emit(this, "trial-import", (event.target as HTMLTextAreaElement).value);
         }}></textarea>
       </label>
       <p class="hint">A row per score: player, activity, code, score; if wanted repeat, position, comment. Or a row per session: player, activity, and a column for every code.</p>
@@ -105,11 +103,11 @@ export class TrialScores extends LitElement {
           </div>
           <div class="line">
             <button type="button" class="is-main" ?disabled=${count === 0} @click=${() => {
-              changeTrial({ cells: { ...inputs.cells, ...reading.cells } });
-              if (reading.problems.length === 0) scoreImport.value = "";
+              emit(this, "trial-change", { cells: { ...inputs.cells, ...reading.cells } });
+              if (reading.problems.length === 0) emit(this, "trial-import", "");
             }}>Take these scores</button>
             <button type="button" @click=${() => {
-              scoreImport.value = "";
+              emit(this, "trial-import", "");
             }}>Clear</button>
           </div>`
       }`;

@@ -1,6 +1,5 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
-import { StoreController } from "../../store/storeController";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import {
   addActivity,
   addPlayers,
@@ -11,37 +10,25 @@ import {
   removePuck,
 } from "../../trial/setupChanges";
 import { type Entry, enterActivity, enterPlayer, enterPuck, enterScale, enterWhole } from "../../trial/setupEntries";
-import { changeTrial, showTrial, trialBench } from "../../trial/trialBench";
 import { newTrial, type TrialInputs } from "../../trial/trialInputs";
-import { openDemoTrial } from "../../trial/trialKeeping";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
 
-/** What the trial asks: pucks, players, activities, scale, repeats and seed. */
+/** What the trial asks: pucks, players, activities, scale, repeats and seed. Sends `trial-change`, `trial-show` and `trial-demo`. */
 @customElement("ww-trial-setup")
-export class TrialSetup extends LitElement {
-  private readonly inputs = new StoreController(this, trialBench, (value) => value.history.present);
+export class TrialSetup extends LightElement {
+  @property({ attribute: false }) inputs: TrialInputs = newTrial;
+  /** Why the demo could not be opened; empty when it could. */
+  @property() problem = "";
   /** What was typed and is not allowed, by field, so that it is not lost. */
   @state() private refused: Readonly<Record<string, { readonly text: string; readonly message: string }>> = {};
   @state() private keyIsOpen = false;
-  @state() private problem = "";
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   private enter(field: string, text: string, read: (inputs: TrialInputs) => Entry): void {
     const { [field]: _old, ...others } = this.refused;
-    const entry = read(this.inputs.value);
+    const entry = read(this.inputs);
     this.refused = entry.ok ? others : { ...others, [field]: { text, message: entry.message } };
-    if (entry.ok) changeTrial(entry.change);
-  }
-
-  private async openDemo(): Promise<void> {
-    this.refused = {};
-    try {
-      this.problem = (await openDemoTrial())[0]?.message ?? "";
-    } catch {
-      this.problem = "The demonstration could not be loaded.";
-    }
+    if (entry.ok) emit(this, "trial-change", entry.change);
   }
 
   /** A field that keeps what is typed, right or wrong. */
@@ -64,15 +51,18 @@ export class TrialSetup extends LitElement {
   }
 
   protected override render() {
-    const inputs = this.inputs.value;
+    const inputs = this.inputs;
     return html`<section class="view-section trial-section" aria-labelledby="trial-setup-heading">
       <h2 id="trial-setup-heading">Trial</h2>
       <div class="line">
         <button type="button" @click=${() => {
           this.refused = {};
-          showTrial({ ...newTrial, seed: 1 + Math.floor(Math.random() * 1e6) });
+          emit(this, "trial-show", { ...newTrial, seed: 1 + Math.floor(Math.random() * 1e6) });
         }}>New trial</button>
-        <button type="button" @click=${this.openDemo}>Harbour League demonstration (invented data)</button>
+        <button type="button" @click=${() => {
+          this.refused = {};
+          emit(this, "trial-demo");
+        }}>Harbour League demonstration (invented data)</button>
       </div>
       ${this.problem === "" ? nothing : html`<p class="error" role="alert">${this.problem}</p>`}
       ${this.renderPucks(inputs)} ${this.renderActivities(inputs)} ${this.renderPlayers(inputs)}
@@ -82,7 +72,7 @@ export class TrialSetup extends LitElement {
       <div class="row"><label for="trial-lowest-means">means</label>${this.field("trial-lowest-means", "The lowest score means", inputs.scale.lowestMeans, (now, text) => enterScale(now, "lowestMeans", text))}</div>
       <div class="row"><label for="trial-highest">Highest score</label>${this.field("trial-highest", "Highest score", String(inputs.scale.highest), (now, text) => enterScale(now, "highest", text), true)}</div>
       <div class="row"><label for="trial-highest-means">means</label>${this.field("trial-highest-means", "The highest score means", inputs.scale.highestMeans, (now, text) => enterScale(now, "highestMeans", text))}</div>
-      <label class="hint"><input type="checkbox" .checked=${inputs.scale.isHigherBetter} @change=${(event: Event) => changeTrial({ scale: { ...inputs.scale, isHigherBetter: (event.target as HTMLInputElement).checked } })} />
+      <label class="hint"><input type="checkbox" .checked=${inputs.scale.isHigherBetter} @change=${(event: Event) => emit(this, "trial-change", { scale: { ...inputs.scale, isHigherBetter: (event.target as HTMLInputElement).checked } })} />
         A high score is a good one</label>
       <div class="row"><label for="trial-repeats">Times each puck is scored</label>${this.field("trial-repeats", "Times each puck is scored", String(inputs.repeats), (now, text) => enterWhole(now, "repeats", text), true)}</div>
       <div class="row"><label for="trial-seed">Seed of orders</label>${this.field("trial-seed", "Seed of orders", String(inputs.seed), (now, text) => enterWhole(now, "seed", text), true)}</div>
@@ -105,12 +95,12 @@ export class TrialSetup extends LitElement {
             ({ id, name, code }, i) => html`<tr>
             <td>${this.field(`puck-name-${id}`, `Name of puck ${i + 1}`, name, (now, text) => enterPuck(now, id, "name", text))}</td>
             <td>${this.field(`puck-code-${id}`, `Code of ${name}`, code, (now, text) => enterPuck(now, id, "code", text))}</td>
-            <td>${inputs.pucks.length > 2 ? html`<button type="button" class="is-quiet" @click=${() => changeTrial(removePuck(inputs, id))}>Remove<span class="unseen"> ${name}</span></button>` : nothing}</td>
+            <td>${inputs.pucks.length > 2 ? html`<button type="button" class="is-quiet" @click=${() => emit(this, "trial-change", removePuck(inputs, id))}>Remove<span class="unseen"> ${name}</span></button>` : nothing}</td>
           </tr>`,
           )}</tbody></table>
           <div class="line">
-            <button type="button" @click=${() => changeTrial(addPuck(inputs))}>Add a puck</button>
-            ${hasScores ? nothing : html`<button type="button" @click=${() => changeTrial(drawAnew(inputs))}>Draw codes and orders anew</button>`}
+            <button type="button" @click=${() => emit(this, "trial-change", addPuck(inputs))}>Add a puck</button>
+            ${hasScores ? nothing : html`<button type="button" @click=${() => emit(this, "trial-change", drawAnew(inputs))}>Draw codes and orders anew</button>`}
           </div>`
       }`;
   }
@@ -122,11 +112,11 @@ export class TrialSetup extends LitElement {
         ({ id, name, weight, instruction }) => html`<tr>
           <td>${this.field(`activity-name-${id}`, "Name of the activity", name, (now, text) => enterActivity(now, id, "name", text))}</td>
           <td>${this.field(`activity-weight-${id}`, `Weight of ${name}`, String(weight), (now, text) => enterActivity(now, id, "weight", text), true)}</td>
-          <td>${inputs.activities.length > 1 ? html`<button type="button" class="is-quiet" @click=${() => changeTrial(removeActivity(inputs, id))}>Remove<span class="unseen"> ${name}</span></button>` : nothing}</td>
+          <td>${inputs.activities.length > 1 ? html`<button type="button" class="is-quiet" @click=${() => emit(this, "trial-change", removeActivity(inputs, id))}>Remove<span class="unseen"> ${name}</span></button>` : nothing}</td>
         </tr>
         <tr><td colspan="3">${this.field(`activity-instruction-${id}`, `Instruction for ${name}`, instruction, (now, text) => enterActivity(now, id, "instruction", text))}</td></tr>`,
       )}</tbody></table>
-      <div class="line"><button type="button" @click=${() => changeTrial(addActivity(inputs))}>Add an activity</button></div>`;
+      <div class="line"><button type="button" @click=${() => emit(this, "trial-change", addActivity(inputs))}>Add an activity</button></div>`;
   }
 
   private renderPlayers(inputs: TrialInputs) {
@@ -136,14 +126,14 @@ export class TrialSetup extends LitElement {
         ${inputs.players.map(
           ({ id, name }, i) => html`<tr>
             <td>${this.field(`player-${id}`, `Player ${i + 1}`, name, (now, text) => enterPlayer(now, id, text))}</td>
-            <td>${inputs.players.length > 2 ? html`<button type="button" class="is-quiet" @click=${() => changeTrial(removePlayer(inputs, id))}>Remove<span class="unseen"> ${name}</span></button>` : nothing}</td>
+            <td>${inputs.players.length > 2 ? html`<button type="button" class="is-quiet" @click=${() => emit(this, "trial-change", removePlayer(inputs, id))}>Remove<span class="unseen"> ${name}</span></button>` : nothing}</td>
           </tr>`,
         )}</tbody></table>
         <p class="hint">Removing a player gives those below other planned orders; noted ones stay.</p>
       </details>
       <div class="line">
-        <button type="button" @click=${() => changeTrial(addPlayers(inputs, 1))}>Add a player</button>
-        <button type="button" @click=${() => changeTrial(addPlayers(inputs, 4))}>Add four</button>
+        <button type="button" @click=${() => emit(this, "trial-change", addPlayers(inputs, 1))}>Add a player</button>
+        <button type="button" @click=${() => emit(this, "trial-change", addPlayers(inputs, 4))}>Add four</button>
       </div>`;
   }
 }

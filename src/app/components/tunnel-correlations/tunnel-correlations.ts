@@ -1,10 +1,10 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing, type PropertyValues } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { type CorrelationRemark, correlationFaults } from "../../../../shared/jobs/tunnel/correlationFaults";
 import { correlationNotes } from "../../../../shared/jobs/tunnel/correlationNotes";
 import { statedKeys, statedName } from "../../../../shared/jobs/tunnel/statedUncertainties";
+import type { TunnelBlockDocument } from "../../../../shared/jobs/tunnel/tunnelBlockDocument";
 import { uncertaintyDefaults } from "../../../../shared/jobs/tunnel/uncertaintyDefaults";
-import { StoreController } from "../../store/storeController";
 import {
   addCorrelation,
   correlationsOf,
@@ -12,66 +12,72 @@ import {
   enterPart,
   removeCorrelation,
 } from "../../tunnel/correlationEdits";
-import { changeTunnel, tunnelBench } from "../../tunnel/tunnelBench";
 import type { FieldEntry } from "../../tunnel/tunnelFields";
+import { startTunnel } from "../../tunnel/tunnelInputs";
+import type { TunnelTask } from "../../tunnel/tunnelTask";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
+import { initialTask } from "../../view/taskState";
 
 const placeWords = ["Part", "Goes with"] as const;
 
 /** Which stated parts of the uncertainty vary together, and how much. What is not allowed stays in its field with the reason. */
 @customElement("ww-tunnel-correlations")
-export class TunnelCorrelations extends LitElement {
-  private readonly block = new StoreController(this, tunnelBench, (value) => value.history.present.block);
-  private readonly solved = new StoreController(this, tunnelBench, (value) => value.solved);
+export class TunnelCorrelations extends LightElement {
+  @property({ attribute: false }) block: TunnelBlockDocument = startTunnel.block;
+  @property({ attribute: false }) solving: TunnelTask = initialTask;
   /** Coefficients that were refused, by the places of their correlations. */
   @state() private refused: Readonly<Record<number, { readonly text: string; readonly message: string }>> = {};
   @state() private problem = "";
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+  /** What is to have the focus once the changed block is drawn. */
+  private focusNext: (() => HTMLElement | null | undefined) | null = null;
 
   private take(entry: FieldEntry): boolean {
     this.problem = entry.ok ? "" : entry.message;
-    if (entry.ok) changeTunnel({ block: entry.block });
+    if (entry.ok) emit(this, "tunnel-block", entry.block);
     return entry.ok;
   }
 
-  private async addOne(): Promise<void> {
-    if (!this.take(addCorrelation(this.block.value))) return;
-    await this.updateComplete;
-    [...this.querySelectorAll(".correlation")].at(-1)?.querySelector("select")?.focus();
+  private addOne(): void {
+    this.focusNext = () => [...this.querySelectorAll(".correlation")].at(-1)?.querySelector("select");
+    if (!this.take(addCorrelation(this.block))) this.focusNext = null;
   }
 
-  private async removeOne(index: number): Promise<void> {
-    if (!this.take(removeCorrelation(this.block.value, index))) return;
+  protected override updated(changed: PropertyValues<this>): void {
+    if (!changed.has("block")) return;
+    this.focusNext?.()?.focus();
+    this.focusNext = null;
+  }
+
+  private removeOne(index: number): void {
+    if (!this.take(removeCorrelation(this.block, index))) return;
     this.refused = Object.fromEntries(
       Object.entries(this.refused).flatMap(([key, refusal]) => {
         const place = Number(key);
         return place === index ? [] : [[place > index ? place - 1 : place, refusal]];
       }),
     );
-    await this.updateComplete;
-    // The button that was pressed is gone; the keyboard goes on from the one that adds.
-    this.querySelector<HTMLButtonElement>("button.is-adding")?.focus();
+    // The button that was pressed will be gone; the keyboard goes on from the one that adds.
+    this.focusNext = () => this.querySelector<HTMLButtonElement>("button.is-adding");
   }
 
   private type(index: number, text: string): void {
     const { [index]: _old, ...others } = this.refused;
-    const entry = enterCoefficient(this.block.value, index, text);
+    const entry = enterCoefficient(this.block, index, text);
     this.refused = entry.ok ? others : { ...others, [index]: { text, message: entry.message } };
-    if (entry.ok) changeTunnel({ block: entry.block });
+    if (entry.ok) emit(this, "tunnel-block", entry.block);
   }
 
   /** Inputs of the budgets of the present runs; null while they are being worked out. */
   private inputKeys(): ReadonlySet<string> | null {
-    const solved = this.solved.value;
+    const solved = this.solving.last;
     const points = solved?.result.reduction?.points ?? [];
-    if (solved?.inputs.block !== this.block.value || points.length === 0) return null;
+    if (solved?.inputs.block !== this.block || points.length === 0) return null;
     return new Set(points.flatMap(({ firstOrder }) => firstOrder.parts.map(({ key }) => key)));
   }
 
   protected override render() {
-    const block = this.block.value;
+    const block = this.block;
     const list = correlationsOf(block);
     const faults = correlationFaults(list);
     const { stated = {}, samples = uncertaintyDefaults.samples } = block.uncertainty ?? {};
@@ -100,7 +106,7 @@ export class TunnelCorrelations extends LitElement {
   private renderPart(index: number, place: 0 | 1, words: string, chosen: string) {
     const id = `correlation-${index}-${place}`;
     return html`<div class="row is-tall"><label for=${id}>${words}</label>
-      <select id=${id} @change=${(event: Event) => this.take(enterPart(this.block.value, index, place, (event.target as HTMLSelectElement).value))}>
+      <select id=${id} @change=${(event: Event) => this.take(enterPart(this.block, index, place, (event.target as HTMLSelectElement).value))}>
         ${statedKeys.map((key) => html`<option value=${key} .selected=${key === chosen}>${statedName(key)}</option>`)}
       </select></div>`;
   }

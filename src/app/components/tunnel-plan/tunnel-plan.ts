@@ -1,5 +1,5 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { fileNameOf } from "../../../../shared/jobs/handoff/handoffFiles";
 import type { TunnelPlan } from "../../../../shared/jobs/tunnel/plannedTest";
 import { runSheetCsv } from "../../../../shared/jobs/tunnel/runSheetCsv";
@@ -7,49 +7,48 @@ import { runSheetHeading } from "../../../../shared/jobs/tunnel/runSheetFiles";
 import { runSheetHtml } from "../../../../shared/jobs/tunnel/runSheetHtml";
 import { printPage } from "../../files/printPage";
 import { saveFile } from "../../files/saveFile";
-import { StoreController } from "../../store/storeController";
-import { takeTable } from "../../tunnel/tableDraft";
-import { changeBlock, tunnelBench } from "../../tunnel/tunnelBench";
 import { planFields } from "../../tunnel/tunnelFields";
+import { startTunnel, type TunnelInputs } from "../../tunnel/tunnelInputs";
+import type { TunnelTask } from "../../tunnel/tunnelTask";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
+import { initialTask } from "../../view/taskState";
 import "../tunnel-fields/tunnel-fields";
 
-/** The plan: speeds, repeats and order, and its run sheet on paper, as a file, or straight into the data. */
+/** The plan: speeds, repeats and order, and its run sheet on paper, as a file, or straight into the data. Sends `tunnel-keys` and `tunnel-fill-in`. */
 @customElement("ww-tunnel-plan")
-export class TunnelPlanElement extends LitElement {
-  private readonly bench = new StoreController(this, tunnelBench, (value) => value);
+export class TunnelPlanElement extends LightElement {
+  @property({ attribute: false }) inputs: TunnelInputs = startTunnel;
+  @property({ attribute: false }) solving: TunnelTask = initialTask;
   @state() private mayReplace = false;
 
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
-
   private fillIn(plan: TunnelPlan): void {
-    const hasData = this.bench.value.history.present.block.runs !== undefined;
+    const hasData = this.inputs.block.runs !== undefined;
     if (hasData && !this.mayReplace) {
       this.mayReplace = true;
       return;
     }
     this.mayReplace = false;
-    takeTable("runs", runSheetCsv(plan));
+    emit(this, "tunnel-fill-in", plan);
   }
 
   protected override render() {
-    const { history, solved } = this.bench.value;
-    const { block, title } = history.present;
+    const { block, title } = this.inputs;
+    const solved = this.solving.last;
     const plan = solved?.result.plan ?? null;
     return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-plan-heading">
       <h2 id="tunnel-plan-heading">Plan</h2>
       <div class="fields">
-        <ww-tunnel-fields .fields=${planFields}></ww-tunnel-fields>
+        <ww-tunnel-fields .block=${block} .fields=${planFields}></ww-tunnel-fields>
         <div class="row"><label for="tunnel-order">Order</label>
           <select id="tunnel-order" @change=${(event: Event) => {
             const order = (event.target as HTMLSelectElement).value === "randomised" ? "randomised" : "sweeps";
-            changeBlock({ plan: { ...block.plan, order } });
+            emit(this, "tunnel-keys", { plan: { ...block.plan, order } });
           }}>
             <option value="sweeps" ?selected=${block.plan?.order !== "randomised"}>sweeps up and down</option>
             <option value="randomised" ?selected=${block.plan?.order === "randomised"}>points at random, in blocks</option>
           </select></div>
-        <label class="hint"><input type="checkbox" .checked=${block.plan?.bothDirections ?? true} @change=${(event: Event) => changeBlock({ plan: { ...block.plan, bothDirections: (event.target as HTMLInputElement).checked } })} />
+        <label class="hint"><input type="checkbox" .checked=${block.plan?.bothDirections ?? true} @change=${(event: Event) => emit(this, "tunnel-keys", { plan: { ...block.plan, bothDirections: (event.target as HTMLInputElement).checked } })} />
           Both directions of speed, for the hysteresis of the crisis</label>
       </div>
       ${

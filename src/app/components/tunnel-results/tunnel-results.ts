@@ -1,5 +1,5 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { fileNameOf } from "../../../../shared/jobs/handoff/handoffFiles";
 import { type BlockageMethod, blockageMethods, blockageMethodWords } from "../../../../shared/jobs/tunnel/blockage";
 import type { SpeedDirection } from "../../../../shared/jobs/tunnel/predictedDrag";
@@ -7,27 +7,24 @@ import { tunnelCsv } from "../../../../shared/jobs/tunnel/tunnelCsv";
 import type { TunnelPoint, TunnelResult } from "../../../../shared/jobs/tunnel/tunnelResult";
 import { saveFile } from "../../files/saveFile";
 import type { PlotFigure } from "../../plots/plotFigure";
-import { pageState } from "../../store/pageState";
-import { StoreController } from "../../store/storeController";
-import { darkPalette, lightPalette, type Palette } from "../../style/palette";
+import { lightPalette, type Palette } from "../../style/palette";
 import { budgetFigure } from "../../tunnel/budgetFigure";
-import { tunnelBench } from "../../tunnel/tunnelBench";
 import { tunnelDragFigure } from "../../tunnel/tunnelDragFigure";
+import { startTunnel, type TunnelInputs } from "../../tunnel/tunnelInputs";
+import type { TunnelTask } from "../../tunnel/tunnelTask";
+import { initialTask } from "../../view/taskState";
 import "../plot/plot";
+import { LightElement } from "../../view/lightElement";
 import { type PlotPicture, pageWide, picturesDrawn, plotPictures } from "../report/plotPictures";
 
 /** The reduced test: drag over Reynolds number with its uncertainty, the corrections side by side, and the budget. */
 @customElement("ww-tunnel-results")
-export class TunnelResults extends LitElement {
-  private readonly solved = new StoreController(this, tunnelBench, (value) => value.solved);
-  private readonly present = new StoreController(this, tunnelBench, (value) => value.history.present);
-  private readonly isDark = new StoreController(this, pageState, (value) => value.isDark);
+export class TunnelResults extends LightElement {
+  @property({ attribute: false }) inputs: TunnelInputs = startTunnel;
+  @property({ attribute: false }) solving: TunnelTask = initialTask;
+  @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private direction: SpeedDirection = "rising";
   @state() private pictures: readonly PlotPicture[] = [];
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   private figures(result: TunnelResult, palette: Palette): PlotFigure[] {
     const drag = tunnelDragFigure(result, palette);
@@ -37,19 +34,19 @@ export class TunnelResults extends LitElement {
 
   /** Draws the plots for paper. */
   async preparePictures(): Promise<void> {
-    const result = this.solved.value?.result;
+    const result = this.solving.last?.result;
     this.pictures = result === undefined ? [] : await plotPictures(this.figures(result, lightPalette), pageWide);
     await this.updateComplete;
     await picturesDrawn(this);
   }
 
   protected override render() {
-    const solved = this.solved.value;
+    const solved = this.solving.last;
     if (solved === null)
       return html`<section class="view-section tunnel-section"><h2>Results</h2><p class="hint">Nothing is worked out yet.</p></section>`;
     const { result } = solved;
-    const [drag, budget] = this.figures(result, this.isDark.value ? darkPalette : lightPalette);
-    const isStale = solved.inputs.block !== this.present.value.block;
+    const [drag, budget] = this.figures(result, this.palette);
+    const isStale = solved.inputs.block !== this.inputs.block;
     const { reduction } = result;
     return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-results-heading">
       <h2 id="tunnel-results-heading">Results</h2>
@@ -91,7 +88,7 @@ export class TunnelResults extends LitElement {
           )}</tbody>
         </table>
       </div>
-      <div class="line"><button type="button" @click=${() => saveFile(`${fileNameOf(this.present.value.title)}-reduced.csv`, "text/csv", tunnelCsv(result))}>Save the points as CSV</button></div>
+      <div class="line"><button type="button" @click=${() => saveFile(`${fileNameOf(this.inputs.title)}-reduced.csv`, "text/csv", tunnelCsv(result))}>Save the points as CSV</button></div>
       <ul class="hint">
         ${blockageMethods.map((method) => {
           const { isInRange, reason } = reduction.ranges[method];

@@ -1,30 +1,30 @@
-import { html, LitElement, nothing } from "lit";
-import { customElement } from "lit/decorators.js";
+import { html, nothing } from "lit";
+import { customElement, property } from "lit/decorators.js";
 import type { DragBand } from "../../../../shared/engine/trust/dragInterval";
 import type { PredictedCrisis } from "../../../../shared/jobs/tunnel/predictedDrag";
-import { StoreController } from "../../store/storeController";
-import { tunnelBench } from "../../tunnel/tunnelBench";
+import type { TunnelResult } from "../../../../shared/jobs/tunnel/tunnelResult";
+import type { TunnelTask } from "../../tunnel/tunnelTask";
+import { LightElement } from "../../view/lightElement";
+import { initialTask } from "../../view/taskState";
+import { problemList } from "../fault-list/faultList";
 
 /** Equal Reynolds numbers: tunnel speeds, forces, what must be matched, and warnings. */
 @customElement("ww-tunnel-similarity")
-export class TunnelSimilarity extends LitElement {
-  private readonly bench = new StoreController(this, tunnelBench, (value) => value);
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+export class TunnelSimilarity extends LightElement {
+  @property({ attribute: false }) solving: TunnelTask = initialTask;
 
   protected override render() {
-    const { solved, problems, working } = this.bench.value;
+    const { status, step, last: solved, problems } = this.solving;
+    const working = status === "pending" ? (step?.label ?? "solving the model") : null;
     return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-similarity-heading">
       <h2 id="tunnel-similarity-heading">Similarity</h2>
       <p class="hint" role="status">${working === null ? "" : `Working: ${working} ...`}</p>
-      ${problems.length === 0 ? nothing : html`<ul class="error" role="alert">${problems.slice(0, 12).map(({ message }) => html`<li>${message}</li>`)}${problems.length > 12 ? html`<li>and ${problems.length - 12} more</li>` : nothing}</ul>`}
+      ${problemList(problems)}
       ${solved === null ? nothing : this.renderResult(solved.result)}
     </section>`;
   }
 
-  private renderResult(result: NonNullable<typeof this.bench.value.solved>["result"]) {
+  private renderResult(result: TunnelResult) {
     const { similarity: similar } = result;
     const rowWarnings = new Map<string, number[]>();
     for (const { warnings, fullScaleSpeedMetresPerSecond: speed } of similar.rows) {

@@ -1,36 +1,28 @@
-import { html, LitElement, nothing } from "lit";
+import { html, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
+import type { TunnelBlockDocument } from "../../../../shared/jobs/tunnel/tunnelBlockDocument";
 import { type DataTable, tableProblemText } from "../../../../shared/tables/dataTable";
 import { chosenTable } from "../../files/chosenTable";
-import { StoreController } from "../../store/storeController";
-import {
-  changeTable,
-  mapColumn,
-  tableDrafts,
-  tablePart,
-  tableText,
-  takeAway,
-  takeTable,
-} from "../../tunnel/tableDraft";
+import { mappedColumns, type TableDrafts, tableText } from "../../tunnel/tableEdits";
 import { type TableKey, type TableLook, type TablePart, tableKinds } from "../../tunnel/tableKinds";
-import { tunnelBench } from "../../tunnel/tunnelBench";
+import { startTunnel } from "../../tunnel/tunnelInputs";
+import { emit } from "../../view/emit";
+import { LightElement } from "../../view/lightElement";
 import { faultList } from "../fault-list/faultList";
 import { cellTable } from "./cellTable";
 import { columnRows } from "./columnRows";
 
-/** One table of the tunnel block: from a file or typed, its columns and units, and every fault beside its cell. */
+/** One table of the tunnel block: from a file or typed, its columns and units, and every fault beside its cell. Sends `tunnel-table-text` and `tunnel-table-change`. */
 @customElement("ww-tunnel-table")
-export class TunnelTable extends LitElement {
+export class TunnelTable extends LightElement {
   @property() of: TableKey = "runs";
-  private readonly block = new StoreController(this, tunnelBench, (value) => value.history.present.block);
-  private readonly drafts = new StoreController(this, tableDrafts, (value) => value);
+  @property({ attribute: false }) block: TunnelBlockDocument = startTunnel.block;
+  @property({ attribute: false }) drafts: TableDrafts = {};
   @state() private fileProblem = "";
   /** Opened by a person, for a column that was not found, or for a guess to confirm; open until it is closed. */
   @state() private isMappingOpen = false;
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
+  /** True from taking a text until its table is here. */
+  private isTaking = false;
 
   private async chooseFile(event: Event): Promise<void> {
     const chosen = await chosenTable(event);
@@ -40,25 +32,34 @@ export class TunnelTable extends LitElement {
   }
 
   private take(text: string): void {
-    takeTable(this.of, text);
-    const { columns } = tablePart(tunnelBench.value.history.present.block, this.of) ?? {};
-    if (Object.keys(columns ?? {}).length > 0) this.isMappingOpen = true;
+    this.isTaking = true;
+    emit(this, "tunnel-table-text", { of: this.of, text });
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!this.isTaking || !changed.has("block")) return;
+    this.isTaking = false;
+    if (Object.keys(this.block[this.of]?.columns ?? {}).length > 0) this.isMappingOpen = true;
+  }
+
+  private change(change: Partial<TablePart>): void {
+    emit(this, "tunnel-table-change", { of: this.of, change });
   }
 
   protected override render() {
     const kind = tableKinds[this.of];
-    const part = tablePart(this.block.value, this.of);
-    const draft = this.drafts.value[this.of];
+    const part: TablePart | undefined = this.block[this.of];
+    const draft = this.drafts[this.of];
     const name = kind.label.toLowerCase();
     return html`<div class="table-input" role="group" aria-label=${kind.label}>
       <div class="line">
         <label class="file"><input class="unseen" type="file" accept=".csv,.txt,.tsv,text/csv" @change=${this.chooseFile} /><span>Choose a CSV file: ${name} ...</span></label>
-        ${part === undefined && draft === undefined ? nothing : html`<button type="button" class="is-quiet" @click=${() => takeAway(this.of)}>Take away: ${name}</button>`}
+        ${part === undefined && draft === undefined ? nothing : html`<button type="button" class="is-quiet" @click=${() => emit(this, "tunnel-table-text", { of: this.of, text: "" })}>Take away: ${name}</button>`}
       </div>
       ${this.fileProblem === "" ? nothing : html`<p class="error" role="alert">${this.fileProblem}</p>`}
       ${typeof part?.data === "string" ? html`<p class="error" role="alert">The case names the table ${part.data}: open it here.</p>` : nothing}
       <label>Or type the rows, the first one naming the columns
-        <textarea id="tunnel-${this.of}" rows="6" spellcheck="false" .value=${tableText(this.of)} @change=${(event: Event) => this.take((event.target as HTMLTextAreaElement).value)}></textarea>
+        <textarea id="tunnel-${this.of}" rows="6" spellcheck="false" .value=${tableText(this.block, this.drafts, this.of)} @change=${(event: Event) => this.take((event.target as HTMLTextAreaElement).value)}></textarea>
       </label>
       ${draft === undefined ? nothing : html`<p class="error" role="alert">This is no table yet: ${draft.message}. What was typed stays here${part === undefined ? "" : "; the results are those of the last table"}.</p>`}
       ${part === undefined || typeof part.data === "string" ? html`<p class="hint">${kind.emptyHint}</p>` : this.renderTable(part, part.data)}
@@ -67,7 +68,7 @@ export class TunnelTable extends LitElement {
 
   private renderTable(part: TablePart, table: DataTable) {
     const kind = tableKinds[this.of];
-    const look = kind.read(this.block.value, table);
+    const look = kind.read(this.block, table);
     const isAsked = this.isMappingOpen || look.problems.some(({ row }) => row === null);
     return html`${this.renderLook(look, table)}
       <details ?open=${isAsked} @toggle=${(event: Event) => {
@@ -80,8 +81,8 @@ export class TunnelTable extends LitElement {
           table,
           columns: part.columns ?? {},
           decimalMark: part.decimalMark ?? null,
-          onColumn: (key, column, unit) => mapColumn(this.of, key, column, unit),
-          onMark: (mark) => changeTable(this.of, { decimalMark: mark ?? undefined }),
+          onColumn: (key, column, unit) => this.change({ columns: mappedColumns(part.columns, key, column, unit) }),
+          onMark: (mark) => this.change({ decimalMark: mark ?? undefined }),
         })}
       </details>
       ${cellTable({
@@ -90,7 +91,7 @@ export class TunnelTable extends LitElement {
         table,
         problems: look.problems,
         leftOut: kind.canLeaveOut
-          ? { rows: part.leftOutRows ?? [], onChange: (leftOutRows) => changeTable(this.of, { leftOutRows }) }
+          ? { rows: part.leftOutRows ?? [], onChange: (leftOutRows) => this.change({ leftOutRows }) }
           : null,
       })}`;
   }

@@ -1,12 +1,16 @@
-import { html, LitElement } from "lit";
-import { customElement, state } from "lit/decorators.js";
+import { html } from "lit";
+import { customElement, property, state } from "lit/decorators.js";
 import { blockageMethods, blockageMethodWords } from "../../../../shared/jobs/tunnel/blockage";
 import { type StatedKey, statedKeys, statedWords } from "../../../../shared/jobs/tunnel/statedUncertainties";
+import type { TunnelBlockDocument } from "../../../../shared/jobs/tunnel/tunnelBlockDocument";
 import { type StatementKind, statementKinds } from "../../../../shared/statistics/uncertaintyStatement";
-import { StoreController } from "../../store/storeController";
-import { changeBlock, changeTunnel, tunnelBench } from "../../tunnel/tunnelBench";
 import { enterValue, uncertaintyFields } from "../../tunnel/tunnelFields";
+import { startTunnel } from "../../tunnel/tunnelInputs";
+import type { TunnelTask } from "../../tunnel/tunnelTask";
+import { emit } from "../../view/emit";
+import { initialTask } from "../../view/taskState";
 import "../tunnel-correlations/tunnel-correlations";
+import { LightElement } from "../../view/lightElement";
 import "../tunnel-fields/tunnel-fields";
 
 const kindWords: Readonly<Record<StatementKind, string>> = {
@@ -17,44 +21,41 @@ const kindWords: Readonly<Record<StatementKind, string>> = {
   arcsine: "arcsine",
 };
 
-/** What is known of instruments, model and stream, and how the runs are reduced. */
+/** What is known of instruments, model and stream, and how the runs are reduced. Sends `tunnel-block` and `tunnel-keys`. */
 @customElement("ww-tunnel-uncertainty")
-export class TunnelUncertainty extends LitElement {
-  private readonly block = new StoreController(this, tunnelBench, (value) => value.history.present.block);
+export class TunnelUncertainty extends LightElement {
+  @property({ attribute: false }) block: TunnelBlockDocument = startTunnel.block;
+  @property({ attribute: false }) solving: TunnelTask = initialTask;
   @state() private refused: Readonly<Record<string, { readonly text: string; readonly message: string }>> = {};
-
-  protected override createRenderRoot(): HTMLElement {
-    return this;
-  }
 
   private enter(key: StatedKey, text: string): void {
     const { [key]: _old, ...others } = this.refused;
     const typed = text.trim().replace(",", ".");
-    const kind = this.block.value.uncertainty?.stated?.[key]?.kind ?? "rectangular";
-    const before = this.block.value.uncertainty?.stated?.[key];
+    const kind = this.block.uncertainty?.stated?.[key]?.kind ?? "rectangular";
+    const before = this.block.uncertainty?.stated?.[key];
     const statement = typed === "" ? undefined : { ...before, plusMinus: Number(typed), kind };
-    const entry = enterValue(this.block.value, ["uncertainty", "stated", key], statement, statedWords[key]);
+    const entry = enterValue(this.block, ["uncertainty", "stated", key], statement, statedWords[key]);
     this.refused = entry.ok ? others : { ...others, [key]: { text, message: entry.message } };
-    if (entry.ok) changeTunnel({ block: entry.block });
+    if (entry.ok) emit(this, "tunnel-block", entry.block);
   }
 
   private enterPart(key: StatedKey, part: "kind" | "degreesOfFreedom", value: unknown, text: string): void {
     const id = `${key}-${part}`;
     const { [id]: _old, ...others } = this.refused;
-    const entry = enterValue(this.block.value, ["uncertainty", "stated", key, part], value, statedWords[key]);
+    const entry = enterValue(this.block, ["uncertainty", "stated", key, part], value, statedWords[key]);
     this.refused = entry.ok ? others : { ...others, [id]: { text, message: entry.message } };
-    if (entry.ok) changeTunnel({ block: entry.block });
+    if (entry.ok) emit(this, "tunnel-block", entry.block);
   }
 
   protected override render() {
-    const block = this.block.value;
+    const block = this.block;
     const { uncertainty, blockageCorrection } = block;
     return html`<section class="view-section tunnel-section" aria-labelledby="tunnel-uncertainty-heading">
       <h2 id="tunnel-uncertainty-heading">Reduction and uncertainty</h2>
       <div class="row"><label for="tunnel-correction">Blockage correction reported</label>
         <select id="tunnel-correction" @change=${(event: Event) => {
           const chosen = blockageMethods.find((method) => method === (event.target as HTMLSelectElement).value);
-          changeBlock({ blockageCorrection: chosen });
+          emit(this, "tunnel-keys", { blockageCorrection: chosen });
         }}>
           <option value="" ?selected=${blockageCorrection === undefined}>by the model</option>
           ${blockageMethods.map((method) => html`<option value=${method} ?selected=${method === blockageCorrection}>${blockageMethodWords[method]}</option>`)}
@@ -62,23 +63,23 @@ export class TunnelUncertainty extends LitElement {
       <div class="row"><label for="tunnel-repeatability">Scatter of repeats</label>
         <select id="tunnel-repeatability" @change=${(event: Event) => {
           const repeatability = (event.target as HTMLSelectElement).value === "pooled" ? "pooled" : "perPoint";
-          changeBlock({ uncertainty: { ...uncertainty, repeatability } });
+          emit(this, "tunnel-keys", { uncertainty: { ...uncertainty, repeatability } });
         }}>
           <option value="perPoint" ?selected=${uncertainty?.repeatability !== "pooled"}>each point's own</option>
           <option value="pooled" ?selected=${uncertainty?.repeatability === "pooled"}>pooled over all points</option>
         </select></div>
-      <ww-tunnel-fields .fields=${uncertaintyFields}></ww-tunnel-fields>
+      <ww-tunnel-fields .block=${block} .fields=${uncertaintyFields}></ww-tunnel-fields>
       <details ?open=${uncertainty?.stated !== undefined}>
         <summary>Stated uncertainties: plus-minus, its kind, degrees of freedom</summary>
         ${statedKeys.map((key) => this.renderStatement(key))}
         <p class="hint">Empty is not stated: taken as exact, and said so. Degrees of freedom: empty is endless.</p>
       </details>
-      <ww-tunnel-correlations></ww-tunnel-correlations>
+      <ww-tunnel-correlations .block=${block} .solving=${this.solving}></ww-tunnel-correlations>
     </section>`;
   }
 
   private renderStatement(key: StatedKey) {
-    const statement = this.block.value.uncertainty?.stated?.[key];
+    const statement = this.block.uncertainty?.stated?.[key];
     const refusals = [key, `${key}-degreesOfFreedom`].flatMap((id) => this.refused[id] ?? []);
     return html`<div class="row is-tall"><label for="stated-${key}">${statedWords[key]}</label>
         <span class="triple">

@@ -110,7 +110,7 @@ export const tunnelViewStyles = css`
       font-size: 13pt;
       margin: 0 0 2mm;
     }
-    ww-tunnel-view ww-tunnel-data,
+    ww-tunnel-view .is-data,
     ww-tunnel-view ww-tunnel-table,
     .tunnel-section .fields,
     .tunnel-section ww-tunnel-fields,
