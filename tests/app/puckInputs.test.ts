@@ -122,6 +122,32 @@ describe("fields of the puck", () => {
   );
 });
 
+describe("a number that cannot be made", () => {
+  const kinds = { edge: edgeKinds, face: faceKinds, rim: rimKinds, core: coreKinds } as const;
+  const numbers = Object.entries(kinds).flatMap(([part, ofPart]) =>
+    Object.entries(ofPart).flatMap(([kind, { fields }]) => fields.map((field) => ({ part, kind, field }))),
+  );
+
+  // The height of a core's middle is any number; where it lies too far out, the core reaches through the surface.
+  test.each(numbers.filter(({ field }) => field.key !== "heightMetres"))(
+    "$kind $part, $field.key: the problem names that very key, whatever its words",
+    ({ part, kind, field }) => {
+      const made = ofKind(demoPuck.candidate.spec, part as "edge", kind);
+      const spec = withField(made, field, -1);
+      const measured = measurePuck({ ...demoPuck, candidate: { ...demoPuck.candidate, spec } });
+      if (measured.ok) throw new Error("a puck with a negative size was made");
+      // Two ends of a groove are one span, and the outer one is told; so is a ring's inner diameter beside its outer.
+      const others = {
+        innerRadiusMetres: "widthMetres",
+        outerRadiusMetres: "innerRadiusMetres",
+        outerDiameterMetres: "innerDiameterMetres",
+      };
+      const told = others[field.key as keyof typeof others] ?? field.key;
+      expect([`${part}.${field.key}`, `${part}.${told}`]).toContain(measured.problem.field);
+    },
+  );
+});
+
 describe("small readers", () => {
   test("an edge profile goes to text and back; a bad line is named", () => {
     const points = [
