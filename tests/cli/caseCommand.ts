@@ -10,6 +10,11 @@ export interface CommandEnd {
   readonly stderr: string;
 }
 
+/** What a command said on standard error apart from its progress, which a busy machine makes it tell. */
+export function complaints(stderr: string | null): string {
+  return (stderr ?? "").replace(/^\d+ of \d+ steps, .*\n/gm, "");
+}
+
 /** Starts the case command. */
 export function startCase(args: readonly string[], cwd = projectFolder): StartedCommand {
   return startCommand("case", args, cwd);
