@@ -53,3 +53,21 @@ export const panelStyles = css`
     }
   }
 `;
+
+/** Groups of fields in a panel. */
+export const fieldsetStyles = css`
+  fieldset {
+    border: none;
+    border-top: 1px solid var(--rule);
+    margin: 0;
+    padding: 0.5rem 0 0;
+    display: grid;
+    gap: 0.4rem;
+    min-width: 0;
+  }
+  legend {
+    font-weight: 700;
+    font-size: 0.9rem;
+    padding: 0 0.4rem 0 0;
+  }
+`;

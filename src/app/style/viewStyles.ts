@@ -159,4 +159,21 @@ export const viewStyles = css`
       padding: 0;
     }
   }
+  /* Inputs on the left, what comes of them on the right. */
+  @media (min-width: 900px) {
+    .view-layout.is-split {
+      grid-template-columns: 23rem minmax(0, 1fr);
+    }
+  }
+  @media (min-width: 2200px) {
+    .view-layout.is-split {
+      grid-template-columns: 24rem minmax(0, 1fr);
+    }
+    .is-split .is-outcome {
+      grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr);
+    }
+    .is-split .is-largest {
+      grid-row: span 3;
+    }
+  }
 `;

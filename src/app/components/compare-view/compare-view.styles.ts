@@ -5,22 +5,6 @@ export const compareViewStyles = css`
   ww-compare-view {
     display: block;
   }
-  @media (min-width: 900px) {
-    ww-compare-view .compare-layout {
-      grid-template-columns: 23rem minmax(0, 1fr);
-    }
-  }
-  @media (min-width: 2200px) {
-    ww-compare-view .compare-layout {
-      grid-template-columns: 24rem minmax(0, 1fr);
-    }
-    ww-compare-view .is-outcome {
-      grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr);
-    }
-    ww-compare-view ww-compare-plots {
-      grid-row: span 3;
-    }
-  }
   .compare-section .sets {
     list-style: none;
     margin: 0;

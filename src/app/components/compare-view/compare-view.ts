@@ -84,7 +84,7 @@ export class CompareView extends ViewElement {
     const known = answerOf(answers, set);
     const design = workbench.present;
     const choices = designChoices(history.present, design, this.candidate.value);
-    return html`<div class="view-layout compare-layout">
+    return html`<div class="view-layout is-split compare-layout">
       <div class="view-column compare-column is-inputs">
         <ww-compare-sets .sets=${sets} .selected=${set} .answers=${answers} .offer=${this.offer.value} .problem=${this.demoProblem}></ww-compare-sets>
         <ww-compare-import .draft=${this.draft.value} .choices=${choices} .fluid=${design.fluid}></ww-compare-import>
@@ -92,7 +92,7 @@ export class CompareView extends ViewElement {
       </div>
       <div class="view-column compare-column is-outcome">
         <div class="view-section compare-section on-paper"><h2>${title}</h2><p>Prediction against measurement. Wakewright, printed ${this.printedOn}.</p></div>
-        <ww-compare-plots .set=${set} .known=${known} .palette=${this.palette}></ww-compare-plots>
+        <ww-compare-plots class="is-largest" .set=${set} .known=${known} .palette=${this.palette}></ww-compare-plots>
         <ww-compare-tables .result=${known.answer?.result ?? null}></ww-compare-tables>
         <ww-compare-causes .set=${set} .known=${known}></ww-compare-causes>
         <ww-compare-carry .set=${set} .known=${known} .isCarried=${set !== null && set.name === carriedSet}></ww-compare-carry>

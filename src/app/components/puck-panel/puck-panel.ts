@@ -25,7 +25,7 @@ import {
   withField,
 } from "../../puck/puckFields";
 import { finishPresets, presetOf } from "../../reference/presets";
-import { panelStyles } from "../../style/panelStyles";
+import { fieldsetStyles, panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
@@ -36,7 +36,7 @@ import { puckPanelStyles } from "./puck-panel.styles";
 /** Dimensions, edge, faces, rim, core, coat and finish of the candidate puck. Sends `puck-change`. */
 @customElement("ww-puck-panel")
 export class PuckPanel extends LitElement {
-  static override styles = [controlStyles, panelStyles, puckPanelStyles];
+  static override styles = [controlStyles, panelStyles, fieldsetStyles, puckPanelStyles];
 
   @property({ attribute: false }) inputs: PuckInputs = demoPuck;
   /** Why the puck cannot be made; null when it can. */

@@ -3,25 +3,30 @@ import { demoPuck } from "../../puck/demoPuck";
 import type { UnitPreferences } from "../../units/units";
 import { emit } from "../../view/emit";
 import "../../puck/puckEvents";
-import { html, LitElement, nothing } from "lit";
+import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
 import type { Orientation } from "../../../../shared/jobs/puck/orientationIndex";
 import type { PlayInputs } from "../../puck/puckInputs";
-import { panelStyles } from "../../style/panelStyles";
+import { fieldsetStyles, panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import { fluidFields, fluidLabels, fluidOfKind } from "../conditions-panel/fluidFields";
 import type { ListChange } from "../puck-list-field/puck-list-field";
 import "../puck-list-field/puck-list-field";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
-import { puckPlayStyles } from "./puck-play.styles";
 
 const shareLabels: Readonly<Record<Orientation, string>> = {
   upright: "Upright, edge-on",
   flat: "Flat, edge-on",
   faceOn: "Face-on",
 };
+
+const closeRows = css`
+  fieldset {
+    gap: 0.3rem;
+  }
+`;
 
 const gapKey = "puck.play.flatGapMetres";
 const sweptKey = "puck.play.sweptGapsMetres";
@@ -30,7 +35,7 @@ const spreadKey = "puck.play.frictionSpread";
 /** The water, the speeds and how the puck is used: what drag, index and motions rest on. Sends `puck-change`. */
 @customElement("ww-puck-play")
 export class PuckPlayPanel extends LitElement {
-  static override styles = [controlStyles, panelStyles, puckPlayStyles];
+  static override styles = [controlStyles, panelStyles, fieldsetStyles, closeRows];
 
   @property({ attribute: false }) play: PlayInputs = demoPuck.play;
   /** Why the pucks cannot be made or solved; null when all is well. */

@@ -2,25 +2,14 @@ import { css } from "lit";
 
 export const puckRulesStyles = css`
   fieldset {
-    border: none;
-    border-top: 1px solid var(--rule);
-    margin: 0;
-    padding: 0.5rem 0 0;
-    display: grid;
     grid-template-columns: repeat(auto-fit, minmax(min(18rem, 100%), 1fr));
     gap: 0.3rem 1.4rem;
     align-items: start;
-    min-width: 0;
   }
   fieldset > .buttons,
   fieldset > p {
     grid-column: 1 / -1;
     margin: 0;
-  }
-  legend {
-    font-weight: 700;
-    font-size: 0.9rem;
-    padding: 0 0.4rem 0 0;
   }
   .overall {
     margin: 0;

@@ -21,7 +21,7 @@ import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { verdictTexts } from "../../puck/figureRows";
 import { judgeParts, sameParts } from "../../puck/puckChanges";
 import type { PuckInputs } from "../../puck/puckInputs";
-import { panelStyles } from "../../style/panelStyles";
+import { fieldsetStyles, panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../info-mark/info-mark";
@@ -32,7 +32,7 @@ import { puckRulesStyles } from "./puck-rules.styles";
 /** Rules, making tolerances, what they say of the candidate, and the core for a wanted mass. Sends `puck-change` and `puck-job`. */
 @customElement("ww-puck-rules")
 export class PuckRules extends LitElement {
-  static override styles = [controlStyles, panelStyles, puckRulesStyles];
+  static override styles = [controlStyles, panelStyles, fieldsetStyles, puckRulesStyles];
 
   @property({ attribute: false }) inputs: PuckInputs = demoPuck;
   /** What is known of the pucks. */

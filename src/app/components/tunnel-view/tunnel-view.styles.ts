@@ -5,22 +5,6 @@ export const tunnelViewStyles = css`
   ww-tunnel-view {
     display: block;
   }
-  @media (min-width: 900px) {
-    ww-tunnel-view .tunnel-layout {
-      grid-template-columns: 23rem minmax(0, 1fr);
-    }
-  }
-  @media (min-width: 2200px) {
-    ww-tunnel-view .tunnel-layout {
-      grid-template-columns: 24rem minmax(0, 1fr);
-    }
-    ww-tunnel-view .is-outcome {
-      grid-template-columns: minmax(0, 1.2fr) minmax(0, 1fr);
-    }
-    ww-tunnel-view ww-tunnel-results {
-      grid-row: span 3;
-    }
-  }
   .tunnel-section .row.is-tall {
     grid-template-columns: minmax(0, 1fr);
     gap: 0.15rem;

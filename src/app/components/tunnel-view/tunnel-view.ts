@@ -91,7 +91,7 @@ export class TunnelView extends ViewElement {
     const inputs = history.present;
     const { block, title } = inputs;
     const isLossy = this.loss?.of === JSON.stringify(block.model.section);
-    return html`<div class="view-layout tunnel-layout">
+    return html`<div class="view-layout is-split tunnel-layout">
       <div class="view-column tunnel-column is-inputs">
         <ww-tunnel-setup .inputs=${inputs} .problem=${this.demoProblem} .leftOut=${isLossy ? (this.loss?.sentence ?? "") : ""}></ww-tunnel-setup>
         <ww-tunnel-uncertainty .block=${block} .solving=${solving}></ww-tunnel-uncertainty>
@@ -104,7 +104,7 @@ export class TunnelView extends ViewElement {
           <h2 id="tunnel-data-heading">Data</h2>
           <ww-tunnel-table of="runs" .block=${block} .drafts=${this.drafts.value}></ww-tunnel-table>
         </section>
-        <ww-tunnel-results .inputs=${inputs} .solving=${solving} .palette=${this.palette}></ww-tunnel-results>
+        <ww-tunnel-results class="is-largest" .inputs=${inputs} .solving=${solving} .palette=${this.palette}></ww-tunnel-results>
         <ww-tunnel-surveys .block=${block} .drafts=${this.drafts.value} .solving=${solving} .palette=${this.palette}></ww-tunnel-surveys>
       </div>
     </div>`;
