@@ -79,6 +79,7 @@ export default defineConfig({
           environment: "node",
           // The browser's file waits more than it computes; with one worker it would hold up all others.
           maxWorkers: 2,
+          sequence: { groupOrder: 0 },
           setupFiles: ["tests/setup.ts"],
         },
       },
@@ -88,6 +89,8 @@ export default defineConfig({
         optimizeDeps: { include: usedPackages },
         test: {
           name: "browser",
+          // After the others: groups whose numbers of workers differ cannot run at once.
+          sequence: { groupOrder: 1 },
           include: [leaves],
           setupFiles: ["tests/leaves/setup.ts"],
           browser: {
