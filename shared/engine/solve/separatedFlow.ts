@@ -5,6 +5,7 @@ import type { SideOutline } from "../layer/sideOutline";
 import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
 import { basePressures, wakeStrouhal } from "../wake/basePressure";
+import { depthPeak } from "../wake/depthPeak";
 import { cornerPosition, restingWake } from "../wake/restingWake";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import { cutsThroughBody } from "../wake/wakeClearance";
@@ -54,7 +55,8 @@ export function separatedFlow(
   const free = closed.value[closed.value.length - 1];
   const suctionShare =
     flow.wakeSuctionShare *
-    afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, constants.afterbodyInterference);
+    afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, constants.afterbodyInterference) *
+    depthPeak(wake.value.afterbodyLength, free.sheddingWidth);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
   if (cutsThroughBody(wake.value, speedRatio, free.sheddingWidth)) return null;
   const velocity = surfaceVelocity(wake.value, speedRatio);
