@@ -18,6 +18,13 @@ const solved = sections.flatMap(([spec, incidence]) => {
   );
 });
 
+/** The same with every mean over time replaced by the two flows it is the mean of. */
+const flows = solved.flatMap(({ section, state }) => {
+  const { intermittency } = state;
+  const parts = intermittency === null ? [state] : [intermittency.open, intermittency.reattached];
+  return parts.map((part) => ({ section, state: part, isReattached: part === intermittency?.reattached }));
+});
+
 const sides = (state: SectionState) => [state.lower, state.upper];
 
 describe("a solved state is consistent in itself", () => {
@@ -56,7 +63,7 @@ describe("a solved state is consistent in itself", () => {
   });
 
   it("the outflow adds up to the wake's displacement width and comes from the base alone", () => {
-    for (const { section, state } of solved) {
+    for (const { section, state } of flows) {
       const { nodes, referenceWidth } = section;
       const total = state.outflow.reduce((sum, speed, i) => sum + speed * nodes.ds[i], 0);
       expect(total / referenceWidth).toBeCloseTo(state.wakeWidth, 10);
@@ -89,7 +96,9 @@ describe("a solved state is consistent in itself", () => {
   });
 
   it("the edge speed at separation is k, and transition lies ahead of turbulent separation", () => {
-    for (const { state } of solved) {
+    for (const { state, isReattached } of flows) {
+      // Corners that hold a reattached layer close the base pressure anew and leave the layer as it is.
+      if (isReattached) continue;
       for (const side of sides(state)) {
         const { edgeSpeed } = side.layer;
         expect(Math.abs(edgeSpeed[edgeSpeed.length - 1] - state.separationSpeedRatio)).toBeLessThan(0.03);
@@ -110,7 +119,7 @@ describe("a solved state is consistent in itself", () => {
 
 describe("sharp-edged rectangles", () => {
   for (const length of [0.5, 1, 2, 3]) {
-    it(`length/height ${length}: Cd changes by less than 2 % from Re 2e4 to 1e6, separating at the front edges`, () => {
+    it(`length/height ${length}: Cd changes by less than 3 % from Re 2e4 to 1e6, separating at the front edges`, () => {
       const section = prepared(
         { family: "roundedRectangle", length, height: 1, edgeRadius: 0.01 * Math.min(1, length) },
         240,
@@ -120,7 +129,8 @@ describe("sharp-edged rectangles", () => {
         expect(state.lower.separationArc).toBeLessThan(0.53);
         return state.dragCoefficient;
       });
-      expect(Math.max(...drags) / Math.min(...drags)).toBeLessThan(1.02);
+      // From length/height 3 on the layers come back now and then, the sooner the shorter their laminar part.
+      expect(Math.max(...drags) / Math.min(...drags)).toBeLessThan(length < 3 ? 1.02 : 1.03);
     });
   }
 

@@ -14,7 +14,7 @@ const LEAST_SHARE = 1e-3;
  */
 export function withBluntBase(section: PreparedSection, point: FixedPoint): FixedPoint {
   const share = (heldShare(point.lower) + heldShare(point.upper)) / 2;
-  if (share < LEAST_SHARE || section.floor !== null) return point;
+  if (share < LEAST_SHARE || section.floor?.contact) return point;
   const { flow, lower, upper } = point;
   const thickness = (lower.thickness + upper.thickness) / 2;
   const speedRatio = bluntBaseSpeedRatio(flow.wake, section.street, flow.speedRatio, thickness, share);
