@@ -20,6 +20,8 @@ type MutantResult = Awaited<ReturnType<Stryker["runMutationTest"]>>[number];
 
 interface Score {
   readonly mutants: number;
+  /** Whether all of them were tried, but for those in code that runs only while its file is read. */
+  readonly whole: boolean;
   readonly tried: number;
   readonly noticed: number;
   readonly survivors: readonly string[];
@@ -123,14 +125,20 @@ async function scoreOf(folder: Folder, sample: number | null, seed: number): Pro
       const unseen = result.status === "NoCoverage" ? " (reached by no test)" : "";
       return `${basename(file)}:${start.line} ${result.mutatorName}: ${code} -> ${result.replacement?.split("\n")[0]}${unseen}`;
     });
-  return { mutants: all.length, tried: judged.length, noticed: noticed.length, survivors: survivors.sort() };
+  return {
+    mutants: all.length,
+    whole: sample === null,
+    tried: judged.length,
+    noticed: noticed.length,
+    survivors: survivors.sort(),
+  };
 }
 
 /** Share in per cent, with the standard error of a binomial share where only some were tried. */
-function scoreText({ mutants, tried, noticed }: Score): string {
+function scoreText({ mutants, whole, tried, noticed }: Score): string {
   const share = noticed / tried;
   const percent = (100 * share).toFixed(1);
-  if (tried >= mutants) return `${percent} %`;
+  if (whole) return `${percent} %`;
   // Without replacement from a folder of this size.
   const error = 100 * Math.sqrt(((share * (1 - share)) / tried) * ((mutants - tried) / (mutants - 1)));
   return `${percent} ± ${error.toFixed(1)} %`;
