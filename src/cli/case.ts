@@ -8,7 +8,7 @@ import { jobBlocks } from "../../shared/case/jobBlocks";
 import type { Case } from "../../shared/case/resolvedCase";
 import { resultCsv } from "../../shared/case/resultCsv";
 import { endOnSignals, exitDone, exitIncomplete, refuse } from "./command";
-import type { CaseRunInput, OutputFormat } from "./commands/case";
+import type { CaseRunInput, OutputFormat } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";

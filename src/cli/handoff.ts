@@ -5,7 +5,7 @@ import { ownTolerances } from "../../shared/jobs/puck/puckcase/puckSteps";
 import { judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
 import { fractionOf } from "../../shared/numerics/degreesAndPercent";
 import { endOnSignals, exitDone, refuse } from "./command";
-import type { HandoffInput } from "./commands/handoff";
+import type { HandoffInput } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { writeFolder } from "./outputFolder";
 import { shownInputName } from "./standardInput";

@@ -1,6 +1,6 @@
 import { resolve } from "node:path";
 import { endOnSignals, exitDone, refuse } from "./command";
-import type { SheetsInput } from "./commands/sheets";
+import type { SheetsInput } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { writeFolder } from "./outputFolder";
 import { caseSheets } from "./sheetMakers";

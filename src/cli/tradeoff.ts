@@ -6,7 +6,7 @@ import { startTradeoff, type TradeoffRun } from "../../shared/jobs/tradeoff/trad
 import { plannedSearch } from "../../shared/jobs/tradeoff/tradeoffSearch";
 import { tradeoffTable } from "../../shared/jobs/tradeoff/tradeoffTable";
 import { endOnSignals, exitDone, exitIncomplete, refuse } from "./command";
-import type { TradeoffInput } from "./commands/tradeoff";
+import type { TradeoffInput } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";

@@ -1,9 +1,7 @@
 import type { CsvOption } from "../../../shared/case/jobBlocks";
 import { problem, type Result, success } from "../../../shared/result";
+import type { CaseRunInput, OutputFormat } from "../commandInputs";
 import { subCommand } from "../subCommand";
-
-/** A {@link CsvOption} is the CSV of one job of a case, in place of its sections. */
-export type OutputFormat = "table" | "json" | "csv" | CsvOption;
 
 /** What --csv may be of; the jobs of `shared/case/jobBlocks.ts`, which take longer to load than this help may. */
 const jobOptions = {
@@ -13,14 +11,6 @@ const jobOptions = {
   measurements: "the measured points against the prediction, one line per point",
 } as const satisfies Record<CsvOption, string>;
 const csvOptions = Object.keys(jobOptions) as CsvOption[];
-
-export interface CaseRunInput {
-  readonly wants: "run";
-  /** At least one; "-" is standard input. */
-  readonly files: readonly string[];
-  readonly format: OutputFormat;
-  readonly out: string | null;
-}
 
 export type CaseInput = { readonly wants: "schema" } | CaseRunInput;
 

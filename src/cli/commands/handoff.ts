@@ -1,13 +1,6 @@
 import { success } from "../../../shared/result";
+import type { HandoffInput } from "../commandInputs";
 import { subCommand } from "../subCommand";
-
-export interface HandoffInput {
-  /** "-" is standard input. */
-  readonly file: string;
-  readonly puck: string;
-  readonly folder: string;
-  readonly isReplacing: boolean;
-}
 
 export const handoffCommand = subCommand({
   name: "hand-off",

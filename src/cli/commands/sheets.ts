@@ -1,12 +1,6 @@
 import { success } from "../../../shared/result";
+import type { SheetsInput } from "../commandInputs";
 import { subCommand } from "../subCommand";
-
-export interface SheetsInput {
-  /** "-" is standard input. */
-  readonly file: string;
-  readonly folder: string;
-  readonly isReplacing: boolean;
-}
 
 export const sheetsCommand = subCommand({
   name: "sheets",

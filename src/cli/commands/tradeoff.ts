@@ -1,13 +1,6 @@
 import { success } from "../../../shared/result";
+import type { TradeoffInput } from "../commandInputs";
 import { subCommand } from "../subCommand";
-
-export interface TradeoffInput {
-  /** "-" is standard input. */
-  readonly file: string;
-  readonly isJson: boolean;
-  readonly out: string | null;
-  readonly state: string | null;
-}
 
 export const tradeoffCommand = subCommand({
   name: "trade-off",

@@ -1,0 +1,35 @@
+import type { CsvOption } from "../../shared/case/jobBlocks";
+
+/** A {@link CsvOption} is the CSV of one job of a case, in place of its sections. */
+export type OutputFormat = "table" | "json" | "csv" | CsvOption;
+
+export interface CaseRunInput {
+  readonly wants: "run";
+  /** At least one; "-" is standard input. */
+  readonly files: readonly string[];
+  readonly format: OutputFormat;
+  readonly out: string | null;
+}
+
+export interface HandoffInput {
+  /** "-" is standard input. */
+  readonly file: string;
+  readonly puck: string;
+  readonly folder: string;
+  readonly isReplacing: boolean;
+}
+
+export interface SheetsInput {
+  /** "-" is standard input. */
+  readonly file: string;
+  readonly folder: string;
+  readonly isReplacing: boolean;
+}
+
+export interface TradeoffInput {
+  /** "-" is standard input. */
+  readonly file: string;
+  readonly isJson: boolean;
+  readonly out: string | null;
+  readonly state: string | null;
+}
