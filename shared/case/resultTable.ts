@@ -31,7 +31,9 @@ const columns: readonly Column[] = [
   { title: "Cd pres", unit: "", cell: (row) => fixed(row.pressureDragCoefficient, 3) },
   { title: "Cd fric", unit: "", cell: (row) => fixed(row.frictionDragCoefficient, 4) },
   { title: "Cd", unit: "", cell: (row) => fixed(row.dragCoefficient, 3) },
+  { title: "Cd exp.", unit: "", cell: (row) => fixed(row.dragCoefficientExpected, 2) },
   { title: "Cd band", unit: "", cell: band },
+  { title: "past", unit: "", cell: (row) => fixed(row.pastCrisisShare, 2) },
   { title: "Cl", unit: "", cell: (row) => fixed(row.liftCoefficient, 3) },
   { title: "drag", unit: "N/m", cell: (row) => significant(row.dragPerSpanNewtonsPerMetre, 3) },
   { title: "", unit: "", isText: true, cell: remark },
@@ -69,7 +71,7 @@ function headerLines(results: CaseResults): string[] {
     ...(results.results.length === 0
       ? []
       : [
-          `Coefficients refer to ${referenceAreaText}; Re, ks/D and S to the reference width D, the section's extent across the stream; drag is per metre of span. "Cd band" holds nine in ten published values at such conditions.`,
+          `Coefficients refer to ${referenceAreaText}; Re, ks/D and S to the reference width D, the section's extent across the stream; drag is per metre of span. "Cd exp." is the mean drag and "Cd band" its 5 and 95 %, by the engine's errors against published values; "past" is the probability to be past the drag crisis.`,
         ]),
     ...results.cautions.map((caution) => `Caution: ${caution}`),
   ];

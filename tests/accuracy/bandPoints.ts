@@ -1,5 +1,6 @@
 import type { BandTable, CrisisKind, ShapeFamily } from "../../shared/engine/trust/bandTable";
-import { crisisFactor, crisisKind } from "../../shared/engine/trust/dragBand";
+import { crisisKind } from "../../shared/engine/trust/crisisKind";
+import { crisisFactor } from "../../shared/engine/trust/dragBand";
 import { type DragState, statesNearby } from "../../shared/engine/trust/nearbyStates";
 import { describeSection, type SectionDescription } from "../../shared/engine/trust/sectionDescription";
 import { shapeFamily } from "../../shared/engine/trust/shapeFamily";

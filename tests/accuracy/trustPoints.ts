@@ -2,7 +2,7 @@ import type { FlowCondition } from "../../shared/engine/condition";
 import { referenceWidth } from "../../shared/engine/geometry/referenceWidth";
 import { solveCondition } from "../../shared/engine/solve/solveCondition";
 import type { CrisisKind } from "../../shared/engine/trust/bandTable";
-import { crisisKind } from "../../shared/engine/trust/dragBand";
+import { crisisKind } from "../../shared/engine/trust/crisisKind";
 import { type DragKnots, dragAt } from "../../shared/engine/trust/dragKnots";
 import { errorPoint, type SectionPoint, sectionPoint } from "../../shared/engine/trust/errorPoint";
 import type { LevelDatum } from "../../shared/engine/trust/levelProcess";

@@ -67,14 +67,31 @@ describe("branchRow(section, solved, branch)", () => {
   it("takes the band of its branch's state, and null without one", () => {
     const states = [sampleState(), sampleState({ regime: "supercritical", dragCoefficient: 0.25 })];
     const outcome = { states, rising: 0, falling: 1, problem: null };
-    const band = { spansCrisis: true, applicability: "between checked shapes", reason: "Not checked." } as const;
+    const band = {
+      spansCrisis: true,
+      applicability: "between checked shapes",
+      reason: "Not checked.",
+      expected: 0.3,
+      measurementLow: 0.08,
+      measurementHigh: 0.5,
+      pastCrisisShare: 0.9,
+      crisisReynolds: { low: 9.35e4, mid: 1.87e5, high: 3.74e5 },
+    } as const;
     const bands = [
       { ...band, low: 1, high: 1.4 },
       { ...band, low: 0.1, high: 0.4 },
     ];
     expect(rowOf(outcome, "falling", bands)).toMatchObject({
+      dragCoefficientExpected: 0.3,
       dragCoefficientLow: 0.1,
       dragCoefficientHigh: 0.4,
+      measurementDragCoefficientLow: 0.08,
+      measurementDragCoefficientHigh: 0.5,
+      pastCrisisShare: 0.9,
+      // Half and twice the speed of the row, as the Reynolds numbers are.
+      crisisSpeedLowMetresPerSecond: 1,
+      crisisSpeedMidMetresPerSecond: 2,
+      crisisSpeedHighMetresPerSecond: 4,
       applicability: "between checked shapes",
       applicabilityReason: "Not checked.",
     });

@@ -84,7 +84,7 @@ export const TRUST_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "judgement",
-    usedIn: ["engine/trust/nearbyStates.ts"],
+    usedIn: ["engine/trust/nearbyStates.ts", "engine/trust/outcomesAround.ts"],
   },
   polishedRoughness: {
     name: "ks/D below which a wall's roughness no longer tells errors apart",
@@ -121,5 +121,23 @@ export const TRUST_NUMBERS = {
     kind: "chosen",
     restsOn: "bands of 90 %",
     usedIn: ["engine/trust/compareDraws.ts", "engine/trust/crisisSpeed.ts", "engine/trust/dragDistribution.ts"],
+  },
+  crisisPlacedTo: {
+    name: "factor of Re to which a change of regime near a condition is placed",
+    symbol: "ratio",
+    value: 1.1,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "judgement: a third of the narrowest spread of a crisis",
+    usedIn: ["engine/trust/outcomesAround.ts"],
+  },
+  measurementScatter: {
+    name: "scatter of a good measurement of drag, standard deviation of ln Cd",
+    symbol: "s",
+    value: 0.02,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "judgement: the points of one good tunnel lie within 3 %",
+    usedIn: ["engine/trust/judgeOutcome.ts"],
   },
 } satisfies Record<string, LedgerNumber>;

@@ -87,10 +87,24 @@ export interface ResultRow {
   readonly frictionDragCoefficient: number | null;
   /** Cd = drag per span / (rho U^2 D / 2). */
   readonly dragCoefficient: number | null;
-  /** 90 % band of the drag coefficient by the errors against published values; null where none was worked out. */
+  /** Mean of the drag coefficient over all that is not known of the engine's errors; null where none was worked out. */
+  readonly dragCoefficientExpected: number | null;
+  /** 5 % of the drag coefficient itself, by the engine's errors against published values. */
   readonly dragCoefficientLow: number | null;
-  /** Upper end of the same band. */
+  /** 95 % of the same. */
   readonly dragCoefficientHigh: number | null;
+  /** 5 % of what another tunnel would measure, with its bias and scatter. */
+  readonly measurementDragCoefficientLow: number | null;
+  /** 95 % of the same. */
+  readonly measurementDragCoefficientHigh: number | null;
+  /** Probability that the layers do not separate laminar on both sides. */
+  readonly pastCrisisShare: number | null;
+  /** Speed at which a drag crisis near by comes on this branch, 5 %; null without one or without a fluid. */
+  readonly crisisSpeedLowMetresPerSecond: number | null;
+  /** Median of the same. */
+  readonly crisisSpeedMidMetresPerSecond: number | null;
+  /** 95 % of the same. */
+  readonly crisisSpeedHighMetresPerSecond: number | null;
   /** Whether the engine was compared with published values at such a section and condition. */
   readonly applicability: Applicability | null;
   /** What was not compared, in one sentence; null inside the checked range. */
@@ -137,7 +151,7 @@ export function branchRow(section: RowSection, solved: SolvedStream, branch: Bra
   return {
     ...conditionKeys(section, solved, branch),
     ...(state === null ? emptyKeys : stateKeys(section, solved, state)),
-    ...bandKeys(index === null ? undefined : bands[index]),
+    ...bandKeys(index === null ? undefined : bands[index], section, solved),
     referenceWidth: section.referenceWidth,
     referenceArea: referenceAreaText,
     panelCount: section.panelCount,
@@ -197,10 +211,25 @@ const emptyKeys = {
   dragPerSpanNewtonsPerMetre: null,
 } as const;
 
-function bandKeys(band: JudgedDragBand | undefined) {
+function bandKeys(
+  band: JudgedDragBand | undefined,
+  { referenceWidth }: RowSection,
+  { stream, condition }: SolvedStream,
+) {
+  const speed = speedOf(stream, referenceWidth);
+  const crisis = band?.crisisReynolds ?? null;
+  const speedAt = (reynolds: number | undefined) =>
+    reynolds === undefined || speed === null ? null : (speed * reynolds) / condition.reynolds;
   return {
+    dragCoefficientExpected: band?.expected ?? null,
     dragCoefficientLow: band?.low ?? null,
     dragCoefficientHigh: band?.high ?? null,
+    measurementDragCoefficientLow: band?.measurementLow ?? null,
+    measurementDragCoefficientHigh: band?.measurementHigh ?? null,
+    pastCrisisShare: band?.pastCrisisShare ?? null,
+    crisisSpeedLowMetresPerSecond: speedAt(crisis?.low),
+    crisisSpeedMidMetresPerSecond: speedAt(crisis?.mid),
+    crisisSpeedHighMetresPerSecond: speedAt(crisis?.high),
     applicability: band?.applicability ?? null,
     applicabilityReason: band?.reason ?? null,
   };

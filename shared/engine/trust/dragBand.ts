@@ -1,11 +1,15 @@
 import type { FlowCondition } from "../condition";
 import { judgeApplicability } from "./applicability";
-import { type BandTable, type CrisisKind, quietStreamTurbulence, smallDragCoefficient } from "./bandTable";
+import { type BandTable, smallDragCoefficient } from "./bandTable";
 import { CHECKED_BANDS } from "./checkedBands";
+import { crisisKind } from "./crisisKind";
 import type { JudgedDragBand } from "./judgedDragBand";
 import type { DragState } from "./nearbyStates";
 import type { SectionDescription } from "./sectionDescription";
 import { shapeFamily } from "./shapeFamily";
+
+/** A band of half-widths alone. */
+export type HalfWidthBand = Pick<JudgedDragBand, "low" | "high" | "spansCrisis" | "applicability" | "reason">;
 
 /**
  * The 90 % band of a drag coefficient and where it stands among the published values that the engine was compared with.
@@ -21,7 +25,7 @@ export function dragBand(
   condition: FlowCondition,
   nearby: readonly DragState[],
   table: BandTable = CHECKED_BANDS,
-): JudgedDragBand {
+): HalfWidthBand {
   const { applicability, reason, roughnessUnchecked } = judgeApplicability(section, condition, table);
   const family = applicability === "outside: do not rely on it" ? "other" : shapeFamily(section, condition);
   const halfWidth = ({ regime, dragCoefficient }: DragState) => {
@@ -47,9 +51,4 @@ export function crisisFactor(
   table: Pick<BandTable, "crisisReynoldsFactor"> = CHECKED_BANDS,
 ): number {
   return table.crisisReynoldsFactor[crisisKind(section.shape, condition.turbulenceIntensity)];
-}
-
-export function crisisKind(shape: SectionDescription["shape"], turbulenceIntensity: number): CrisisKind {
-  if (shape !== "circle") return "other section";
-  return turbulenceIntensity <= quietStreamTurbulence ? "circle in a quiet stream" : "circle in a turbulent stream";
 }

@@ -2,7 +2,7 @@ import { meanExponential, mixtureQuantile, type NormalMixture, widened } from ".
 import type { FlowCondition } from "../condition";
 import { TRUST_NUMBERS } from "../constants/trustNumbers";
 import type { Regime } from "../solution";
-import { crisisKind } from "./dragBand";
+import { crisisKind } from "./crisisKind";
 import { type DragKnots, dragAt } from "./dragKnots";
 import { sourceDeviation } from "./errorCovariance";
 import { errorPoint, type SectionPoint } from "./errorPoint";

@@ -1,10 +1,20 @@
 import type { FlowCondition } from "../condition";
-import type { ConditionOutcome } from "../solution";
+import { TRUST_NUMBERS } from "../constants/trustNumbers";
+import type { ConditionOutcome, SectionState } from "../solution";
 import type { PreparedSection } from "../solve/preparedSection";
-import { crisisFactor, dragBand } from "./dragBand";
+import { judgeApplicability } from "./applicability";
+import { CHECKED_BANDS } from "./checkedBands";
+import { CHECKED_LEVEL, UNCHECKED_LEVEL } from "./checkedLevel";
+import { crisisKind } from "./crisisKind";
+import { crisisPlace, crisisReynolds } from "./crisisSpeed";
+import { dragDistribution, judgeDrag } from "./dragDistribution";
+import type { DragKnots } from "./dragKnots";
+import { sectionPoint } from "./errorPoint";
 import type { JudgedDragBand } from "./judgedDragBand";
-import { type DragState, statesNearby } from "./nearbyStates";
+import type { DragState } from "./nearbyStates";
+import { branchKnots, outcomesAround } from "./outcomesAround";
 import { describeSection } from "./sectionDescription";
+import { standardShifts } from "./shiftNodes";
 
 /** What is known about the trust in one outcome of a drag curve. */
 export interface JudgedOutcome {
@@ -14,9 +24,12 @@ export interface JudgedOutcome {
   readonly nearby: readonly DragState[];
 }
 
+/** Scatter of a good measurement in ln Cd, for the band of one. */
+const MEASUREMENT_SCATTER = TRUST_NUMBERS.measurementScatter.value;
+
 /**
- * The bands of one outcome of a drag curve. Solves a few more conditions near the ends of the curve and about a drag
- * crisis.
+ * The expected drag and the bands of one outcome of a drag curve. Solves a few more conditions near the ends of the
+ * curve and about a drag crisis.
  * @param conditions in rising order of Reynolds number, alike otherwise
  * @param outcomes   of the conditions
  * @param index      of the outcome in question
@@ -32,7 +45,7 @@ export function judgeOutcome(
       `there are ${outcomes.length} outcomes and ${conditions.length} conditions; both need the same number.`,
     );
   }
-  const { states } = outcomes[index];
+  const { states, rising, falling } = outcomes[index];
   if (states.length === 0) return { bands: [], nearby: [] };
   const condition = conditions[index];
   const nearFloor = section.flow.wakeSuctionShare < 1 || section.floor !== null;
@@ -40,6 +53,38 @@ export function judgeOutcome(
     ...describeSection(section.nodes, section.incidence, nearFloor),
     layerMethod: section.layerMethod.name,
   };
-  const nearby = statesNearby(section, conditions, outcomes, index, crisisFactor(description, condition));
-  return { bands: states.map((state) => dragBand(description, state, condition, nearby)), nearby };
+  const { applicability, reason } = judgeApplicability(description, condition, CHECKED_BANDS);
+  const level = applicability === "outside: do not rely on it" ? UNCHECKED_LEVEL : CHECKED_LEVEL;
+  const kind = crisisKind(description.shape, condition.turbulenceIntensity);
+  const { mean, deviation } = level.parameters.crisisShift[kind];
+  const furthest = Math.abs(mean) + deviation * standardShifts[standardShifts.length - 1];
+  const around = outcomesAround(section, conditions, outcomes, index, Math.exp(furthest));
+  const point = sectionPoint(description, section.nodes, section.referenceWidth);
+  const bands = states.map((state, i): JudgedDragBand => {
+    const knots =
+      i === rising
+        ? branchKnots(around, "rising")
+        : i === falling
+          ? branchKnots(around, "falling")
+          : alone(condition, state);
+    const distribution = dragDistribution(level, point, condition, knots);
+    const crisis = crisisReynolds(knots);
+    return {
+      ...judgeDrag(distribution, level, MEASUREMENT_SCATTER),
+      spansCrisis: new Set(distribution.regimes).size > 1,
+      crisisReynolds: crisis === null ? null : crisisPlace(crisis, kind, level.parameters),
+      applicability,
+      reason,
+    };
+  });
+  return { bands, nearby: around.flatMap(({ outcome }) => outcome.states) };
+}
+
+/** A state on neither branch stands for itself. */
+function alone({ reynolds }: FlowCondition, { dragCoefficient, regime }: SectionState): DragKnots {
+  return {
+    logReynolds: Float64Array.of(Math.log(reynolds)),
+    logDrag: Float64Array.of(Math.log(Math.max(dragCoefficient, Number.MIN_VALUE))),
+    regimes: [regime],
+  };
 }

@@ -2,7 +2,7 @@ import { choleskyFactor } from "../../statistics/correlationMatrix";
 import { randomDraws } from "../../statistics/randomDraws";
 import type { FlowCondition } from "../condition";
 import type { Regime } from "../solution";
-import { crisisKind } from "./dragBand";
+import { crisisKind } from "./crisisKind";
 import { type DragKnots, dragAt } from "./dragKnots";
 import { bodyCorrelation, type ErrorParameters } from "./errorCovariance";
 import { type ErrorPoint, errorPoint, type SectionPoint } from "./errorPoint";

@@ -104,7 +104,9 @@ function asTested(
   const relief = lengthToWidth === null ? noRelief : endRelief(lengthToWidth, state.regime);
   const best = state.dragCoefficient * relief.best;
   const free =
-    band === undefined ? { low: best, high: best } : { low: band.low * relief.low, high: band.high * relief.high };
+    band === undefined
+      ? { low: best, high: best }
+      : { low: Math.min(band.low * relief.low, best), high: Math.max(band.high * relief.high, best) };
   return confinedBand({ best, ...free }, (drag) => confinedDrag(drag, blockageRatio, lengthToHeight));
 }
 

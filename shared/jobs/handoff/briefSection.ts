@@ -45,7 +45,11 @@ export function solveBriefSection(
   const { low, high, applicability, reason } = bands[rising];
   return success({
     state,
-    band: { low, best: state.dragCoefficient, high },
+    band: {
+      low: Math.min(low, state.dragCoefficient),
+      best: state.dragCoefficient,
+      high: Math.max(high, state.dragCoefficient),
+    },
     applicability: reason === null ? applicability : `${applicability}. ${reason.replace(/\.$/, "")}`,
   });
 }

@@ -79,7 +79,8 @@ function predictSection(
           const index = outcome[direction];
           if (index === null) return [];
           const { dragCoefficient: best, regime } = outcome.states[index];
-          const { low, high } = bands[index];
+          const low = Math.min(bands[index].low, best);
+          const high = Math.max(bands[index].high, best);
           return [{ reynolds: reynolds[i], direction, dragCoefficient: { low, best, high }, regime }];
         }),
       );
