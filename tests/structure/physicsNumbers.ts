@@ -61,6 +61,7 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/wake/basePressure.ts": { resolution: [0.7, 40, 5, 24] },
   "engine/trust/errorData.ts": { limit: [9] },
   "engine/trust/errorPoint.ts": { limit: [0.5] },
+  "engine/trust/outcomesAround.ts": { resolution: [3] },
   "engine/trust/shiftNodes.ts": { resolution: [21] },
 
   "engine/wake/vortexStreet.ts": { resolution: [1e-3, 440, 0.002, 0.458] },

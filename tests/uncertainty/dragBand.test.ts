@@ -134,19 +134,34 @@ describe("a smooth circle through its drag crisis", () => {
     expect(() => statesNearby(section, conditions, outcomes, 0, 0.9)).toThrow(/factor is 0.9/);
   });
 
-  it("judgeOutcome(...) gives every state a band about it that spans both states at the jump", () => {
+  it("judgeOutcome(...) gives every state an expected drag in its band and a wider band of a measurement, and spans both states at the jump", () => {
     const bands = outcomes.map((_, i) => judgeOutcome(section, conditions, outcomes, i).bands);
     outcomes.forEach(({ states }, i) => {
       expect(bands[i]).toHaveLength(states.length);
-      states.forEach(({ dragCoefficient }, j) => {
-        expect(bands[i][j].low).toBeLessThan(dragCoefficient);
-        expect(bands[i][j].high).toBeGreaterThan(dragCoefficient);
-      });
+      for (const { low, expected, high, measurementLow, measurementHigh } of bands[i]) {
+        expect(low).toBeLessThan(expected);
+        expect(expected).toBeLessThan(high);
+        expect(measurementLow).toBeLessThan(low);
+        expect(measurementHigh).toBeGreaterThan(high);
+      }
     });
     expect(bands[0][0]).toMatchObject({ spansCrisis: false, applicability: "inside the checked range" });
     expect(bands[last][0]).toMatchObject({ spansCrisis: true });
     expect(bands[last][0].low).toBeLessThan(0.4);
     expect(bands[last][0].high).toBeGreaterThan(1.1);
+  });
+
+  it("judgeOutcome(...) puts the crisis of a condition alone where the curve has it, within 10 %, and is past it as often within 0.15", () => {
+    const ofCurve = judgeOutcome(section, conditions, outcomes, last).bands[0];
+    const alone = judgeOutcome(section, [conditions[last]], [outcomes[last]], 0).bands[0];
+    expect(Math.abs(Math.log(alone.crisisReynolds!.mid / ofCurve.crisisReynolds!.mid))).toBeLessThan(0.1);
+    expect(Math.abs(alone.pastCrisisShare - ofCurve.pastCrisisShare)).toBeLessThan(0.15);
+    const { low, mid, high } = ofCurve.crisisReynolds!;
+    expect([low < mid, mid < high]).toEqual([true, true]);
+    expect(judgeOutcome(section, conditions, outcomes, 0).bands[0]).toMatchObject({
+      pastCrisisShare: 0,
+      crisisReynolds: null,
+    });
   });
 
   it("judgeOutcome(...) refuses outcomes of other conditions", () => {
