@@ -29,32 +29,60 @@ export interface ErrorParameters {
   readonly crisisShift: Readonly<Record<CrisisKind, { readonly mean: number; readonly deviation: number }>>;
 }
 
-/**
- * Correlation of the level errors of two answers: squared exponential in the distances over their correlation lengths
- * (Rasmussen & Williams 2006, eq. 5.1), less between regimes and kinds of shape.
- */
-export function levelCorrelation(a: ErrorPoint, b: ErrorPoint, parameters: ErrorParameters): number {
-  const { regimeCorrelation } = parameters;
-  return bodyCorrelation(a, b, parameters) * (a.regime === b.regime ? 1 : regimeCorrelation);
+/** An error point in correlation lengths, so that many covariances of it are cheap. */
+export interface ScaledPoint {
+  readonly logReynolds: number;
+  readonly logRoughness: number;
+  readonly turbulence: number;
+  readonly logLengthToHeight: number;
+  readonly cornerRadiusToHeight: number;
+  readonly regime: Regime;
+  readonly shape: ErrorPoint["shape"];
+  /** Standard deviation of the level error there. */
+  readonly deviation: number;
 }
 
-/** The same whatever the regimes are: how alike two bodies in their streams are, for the shift of their crises. */
-export function bodyCorrelation(a: ErrorPoint, b: ErrorPoint, parameters: ErrorParameters): number {
+export function scaledPoint(point: ErrorPoint, parameters: ErrorParameters): ScaledPoint {
   const lengths = parameters.correlationLengths;
-  const square =
-    ((a.logReynolds - b.logReynolds) / lengths.logReynolds) ** 2 +
-    ((a.logRoughness - b.logRoughness) / lengths.logRoughness) ** 2 +
-    ((a.turbulence - b.turbulence) / lengths.turbulence) ** 2 +
-    ((a.logLengthToHeight - b.logLengthToHeight) / lengths.logLengthToHeight) ** 2 +
-    ((a.cornerRadiusToHeight - b.cornerRadiusToHeight) / lengths.cornerRadiusToHeight) ** 2;
-  return Math.exp(-square / 2) * (a.shape === b.shape ? 1 : parameters.shapeCorrelation);
+  return {
+    logReynolds: point.logReynolds / lengths.logReynolds,
+    logRoughness: point.logRoughness / lengths.logRoughness,
+    turbulence: point.turbulence / lengths.turbulence,
+    logLengthToHeight: point.logLengthToHeight / lengths.logLengthToHeight,
+    cornerRadiusToHeight: point.cornerRadiusToHeight / lengths.cornerRadiusToHeight,
+    regime: point.regime,
+    shape: point.shape,
+    deviation: levelDeviation(point.regime, parameters),
+  };
 }
 
-/** Covariance of the level errors of two answers, without what each has to itself. */
+/**
+ * Covariance of the level errors of two answers, without what each has to itself: squared exponential in the distances
+ * over their correlation lengths (Rasmussen & Williams 2006, eq. 5.1), less between regimes and kinds of shape.
+ */
+export function scaledCovariance(a: ScaledPoint, b: ScaledPoint, parameters: ErrorParameters): number {
+  const between = a.regime === b.regime ? 1 : parameters.regimeCorrelation;
+  return a.deviation * b.deviation * between * likeness(a, b, parameters);
+}
+
 export function levelCovariance(a: ErrorPoint, b: ErrorPoint, parameters: ErrorParameters): number {
-  return (
-    levelDeviation(a.regime, parameters) * levelDeviation(b.regime, parameters) * levelCorrelation(a, b, parameters)
-  );
+  return scaledCovariance(scaledPoint(a, parameters), scaledPoint(b, parameters), parameters);
+}
+
+/** How alike two bodies in their streams are, whatever their regimes: the correlation of the shifts of their crises. */
+export function bodyCorrelation(a: ErrorPoint, b: ErrorPoint, parameters: ErrorParameters): number {
+  return likeness(scaledPoint(a, parameters), scaledPoint(b, parameters), parameters);
+}
+
+function likeness(a: ScaledPoint, b: ScaledPoint, { shapeCorrelation }: ErrorParameters): number {
+  const reynolds = a.logReynolds - b.logReynolds;
+  const roughness = a.logRoughness - b.logRoughness;
+  const turbulence = a.turbulence - b.turbulence;
+  const length = a.logLengthToHeight - b.logLengthToHeight;
+  const corner = a.cornerRadiusToHeight - b.cornerRadiusToHeight;
+  const square =
+    reynolds * reynolds + roughness * roughness + turbulence * turbulence + length * length + corner * corner;
+  return Math.exp(-square / 2) * (a.shape === b.shape ? 1 : shapeCorrelation);
 }
 
 function levelDeviation(regime: Regime, { levelDeviation: { subcritical, other } }: ErrorParameters): number {

@@ -1,5 +1,12 @@
 import { choleskyOf, solveLowerInPlace, solveUpperInPlace } from "../../numerics/cholesky";
-import { type ErrorParameters, levelCovariance, sourceCovariance } from "./errorCovariance";
+import {
+  type ErrorParameters,
+  levelCovariance,
+  type ScaledPoint,
+  scaledCovariance,
+  scaledPoint,
+  sourceCovariance,
+} from "./errorCovariance";
 import type { ErrorPoint } from "./errorPoint";
 
 /** A measured error of the engine away from a crisis. */
@@ -17,6 +24,8 @@ export interface LevelDatum {
 export interface LevelProcess {
   readonly parameters: ErrorParameters;
   readonly data: readonly LevelDatum[];
+  /** Where the data lie, in correlation lengths. */
+  readonly scaled: readonly ScaledPoint[];
   /** Cholesky factor of the data's covariance, shape [data * data]. */
   readonly factor: Readonly<Float64Array>;
   /** Inverse covariance times the errors, shape [data]. */
@@ -30,16 +39,20 @@ export interface LevelErrors {
   readonly covariance: Float64Array;
 }
 
-/** Covariance of two measured errors: level, source bias, and what each has to itself. */
+/** Covariance of measured errors: level, source bias, and what each has to itself. Shape [data * data]. */
 export function datumCovariance(data: readonly LevelDatum[], parameters: ErrorParameters): Float64Array {
   const n = data.length;
+  const scaled = data.map(({ point }) => scaledPoint(point, parameters));
+  const sources = new Map(data.map(({ source }, i) => [source, i]));
+  const source = Int32Array.from(data, (datum) => sources.get(datum.source)!);
   const matrix = new Float64Array(n * n);
   for (let i = 0; i < n; i++) {
     for (let j = 0; j <= i; j++) {
-      const [a, b] = [data[i], data[j]];
-      let covariance = levelCovariance(a.point, b.point, parameters);
-      if (a.source === b.source) covariance += sourceCovariance(a.point.regime, b.point.regime, parameters);
-      if (i === j) covariance += a.scatter ** 2 + parameters.singleDeviation ** 2;
+      let covariance = scaledCovariance(scaled[i], scaled[j], parameters);
+      if (source[i] === source[j]) {
+        covariance += sourceCovariance(data[i].point.regime, data[j].point.regime, parameters);
+      }
+      if (i === j) covariance += data[i].scatter ** 2 + parameters.singleDeviation ** 2;
       matrix[i * n + j] = covariance;
       matrix[j * n + i] = covariance;
     }
@@ -52,19 +65,20 @@ export function conditionLevel(data: readonly LevelDatum[], parameters: ErrorPar
   const weights = Float64Array.from(data, ({ error }) => error);
   solveLowerInPlace(factor, weights);
   solveUpperInPlace(factor, weights);
-  return { parameters, data, factor, weights };
+  return { parameters, data, scaled: data.map(({ point }) => scaledPoint(point, parameters)), factor, weights };
 }
 
 /** Level errors at points, jointly; what a single answer has to itself is on the diagonal. */
 export function levelErrorsAt(
-  { parameters, data, factor, weights }: LevelProcess,
+  { parameters, data, scaled, factor, weights }: LevelProcess,
   points: readonly ErrorPoint[],
 ): LevelErrors {
   const m = points.length;
   const mean = new Float64Array(m);
   const covariance = new Float64Array(m * m);
   const reduced = points.map((point, i) => {
-    const toData = Float64Array.from(data, (datum) => levelCovariance(point, datum.point, parameters));
+    const here = scaledPoint(point, parameters);
+    const toData = Float64Array.from(scaled, (datum) => scaledCovariance(here, datum, parameters));
     for (let k = 0; k < toData.length; k++) mean[i] += toData[k] * weights[k];
     solveLowerInPlace(factor, toData);
     return toData;
