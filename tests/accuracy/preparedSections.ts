@@ -2,7 +2,7 @@ import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
 import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
 import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import type { SectionSpec } from "../../shared/engine/geometry/sectionSpec";
-import { problem, type Result, success } from "../../shared/result";
+import type { Result } from "../../shared/result";
 import type { PublishedSection } from "../published/quantity";
 
 /** Corner radius / height that stands for a sharp corner: the smallest that the section families promise. */
@@ -12,58 +12,57 @@ export const sharpCornerRatio = 0.01;
 const plateLengthRatio = 0.1;
 
 /** The engine's section for a published one, about 1 m across the stream. */
-export function sectionSpecOf(section: PublishedSection): Result<SectionSpec> {
+export function sectionSpecOf(section: PublishedSection): SectionSpec {
   switch (section.shape) {
     case "circle":
-      return success({ family: "circle", diameter: 1 });
+    case "circle with splitter plate":
+      return { family: "circle", diameter: 1 };
     case "ellipse":
-      return success({ family: "ellipse", length: section.lengthToHeight, height: 1 });
+      return { family: "ellipse", length: section.lengthToHeight, height: 1 };
     case "rectangle":
-      return success({
+      return {
         family: "roundedRectangle",
         length: section.lengthToHeight,
         height: 1,
         edgeRadius: Math.max(section.cornerRadiusToHeight, sharpCornerRatio),
-      });
+      };
     case "plate across the stream":
-      return success({ family: "roundedRectangle", length: plateLengthRatio, height: 1, edgeRadius: sharpCornerRatio });
+      return { family: "roundedRectangle", length: plateLengthRatio, height: 1, edgeRadius: sharpCornerRatio };
     case "diagonal square":
-      return success({
+      return {
         family: "roundedPolygon",
         sides: 4,
         inscribedDiameter: 1,
         cornerRadius: Math.max(section.cornerRadiusToSide, sharpCornerRatio),
         facing: "corner",
-      });
+      };
     case "triangle": {
       const radius = Math.max(section.cornerRadiusToHeight, sharpCornerRatio);
-      return success({
+      return {
         family: "roundedTriangle",
         length: equilateralLength * (1 - 2 * radius) + 2 * radius,
         height: 1,
         cornerRadius: radius,
         apex: section.pointing === "apex upstream" ? "forward" : "rearward",
-      });
+      };
     }
     case "dodecagon":
-      return success({
+      return {
         family: "roundedPolygon",
         sides: 12,
         inscribedDiameter: 1,
         cornerRadius: sharpCornerRatio,
         facing: "flat",
-      });
+      };
     case "round nose, flat rear":
-      return success({
+      return {
         family: "dShape",
         length: section.lengthToHeight,
         height: 1,
         noseLength: Math.min(0.5, section.lengthToHeight - sharpCornerRatio),
         cornerRadius: sharpCornerRatio,
         flatSide: "rear",
-      });
-    case "circle with splitter plate":
-      return problem("no-such-section", "the engine has no splitter plate");
+      };
   }
 }
 
@@ -74,9 +73,7 @@ const equilateralLength = Math.sqrt(3) / 2;
 export const panelCount = 240;
 
 export function sectionNodesOf(section: PublishedSection): Result<SectionNodes> {
-  const spec = sectionSpecOf(section);
-  if (!spec.ok) return spec;
-  const contour = buildContour(spec.value);
+  const contour = buildContour(sectionSpecOf(section));
   return contour.ok ? gradeNodes(contour.value, panelCount) : contour;
 }
 

@@ -66,7 +66,13 @@ export function traceStream(
 ): StreamCurve | string {
   const nodes = sectionNodesOf(stream.section);
   if (!nodes.ok) return nodes.problem.message;
-  const section = prepareSection(nodes.value, 0, constants);
+  const section = prepareSection(
+    nodes.value,
+    0,
+    constants,
+    undefined,
+    stream.section.shape === "circle with splitter plate",
+  );
   if (!section.ok) return section.problem.message;
   const { sandGrainRoughnessRatio, turbulenceIntensity } = stream;
   const conditions = reynoldsNumbers.map((reynolds) => ({ reynolds, sandGrainRoughnessRatio, turbulenceIntensity }));

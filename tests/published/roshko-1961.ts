@@ -68,7 +68,7 @@ export const roshko1961: PublishedSource = {
         {
           ...digitised,
           group: "splitter plate",
-          shownOnly: "a check for a wake without shedding, which the engine does not have",
+          shownOnly: "a check of the wake without shedding, beside the plain circle",
         },
         {
           kind: "dragCoefficient",

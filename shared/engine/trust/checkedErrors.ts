@@ -34,30 +34,29 @@ transcritical circle 14.4487 -2.3468 2.0794 0 0.5 -0.1427 0.0729 Achenbach 1971
 transcritical circle 10.9948 -2.0458 2.0794 0 0.5 -0.3357 0.0729 Achenbach 1971
 transcritical circle 14.4487 -2.0458 2.0794 0 0.5 -0.0956 0.0729 Achenbach 1971
 supercritical circle 12.979 -5 1.9459 0 0.5 0.4332 0.0257 Achenbach and Heinecke 1981
-supercritical circle 13.2359 -5 1.9459 0 0.5 0.4514 0.0342 Achenbach and Heinecke 1981
+supercritical circle 13.2359 -5 1.9459 0 0.5 0.4513 0.0342 Achenbach and Heinecke 1981
 transcritical circle 13.9609 -5 1.9459 0 0.5 0.1456 0.0203 Achenbach and Heinecke 1981
 transcritical circle 14.3188 -5 1.9459 0 0.5 0.2128 0.0193 Achenbach and Heinecke 1981
 transcritical circle 14.5859 -5 1.9459 0 0.5 0.1118 0.0184 Achenbach and Heinecke 1981
 transcritical circle 14.8884 -5 1.9459 0 0.5 0.0534 0.018 Achenbach and Heinecke 1981
 transcritical circle 15.2427 -5 1.9459 0 0.5 -0.0375 0.0271 Achenbach and Heinecke 1981
-supercritical circle 12.7218 -5 1.0986 0 0.5 0.0297 0.0793 Bearman 1969
-subcritical rectangle 10.8198 -5 0.6931 -0.478 0.01 0.3139 0.0426 Bearman and Trueman 1972
-subcritical rectangle 10.8198 -5 0.6931 0 0.01 0.0768 0.0426 Bearman and Trueman 1972
-subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.01 0.1466 0.0475 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.021 0.0683 0.0729 NACA TN 3038
+supercritical circle 12.7218 -5 1.0986 0 0.5 0.0296 0.0793 Bearman 1969
+subcritical rectangle 10.8198 -5 0.6931 -0.478 0.01 0.0643 0.0426 Bearman and Trueman 1972
+subcritical rectangle 10.8198 -5 0.6931 0 0.01 0.0353 0.0426 Bearman and Trueman 1972
+subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.01 -0.0278 0.0475 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.021 -0.0543 0.0729 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.083 0.0858 0.0584 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 -0.6931 0.25 0.0928 0.0729 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0 0.01 0.1235 0.032 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0 0.021 0.0843 0.0584 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0 0.167 -0.065 0.0494 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0 0.01 0.082 0.032 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0 0.021 0.0415 0.0584 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0 0.167 -0.0636 0.0494 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 0 0.333 -0.1003 0.0494 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0269 0.0475 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0.6931 0.042 0.0384 0.0729 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0.6931 0.167 -0.3728 0.0584 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0.6931 0.5 -0.6266 0.0729 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0288 0.0475 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0.6931 0.042 0.0396 0.0729 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0.6931 0.167 -0.3493 0.0584 NACA TN 3038
 subcritical circle 11.8494 -5 1.9459 0 0.5 0.0291 0.0295 Cantwell and Coles 1983
-supercritical circle 12.4915 -5 1.6094 0 0.5 0.2005 0.1105 Cheung and Melbourne 1983
-supercritical circle 11.1563 -5 3.8286 0 0.5 0.4082 0.1081 Cheung and Melbourne 1983
+supercritical circle 12.4915 -5 1.6094 0 0.5 0.2004 0.1105 Cheung and Melbourne 1983
+supercritical circle 11.1563 -5 3.8286 0 0.5 0.4074 0.1081 Cheung and Melbourne 1983
 transcritical circle 12.434 -5 4.5109 0 0.5 -0.2521 0.1057 Cheung and Melbourne 1983
 subcritical circle 11.5518 -5 0.6931 0 0.5 -0.0474 0.033 NACA TN 3038
 subcritical other 11.5129 -5 0.6931 0 0.2929 -0.1647 0.0912 NACA TN 3038
@@ -78,10 +77,10 @@ subcritical circle 11.2637 -5 0.6931 0 0.5 -0.0646 0.019 NACA TN 3038
 supercritical circle 13.2183 -5 0.6931 0 0.5 -0.0373 0.0202 NACA TN 3038
 supercritical circle 13.5109 -5 0.6931 0 0.5 -0.0523 0.046 NACA TN 3038
 transcritical circle 14.3577 -5 0.6931 0 0.5 -0.0949 0.0235 NACA TN 3038
-supercritical ellipse 12.434 -5 0.6931 0.6931 0.25 1.0531 0.152 NACA TN 3038
-subcritical rectangle 14.5087 -5 0.6931 0 0.021 0.0847 0.0912 NACA TN 3038
-supercritical rectangle 13.5277 -5 0.6931 0 0.167 0.2832 0.152 NACA TN 3038
-supercritical rectangle 13.0672 -5 0.6931 0 0.333 0.0796 0.152 NACA TN 3038
+supercritical ellipse 12.434 -5 0.6931 0.6931 0.25 1.0496 0.152 NACA TN 3038
+subcritical rectangle 14.5087 -5 0.6931 0 0.021 0.0418 0.0912 NACA TN 3038
+supercritical rectangle 13.5277 -5 0.6931 0 0.167 0.2803 0.152 NACA TN 3038
+supercritical rectangle 13.0672 -5 0.6931 0 0.333 0.0784 0.152 NACA TN 3038
 subcritical circle 9.2301 -5 0.6931 0 0.5 -0.013 0.0486 DNV-RP-C205
 subcritical circle 10.1023 -5 0.6931 0 0.5 -0.0041 0.0486 DNV-RP-C205
 subcritical circle 11.017 -5 0.6931 0 0.5 0.0044 0.0486 DNV-RP-C205
@@ -98,9 +97,9 @@ transcritical circle 15.3122 -4 0.6931 0 0.5 -0.1147 0.0935 DNV-RP-C205
 transcritical circle 15.3698 -3.5229 0.6931 0 0.5 -0.0846 0.0816 DNV-RP-C205
 transcritical circle 15.3122 -3 0.6931 0 0.5 -0.065 0.0715 DNV-RP-C205
 transcritical circle 15.3698 -2.5229 0.6931 0 0.5 -0.0466 0.0643 DNV-RP-C205
-transcritical circle 15.3122 -2.3468 0.6931 0 0.5 -0.0357 0.062 DNV-RP-C205
+transcritical circle 15.3122 -2.3468 0.6931 0 0.5 -0.0358 0.062 DNV-RP-C205
 transcritical circle 15.3122 -2 0.6931 0 0.5 -0.0055 0.0579 DNV-RP-C205
-supercritical circle 13.1224 -5 0.6931 0 0.5 0.4102 0.152 EN 1991-1-4
+supercritical circle 13.1224 -5 0.6931 0 0.5 0.4101 0.152 EN 1991-1-4
 transcritical circle 14.9141 -5 0.6931 0 0.5 -0.0012 0.1022 EN 1991-1-4
 transcritical circle 16.1181 -5 0.6931 0 0.5 0.0844 0.0886 EN 1991-1-4
 transcritical circle 13.8155 -4 0.6931 0 0.5 -0.0341 0.0921 EN 1991-1-4
@@ -114,32 +113,32 @@ transcritical circle 16.1181 -3 0.6931 0 0.5 0.0417 0.0645 EN 1991-1-4
 transcritical circle 12.6115 -2 0.6931 0 0.5 -0.1008 0.0625 EN 1991-1-4
 transcritical circle 13.1224 -2 0.6931 0 0.5 -0.0732 0.0611 EN 1991-1-4
 transcritical circle 13.8155 -2 0.6931 0 0.5 -0.0426 0.0596 EN 1991-1-4
-transcritical circle 14.9141 -2 0.6931 0 0.5 -0.007 0.0579 EN 1991-1-4
+transcritical circle 14.9141 -2 0.6931 0 0.5 -0.0071 0.0579 EN 1991-1-4
 transcritical circle 16.1181 -2 0.6931 0 0.5 0.0164 0.0568 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 -1.6094 0.01 -0.0694 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 -0.5108 0.01 0.1002 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 -0.3567 0.01 0.1407 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 0 0.01 0.0769 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0577 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 1.6094 0.01 -0.157 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 2.3026 0.01 -0.0686 0.0608 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 0 0.05 0.1021 0.0912 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 0 0.1 0.066 0.0912 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 0 0.2 -0.2013 0.0912 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 -0.5108 0.01 -0.1472 0.0608 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 -0.3567 0.01 -0.084 0.0608 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 0 0.01 0.0355 0.0608 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0596 0.0608 EN 1991-1-4
+supercritical rectangle 11.5129 -5 0.6931 1.6094 0.01 0.0527 0.0608 EN 1991-1-4
+supercritical rectangle 11.5129 -5 0.6931 2.3026 0.01 0.0448 0.0608 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 0 0.05 0.0667 0.0912 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 0 0.1 0.0641 0.0912 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 0 0.2 -0.1909 0.0912 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 0.0833 0.0304 Fage and Johansen 1927
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 0.1157 0.0608 Jancauskas 1983
-subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.3537 0.0608 Jancauskas 1983
-subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0269 0.0608 Jancauskas 1983
-subcritical rectangle 11.5129 -5 0.6931 1.3863 0.01 0.0489 0.0608 Jancauskas 1983
+subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.1077 0.0608 Jancauskas 1983
+subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0288 0.0608 Jancauskas 1983
+subcritical rectangle 11.5129 -5 0.6931 1.3863 0.01 0.1543 0.0608 Jancauskas 1983
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 -0.0309 0.0608 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.3198 0.0608 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 1.0986 0.01 -0.0385 0.0608 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0 0.02 0.0799 0.0608 NACA TN 3038
-subcritical rectangle 11.5129 -5 0.6931 0 0.17 -0.1015 0.0608 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.0738 0.0608 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 1.0986 0.01 -0.0132 0.0608 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0 0.02 0.0372 0.0608 NACA TN 3038
+subcritical rectangle 11.5129 -5 0.6931 0 0.17 -0.0999 0.0608 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 0 0.33 -0.1618 0.0608 NACA TN 3038
 subcritical rectangle 10.8198 -5 0.6931 -2.3026 0.01 0.0203 0.0426 Nakaguchi et al. 1968
-subcritical rectangle 10.8198 -5 0.6931 -0.4055 0.01 0.2138 0.0426 Nakaguchi et al. 1968
-subcritical rectangle 10.8198 -5 0.6931 0 0.01 0.028 0.0426 Nakaguchi et al. 1968
+subcritical rectangle 10.8198 -5 0.6931 -0.4055 0.01 -0.0269 0.0426 Nakaguchi et al. 1968
+subcritical rectangle 10.8198 -5 0.6931 0 0.01 -0.0135 0.0426 Nakaguchi et al. 1968
 transcritical circle 14.4105 -5 0.6931 0 0.5 -0.0541 0.0425 Roshko 1961
 transcritical circle 14.6108 -5 0.6931 0 0.5 -0.0657 0.0351 Roshko 1961
 transcritical circle 15.1127 -5 0.6931 0 0.5 0.1434 0.0184 Roshko 1961
@@ -164,24 +163,24 @@ transcritical ellipse 13.8155 -5 0.6931 0.6931 0.25 0.1635 0.0912 White, tables 
 critical ellipse 10.8198 -5 0.6931 1.3863 0.125 0.2279 0.0912 White, tables 7.2 and 7.3
 transcritical ellipse 13.8155 -5 0.6931 1.3863 0.125 0.5572 0.0912 White, tables 7.2 and 7.3
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 -0.0309 0.0608 White, tables 7.2 and 7.3
-subcritical rectangle 11.5129 -5 0.6931 -0.9163 0.01 0.0537 0.0608 White, tables 7.2 and 7.3
-subcritical rectangle 11.5129 -5 0.6931 -0.3567 0.01 0.2584 0.0608 White, tables 7.2 and 7.3
-subcritical rectangle 11.5129 -5 0.6931 0.1823 0.01 0.1263 0.0608 White, tables 7.2 and 7.3
-subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.1447 0.0608 White, tables 7.2 and 7.3
-subcritical rectangle 11.5129 -5 0.6931 0.9163 0.01 -0.0266 0.0608 White, tables 7.2 and 7.3
-subcritical rectangle 11.5129 -5 0.6931 1.0986 0.01 -0.0385 0.0608 White, tables 7.2 and 7.3
+subcritical rectangle 11.5129 -5 0.6931 -0.9163 0.01 0.0058 0.0608 White, tables 7.2 and 7.3
+subcritical rectangle 11.5129 -5 0.6931 -0.3567 0.01 0.0338 0.0608 White, tables 7.2 and 7.3
+subcritical rectangle 11.5129 -5 0.6931 0.1823 0.01 0.1189 0.0608 White, tables 7.2 and 7.3
+subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.1466 0.0608 White, tables 7.2 and 7.3
+subcritical rectangle 11.5129 -5 0.6931 0.9163 0.01 -0.0172 0.0608 White, tables 7.2 and 7.3
+subcritical rectangle 11.5129 -5 0.6931 1.0986 0.01 -0.0132 0.0608 White, tables 7.2 and 7.3
 subcritical other 11.5129 -5 0.6931 -0.6931 0.01 -0.1473 0.0608 White, tables 7.2 and 7.3
-subcritical other 11.5129 -5 0.6931 0 0.01 -0.0755 0.0608 White, tables 7.2 and 7.3
-subcritical other 11.5129 -5 0.6931 0.6931 0.01 0.0117 0.0608 White, tables 7.2 and 7.3
-subcritical other 11.5129 -5 0.6931 1.3863 0.01 0.1523 0.0608 White, tables 7.2 and 7.3
-subcritical other 11.5129 -5 0.6931 1.7918 0.01 0.1186 0.0608 White, tables 7.2 and 7.3
+subcritical other 11.5129 -5 0.6931 0 0.01 -0.0752 0.0608 White, tables 7.2 and 7.3
+supercritical other 11.5129 -5 0.6931 0.6931 0.01 0.0689 0.0608 White, tables 7.2 and 7.3
+supercritical other 11.5129 -5 0.6931 1.3863 0.01 0.0111 0.0608 White, tables 7.2 and 7.3
+supercritical other 11.5129 -5 0.6931 1.7918 0.01 -0.0621 0.0608 White, tables 7.2 and 7.3
 subcritical circle 9.6158 -5 0.6931 0 0.5 -0.0665 0.0304 Wieselsberger
 subcritical circle 10.3189 -5 0.6931 0 0.5 -0.043 0.0304 Wieselsberger
 subcritical circle 11.0898 -5 0.6931 0 0.5 -0.0297 0.0304 Wieselsberger
 subcritical circle 11.5806 -5 0.6931 0 0.5 -0.0275 0.0304 Wieselsberger
 subcritical circle 12.0337 -5 0.6931 0 0.5 -0.0217 0.0481 Wieselsberger
 subcritical circle 12.3014 -5 0.6931 0 0.5 -0.1239 0.0912 Wieselsberger
-supercritical circle 13.2055 -5 0.6931 0 0.5 0.1526 0.0348 Wieselsberger
+supercritical circle 13.2055 -5 0.6931 0 0.5 0.1525 0.0348 Wieselsberger
 supercritical circle 13.5156 -5 0.6931 0 0.5 0.1598 0.0351 Wieselsberger
 `,
 };
