@@ -27,9 +27,7 @@ export interface CaseStep {
  * Reynolds number.
  */
 export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
-  const walls = ({ sandGrainRoughness }: CaseShape) =>
-    sandGrainRoughness === null ? theCase.walls : [{ sandGrainRoughness }];
-  const sweeps = (shape: CaseShape) => walls(shape).length * theCase.turbulenceIntensities.length;
+  const sweeps = (shape: CaseShape) => wallsOf(theCase, shape).length * theCase.turbulenceIntensities.length;
   const jobs = jobsOf(theCase);
   const total =
     theCase.shapes.reduce((sum, shape) => sum + 1 + sweeps(shape), 0) +
@@ -39,7 +37,7 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
   for (const shape of theCase.shapes) {
     const prepared = prepare(theCase, shape);
     yield { done: ++done, total, label: `prepared ${shape.name}`, rows: [] };
-    for (const wall of walls(shape)) {
+    for (const wall of wallsOf(theCase, shape)) {
       for (const turbulenceIntensity of theCase.turbulenceIntensities) {
         const streams = caseStreams(theCase, wall, turbulenceIntensity);
         const rows = sweepRows(theCase, shape, prepared, streams);
@@ -61,6 +59,10 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
   return caseResults(theCase, results, found);
 }
 
+function wallsOf({ walls }: Case, { sandGrainRoughness }: CaseShape): readonly WallRoughness[] {
+  return sandGrainRoughness === null ? walls : [{ sandGrainRoughness }];
+}
+
 interface JobFound {
   readonly block: (typeof jobBlocks)[number];
   readonly outcome: unknown;
@@ -74,10 +76,20 @@ function jobsOf(theCase: Case) {
   });
 }
 
-function soFar({ shapes }: Case, rows: readonly ResultRow[], found: readonly JobFound[]): CaseSoFar {
+function soFar(theCase: Case, rows: readonly ResultRow[], found: readonly JobFound[]): CaseSoFar {
+  const { shapes } = theCase;
   return {
     rows,
     shapes,
+    sweeps: () =>
+      shapes.flatMap((shape) =>
+        wallsOf(theCase, shape).flatMap((wall) =>
+          theCase.turbulenceIntensities.map((turbulenceIntensity) => ({
+            shape,
+            streams: caseStreams(theCase, wall, turbulenceIntensity),
+          })),
+        ),
+      ),
     drags: new Map(found.flatMap(({ block, outcome }) => [...(block.drags?.(outcome) ?? [])])),
     outcomeOf: <Outcome>({ resultKey }: { readonly resultKey: string }) =>
       found.find(({ block }) => block.resultKey === resultKey)?.outcome as Outcome | undefined,

@@ -2,7 +2,9 @@ import type * as z from "zod";
 import type { SectionDocument } from "../document/sectionDocument";
 import type { FluidProperties } from "../engine/fluid/fluidSpec";
 import type { Contour } from "../engine/geometry/contour";
+import type { PlacedSection } from "../engine/section/placedSection";
 import type { ResultRow } from "../engine/section/resultRow";
+import type { Stream } from "../engine/section/stream";
 import type { Problem } from "../result";
 
 /**
@@ -95,10 +97,18 @@ export interface CaseSurroundings {
 export interface CaseSoFar {
   readonly rows: readonly ResultRow[];
   readonly shapes: readonly SolvedShape[];
+  /** Every section in its streams of one wall and turbulence, in the order of the rows. */
+  sweeps(): readonly SolvedSweep[];
   /** Drag of named bodies over that of the first one. */
   readonly drags: ReadonlyMap<string, number>;
   /** The outcome of a job that comes before in the list; undefined where the case has none. */
   outcomeOf<Outcome>(block: { readonly resultKey: string; table(outcome: Outcome): string }): Outcome | undefined;
+}
+
+/** A section and the streams that it met, in rising order of Reynolds number and alike otherwise. */
+export interface SolvedSweep {
+  readonly shape: PlacedSection<Contour> & { readonly name: string };
+  readonly streams: readonly Stream[];
 }
 
 /** A section of the case that has rows in the results. */

@@ -2,19 +2,13 @@ import type { FlowCondition } from "../condition";
 import { TRUST_NUMBERS } from "../constants/trustNumbers";
 import type { ConditionOutcome, SectionState } from "../solution";
 import type { PreparedSection } from "../solve/preparedSection";
-import { judgeApplicability } from "./applicability";
-import { CHECKED_BANDS } from "./checkedBands";
-import { CHECKED_LEVEL, UNCHECKED_LEVEL } from "./checkedLevel";
-import { crisisKind } from "./crisisKind";
 import { crisisPlace, crisisReynolds } from "./crisisSpeed";
 import { dragDistribution, judgeDrag } from "./dragDistribution";
 import type { DragKnots } from "./dragKnots";
-import { sectionPoint } from "./errorPoint";
 import type { JudgedDragBand } from "./judgedDragBand";
 import type { DragState } from "./nearbyStates";
-import { branchKnots, outcomesAround } from "./outcomesAround";
-import { describeSection } from "./sectionDescription";
-import { standardShifts } from "./shiftNodes";
+import { branchKnots } from "./outcomesAround";
+import { studyPlace } from "./studyPlace";
 
 /** What is known about the trust in one outcome of a drag curve. */
 export interface JudgedOutcome {
@@ -48,18 +42,7 @@ export function judgeOutcome(
   const { states, rising, falling } = outcomes[index];
   if (states.length === 0) return { bands: [], nearby: [] };
   const condition = conditions[index];
-  const nearFloor = section.flow.wakeSuctionShare < 1 || section.floor !== null;
-  const description = {
-    ...describeSection(section.nodes, section.incidence, nearFloor),
-    layerMethod: section.layerMethod.name,
-  };
-  const { applicability, reason } = judgeApplicability(description, condition, CHECKED_BANDS);
-  const level = applicability === "outside: do not rely on it" ? UNCHECKED_LEVEL : CHECKED_LEVEL;
-  const kind = crisisKind(description.shape, condition.turbulenceIntensity);
-  const { mean, deviation } = level.parameters.crisisShift[kind];
-  const furthest = Math.abs(mean) + deviation * standardShifts[standardShifts.length - 1];
-  const around = outcomesAround(section, conditions, outcomes, index, Math.exp(furthest));
-  const point = sectionPoint(description, section.nodes, section.referenceWidth);
+  const { applicability, reason, level, kind, point, around } = studyPlace(section, conditions, outcomes, index);
   const bands = states.map((state, i): JudgedDragBand => {
     const knots =
       i === rising

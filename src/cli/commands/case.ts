@@ -6,6 +6,7 @@ import { subCommand } from "../subCommand";
 /** What --csv may be of; the jobs of `shared/case/jobBlocks.ts`, which take longer to load than this help may. */
 const jobOptions = {
   pucks: "the pucks, one line per attitude and condition, instead of the sections",
+  comparisons: "the sections against the baseline, one line per candidate and condition",
   tunnel: "the reduced runs of a tunnel test, one line per speed and direction",
   trial: "the rankings of a player trial, one line per activity and puck",
   measurements: "the measured points against the prediction, one line per point",
@@ -19,7 +20,7 @@ const mostFiles = 1000;
 export const caseCommand = subCommand({
   name: "case",
   about: "Runs case files: drag, base pressure, separation and Strouhal number of their sections.",
-  usage: "FILE... [--json | --csv [--pucks | --tunnel | --trial | --measurements]] [--out PATH]",
+  usage: "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements]] [--out PATH]",
   files: {
     about:
       "a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json);\n- for standard input; several are run one after the other",
@@ -36,6 +37,7 @@ export const caseCommand = subCommand({
         'comma-separated values, one line per result, instead of the table; of several files one table\nwith the name in a first column "file"',
     },
     pucks: { about: `with --csv: ${jobOptions.pucks}` },
+    comparisons: { about: `with --csv: ${jobOptions.comparisons}` },
     tunnel: { about: `with --csv: ${jobOptions.tunnel}` },
     trial: { about: `with --csv: ${jobOptions.trial}` },
     measurements: { about: `with --csv: ${jobOptions.measurements}` },

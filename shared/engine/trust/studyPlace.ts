@@ -1,0 +1,56 @@
+import type { FlowCondition } from "../condition";
+import type { ConditionOutcome } from "../solution";
+import type { PreparedSection } from "../solve/preparedSection";
+import { type JudgedApplicability, judgeApplicability } from "./applicability";
+import type { CrisisKind } from "./bandTable";
+import { CHECKED_BANDS } from "./checkedBands";
+import { CHECKED_LEVEL, UNCHECKED_LEVEL } from "./checkedLevel";
+import { crisisKind } from "./crisisKind";
+import { type SectionPoint, sectionPoint } from "./errorPoint";
+import type { LevelProcess } from "./levelProcess";
+import { type NearOutcome, outcomesAround } from "./outcomesAround";
+import { describeSection } from "./sectionDescription";
+import { standardShifts } from "./shiftNodes";
+
+/** All that the error model needs to know of one outcome of a drag curve. */
+export interface StudyPlace extends Pick<JudgedApplicability, "applicability" | "reason"> {
+  /** What is known of the level errors there: those of published values, or nothing. */
+  readonly level: LevelProcess;
+  readonly kind: CrisisKind;
+  readonly point: SectionPoint;
+  /** Outcomes as far around the condition as a crisis may be off. */
+  readonly around: readonly NearOutcome[];
+}
+
+/**
+ * Solves a few more conditions near the ends of the curve and about a drag crisis.
+ * @param conditions in rising order of Reynolds number, alike otherwise
+ * @param outcomes   of the conditions
+ * @param index      of the outcome in question
+ */
+export function studyPlace(
+  section: PreparedSection,
+  conditions: readonly FlowCondition[],
+  outcomes: readonly ConditionOutcome[],
+  index: number,
+): StudyPlace {
+  const condition = conditions[index];
+  const nearFloor = section.flow.wakeSuctionShare < 1 || section.floor !== null;
+  const description = {
+    ...describeSection(section.nodes, section.incidence, nearFloor),
+    layerMethod: section.layerMethod.name,
+  };
+  const { applicability, reason } = judgeApplicability(description, condition, CHECKED_BANDS);
+  const level = applicability === "outside: do not rely on it" ? UNCHECKED_LEVEL : CHECKED_LEVEL;
+  const kind = crisisKind(description.shape, condition.turbulenceIntensity);
+  const { mean, deviation } = level.parameters.crisisShift[kind];
+  const furthest = Math.abs(mean) + deviation * standardShifts[standardShifts.length - 1];
+  return {
+    applicability,
+    reason,
+    level,
+    kind,
+    point: sectionPoint(description, section.nodes, section.referenceWidth),
+    around: outcomesAround(section, conditions, outcomes, index, Math.exp(furthest)),
+  };
+}
