@@ -63,17 +63,17 @@ export interface ResultRow {
   readonly separationArcUpper: number | null;
   /** Arc length from the front stagnation point / reference width. */
   readonly separationArcLower: number | null;
-  /** Cpb, uniform behind the separation points. */
   /** Where a bubble's layer comes back to the wall, arc length from the front stagnation point / reference width; null without a bubble. */
   readonly reattachmentArcUpper: number | null;
+  /** The same of the lower side. */
   readonly reattachmentArcLower: number | null;
-  /**
-   * Share of the time for which the layers that leave the front are back on the sides, and the drag coefficients of the
-   * open wake and of the reattached flow that the row is the time mean of; null of a flow that keeps its kind.
-   */
+  /** Share of the time, 0 to 1, for which the layers that leave the front are back on the sides; null of a flow that keeps its kind. */
   readonly reattachedTimeShare: number | null;
+  /** Drag coefficient of the open wake that the row is the time mean of; null of a flow that keeps its kind. */
   readonly openWakeDragCoefficient: number | null;
+  /** Drag coefficient of the flow whose layers are back on the sides; null of a flow that keeps its kind. */
   readonly reattachedDragCoefficient: number | null;
+  /** Cpb, uniform behind the separation points. */
   readonly basePressureCoefficient: number | null;
   /** Lowest Cp on the surface. */
   readonly minimumPressureCoefficient: number | null;
