@@ -54,12 +54,15 @@ describe("the case command with a tunnel test", () => {
     expect(none.stderr).toMatch(/tunnel is missing; --tunnel needs a case with a tunnel test/);
   });
 
-  it("the sheets command writes a run sheet that the case takes back as its runs", async () => {
+  it("the sheets command writes a run sheet with a row for every run of the case's plan", async () => {
     const to = join(folder, "sheets");
     const { status, stdout } = await startCommand("sheets", ["cases/harbour-tunnel.json", "--to", to]).end;
     expect([status, stdout]).toEqual([0, "run-sheet.csv\nrun-sheet.html\n"]);
     const table = readCsvTable(readFileSync(join(to, "run-sheet.csv"), "utf8"));
-    expect(table.ok && table.value.rows.length).toBe(89);
+    const { stdout: json } = await runCaseCommand(["cases/harbour-tunnel.json", "--json"]);
+    const planned: number = JSON.parse(json).tunnel.plan.runs.length;
+    expect(planned).toBeGreaterThan(20);
+    expect(table.ok && table.value.rows.length).toBe(planned);
     expect(readFileSync(join(to, "run-sheet.html"), "utf8")).toContain("Run sheet: Harbour League puck edge-on");
   });
 });

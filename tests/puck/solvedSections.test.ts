@@ -3,6 +3,7 @@ import { freshWater } from "../../shared/engine/fluid/freshWater";
 import type { EdgeOnPlace } from "../../shared/jobs/puck/edgeOnDrag";
 import { puckCautions } from "../../shared/jobs/puck/playCautions";
 import { prepareProfile } from "../../shared/jobs/puck/profileStrip";
+import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
 import { prepareStrip, profileSection, type StripStream, stripDrag } from "../../shared/jobs/puck/solvedSections";
 import { examplePuck, unwrap } from "./examplePuck";
 
@@ -43,7 +44,7 @@ describe("stripDrag(shape, width, roughness, stream)", () => {
 
 describe("prepareProfile(spec, chordRatio, panelCount, place)", () => {
   const Re = (1 * 0.03) / water.kinematicViscosity;
-  const best = (place: EdgeOnPlace) => profileDrag(roundedPuck, place)(Re).best;
+  const best = (place: EdgeOnPlace, spec: PuckSpec = roundedPuck) => profileDrag(spec, place)(Re).best;
 
   it("far above the floor is the profile of open water, Cd within 0.2 %", () => {
     expect(Math.abs(best({ kind: "floor", gap: 30 }) / best({ kind: "open" }) - 1)).toBeLessThan(2e-3);
@@ -54,8 +55,9 @@ describe("prepareProfile(spec, chordRatio, panelCount, place)", () => {
     for (let i = 1; i < gaps.length; i++) expect(gaps[i]).toBeLessThan(gaps[i - 1]);
   });
 
-  it("as the gap opens from 0.3 to 0.5 thicknesses its wake begins to shed and the drag rises", () => {
-    const gaps = [0.009, 0.012, 0.015].map((gap) => best({ kind: "floor", gap }));
+  it("as the gap opens from 0.3 to 0.5 thicknesses its wake begins to shed and the drag of a sharp edge, whose layers stay off the faces, rises", () => {
+    const sharp = { ...roundedPuck, edge: { kind: "radius", edgeRadiusMetres: 0.0004 } } as const;
+    const gaps = [0.009, 0.012, 0.015].map((gap) => best({ kind: "floor", gap }, sharp));
     for (let i = 1; i < gaps.length; i++) expect(gaps[i]).toBeGreaterThan(gaps[i - 1]);
   });
 
