@@ -1,3 +1,4 @@
+import { valueInTable } from "../../numerics/tableLookup";
 import { problem, type Result, success } from "../../result";
 import { type MeridianPanels, panelParameter } from "./meridianPanels";
 
@@ -41,24 +42,10 @@ export function meridianShape(panels: MeridianPanels): Result<MeridianShape> {
 
 /** Distance of the surface from the centre at a latitude, m; linear in the table. */
 export function locateInTable(shape: MeridianShape, latitude: number): number {
-  return valueAt(shape, shape.distance, latitude);
+  return valueInTable(shape.latitude, shape.distance, latitude);
 }
 
 /** Fractional panel coordinate at a latitude: panel index plus half of (x + 1). */
 export function panelPlaceAt(shape: MeridianShape, latitude: number): number {
-  return Math.min(shape.panels.panels.length - 1e-9, valueAt(shape, shape.panelPlace, latitude));
-}
-
-function valueAt({ latitude }: MeridianShape, values: Float64Array, at: number): number {
-  let low = 0;
-  let high = latitude.length - 1;
-  if (at <= latitude[0]) return values[0];
-  if (at >= latitude[high]) return values[high];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (latitude[middle] <= at) low = middle;
-    else high = middle;
-  }
-  const share = (at - latitude[low]) / (latitude[high] - latitude[low]);
-  return values[low] + share * (values[high] - values[low]);
+  return Math.min(shape.panels.panels.length - 1e-9, valueInTable(shape.latitude, shape.panelPlace, latitude));
 }

@@ -21,7 +21,7 @@ export function ringKernels(most: number): RingKernels {
 }
 
 /**
- * Adds `share` times the kernels of a ring at (r', z') with normal (nr, nz) on a target at (r, z), both off the axis:
+ * Sets the kernels of a ring at (r', z') with normal (nr, nz) on a target at (r, z), both off the axis:
  * G_m = Q_{m-1/2}(chi) / (2 pi sqrt(r r')), chi = 1 + ((r - r')^2 + (z - z')^2) / (2 r r').
  * Sources: Hess (1975), Comput. Methods Appl. Mech. Eng. 5, 297; Young & Martinsson (2010), arXiv 1002.2001, section 5.
  */

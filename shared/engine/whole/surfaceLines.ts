@@ -196,11 +196,7 @@ function wallCurvature(
   const { curve, t1, t2 } = panels.panels[point.panel];
   let meridional = curve.curvature;
   if (Number.isNaN(meridional)) {
-    const x = nodeValueAt(
-      panels,
-      Float64Array.from({ length: panels.count }, (_, i) => panels.polynomial.abscissae[i % panels.order]),
-      point,
-    );
+    const x = point.weights.reduce((sum, weight, k) => sum + weight * panels.polynomial.abscissae[k], 0);
     const t = t1 + ((t2 - t1) * (x + 1)) / 2;
     const delta = 1e-4;
     const [a, b] = [curve.at(Math.max(0, t - delta)), curve.at(Math.min(1, t + delta))];
