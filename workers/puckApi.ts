@@ -1,10 +1,10 @@
 import type { HandoffFile, HandoffRequest } from "../shared/jobs/handoff/handoffFile";
 import { handoffFiles } from "../shared/jobs/handoff/handoffFiles";
-import { type FreeCoreDimension, type SizedPuck, sizeCoreForMass } from "../shared/jobs/puck/coreSizing";
-import type { PuckCase } from "../shared/jobs/puck/puckcase/puckCase";
-import type { PuckResult } from "../shared/jobs/puck/puckcase/puckResult";
-import { puckSteps } from "../shared/jobs/puck/puckcase/puckSteps";
-import type { PuckDesign } from "../shared/jobs/puck/puckDimension";
+import { type FreeCoreDimension, type SizedPuck, sizeCoreForMass } from "../shared/jobs/puck/body/coreSizing";
+import type { PuckDesign } from "../shared/jobs/puck/body/puckDimension";
+import type { PuckCase } from "../shared/jobs/puck/puckCase";
+import type { PuckResult } from "../shared/jobs/puck/puckResult";
+import { puckSteps } from "../shared/jobs/puck/puckSteps";
 import {
   judgePuck,
   type MadeSampling,

@@ -1,7 +1,7 @@
 import { resolve } from "node:path";
 import { handoffFiles } from "../../shared/jobs/handoff/handoffFiles";
-import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
-import { ownTolerances } from "../../shared/jobs/puck/puckcase/puckSteps";
+import type { PuckCase } from "../../shared/jobs/puck/puckCase";
+import { ownTolerances } from "../../shared/jobs/puck/puckSteps";
 import { judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
 import { fractionOf } from "../../shared/numerics/degreesAndPercent";
 import { endOnSignals, exitDone, refuse } from "./command";

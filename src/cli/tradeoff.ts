@@ -1,6 +1,6 @@
 import { resolve } from "node:path";
 import type { Case } from "../../shared/case/resolvedCase";
-import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
+import type { PuckCase } from "../../shared/jobs/puck/puckCase";
 import { tradeoffResults } from "../../shared/jobs/tradeoff/tradeoffResults";
 import { startTradeoff, type TradeoffRun } from "../../shared/jobs/tradeoff/tradeoffRun";
 import { plannedSearch } from "../../shared/jobs/tradeoff/tradeoffSearch";

@@ -1,4 +1,4 @@
-import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
+import type { PuckCase } from "../../shared/jobs/puck/puckCase";
 import type { TradeoffMember } from "../../shared/jobs/tradeoff/tradeoffMember";
 import {
   frontOf,

@@ -6,9 +6,9 @@ import type { FlowSettings } from "../../shared/jobs/evidence/flowSettings";
 import { type MeasuredBody, measuredSection } from "../../shared/jobs/evidence/measuredBody";
 import { measuredPuck } from "../../shared/jobs/evidence/measuredPuck";
 import type { SpeedDirection } from "../../shared/jobs/evidence/measurement";
-import type { PuckAttitude } from "../../shared/jobs/puck/heldPuck";
-import { puckFigures } from "../../shared/jobs/puck/puckFigures";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import { puckFigures } from "../../shared/jobs/puck/body/puckFigures";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
+import type { PuckAttitude } from "../../shared/jobs/puck/drag/heldPuck";
 import { randomDraws } from "../../shared/statistics/randomDraws";
 
 /**

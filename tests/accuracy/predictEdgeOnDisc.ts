@@ -1,5 +1,5 @@
-import { edgeOnDrag } from "../../shared/jobs/puck/edgeOnDrag";
-import type { SectionDrag } from "../../shared/jobs/puck/sectionDrag";
+import { edgeOnDrag } from "../../shared/jobs/puck/drag/edgeOnDrag";
+import type { SectionDrag } from "../../shared/jobs/puck/drag/sectionDrag";
 import type { FiniteBodyQuantity, SectionQuantity } from "../published/quantity";
 import { rectangle, sectionStream, smoothStream } from "../published/streams";
 import { notPredicted, type Prediction, predicted } from "./prediction";

@@ -1,6 +1,6 @@
-import { endRelief } from "../../shared/jobs/puck/endRelief";
-import { faceOnDrag } from "../../shared/jobs/puck/faceOnDrag";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
+import { endRelief } from "../../shared/jobs/puck/drag/endRelief";
+import { faceOnDrag } from "../../shared/jobs/puck/drag/faceOnDrag";
 import type { FiniteBodyQuantity } from "../published/quantity";
 import { notPredicted, type Prediction, predicted } from "./prediction";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { PuckDragRow } from "../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckDragRow } from "../../shared/jobs/puck/puckResult";
 import { legendEntries } from "../../src/app/plots/legendEntries";
 import { puckDragFigure } from "../../src/app/plots/puckDragFigure";
 import { puckFrontFigure } from "../../src/app/plots/puckFrontFigure";

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { readCase } from "../../shared/case/readCase";
-import type { PuckCase } from "../../shared/jobs/puck/puckcase/puckCase";
-import { puckSteps } from "../../shared/jobs/puck/puckcase/puckSteps";
-import { puckFigures } from "../../shared/jobs/puck/puckFigures";
+import { puckFigures } from "../../shared/jobs/puck/body/puckFigures";
+import type { PuckCase } from "../../shared/jobs/puck/puckCase";
+import { puckSteps } from "../../shared/jobs/puck/puckSteps";
 import type { Result } from "../../shared/result";
 import { readList } from "../../src/app/components/puck-list-field/readList";
 import { demoPuck } from "../../src/app/puck/demoPuck";

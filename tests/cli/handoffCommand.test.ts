@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { handoffCommand } from "../../src/cli/commands/handoff";
 import { writeFolder } from "../../src/cli/outputFolder";
-import { entryWith, puckCaseDocument } from "../puckcase/puckDocuments";
+import { entryWith, puckCaseDocument } from "../puck/puckDocuments";
 import { startCommand } from "./caseCommand";
 
 vi.setConfig({ testTimeout: 120_000 });

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import type { CaseResults } from "../../shared/case/caseResults";
 import { openCaseFile } from "../../src/cli/openCaseFile";
 import { caseWith } from "../case/caseDocuments";
-import { entryWith, puckCaseDocument, rules } from "../puckcase/puckDocuments";
+import { entryWith, puckCaseDocument, rules } from "../puck/puckDocuments";
 import { runCaseCommand } from "./caseCommand";
 
 vi.setConfig({ testTimeout: 120_000 });

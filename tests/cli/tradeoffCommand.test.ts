@@ -6,7 +6,7 @@ import type { TradeoffResults } from "../../shared/jobs/tradeoff/tradeoffResults
 import { tradeoffCommand } from "../../src/cli/commands/tradeoff";
 import { readState, writeState } from "../../src/cli/tradeoffState";
 import { caseWith } from "../case/caseDocuments";
-import { type PlainObject, puckCaseDocument, rules, wantedMass } from "../puckcase/puckDocuments";
+import { type PlainObject, puckCaseDocument, rules, wantedMass } from "../puck/puckDocuments";
 import { startCommand } from "./caseCommand";
 
 vi.setConfig({ testTimeout: 120_000 });

@@ -3,7 +3,7 @@ import { compareSet } from "../../shared/jobs/evidence/compareSet";
 import { bareMeasuredPoint } from "../../shared/jobs/evidence/measurement";
 import { exceedsBothBands, normalisedError } from "../../shared/jobs/evidence/normalisedError";
 import { regimeBiases } from "../../shared/jobs/evidence/regimeBias";
-import { endRelief } from "../../shared/jobs/puck/endRelief";
+import { endRelief } from "../../shared/jobs/puck/drag/endRelief";
 import { causesOf, prepared, quietConditions, quietSettings, setOf, syntheticSet } from "./measuredSets";
 
 const circle = prepared({ family: "circle", diameter: 0.08 }, 80);

@@ -4,8 +4,8 @@ import { type CfdBriefInput, cfdBrief, largestFrictionSpeedRatio } from "../../s
 import { cfdBriefText } from "../../shared/jobs/handoff/cfdBriefText";
 import { puckDrawing } from "../../shared/jobs/handoff/drawing";
 import { letterAdvance, withTolerance } from "../../shared/jobs/handoff/drawingText";
-import { leadCautions } from "../../shared/jobs/puck/materials";
-import { puckFigures } from "../../shared/jobs/puck/puckFigures";
+import { leadCautions } from "../../shared/jobs/puck/body/materials";
+import { puckFigures } from "../../shared/jobs/puck/body/puckFigures";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
 const input: CfdBriefInput = {

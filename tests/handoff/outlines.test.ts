@@ -13,8 +13,8 @@ import {
 import { outlinesDxf } from "../../shared/jobs/handoff/outlineDxf";
 import { outlineSvg } from "../../shared/jobs/handoff/outlineSvg";
 import { pointsCsv } from "../../shared/jobs/handoff/pointsCsv";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
-import { revolve } from "../../shared/jobs/puck/solidFigures";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
+import { revolve } from "../../shared/jobs/puck/body/solidFigures";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
 const recessed: PuckSpec = {

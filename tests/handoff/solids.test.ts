@@ -5,10 +5,10 @@ import { describe, expect, it } from "vitest";
 import { mesh3mf } from "../../shared/jobs/handoff/mesh3mf";
 import { meshStl } from "../../shared/jobs/handoff/meshStl";
 import { meshVolume, puckMesh } from "../../shared/jobs/handoff/puckMesh";
-import { grooveFigures } from "../../shared/jobs/puck/grooves";
-import { outerMeridian } from "../../shared/jobs/puck/outerShape";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
-import { revolve } from "../../shared/jobs/puck/solidFigures";
+import { grooveFigures } from "../../shared/jobs/puck/body/grooves";
+import { outerMeridian } from "../../shared/jobs/puck/body/outerShape";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
+import { revolve } from "../../shared/jobs/puck/body/solidFigures";
 import { examplePuck, unwrap } from "../puck/examplePuck";
 
 const sharp = { kind: "radius", edgeRadiusMetres: 0 } as const;

@@ -1,11 +1,11 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { tabulatedSectionDrag } from "../../shared/jobs/puck/drag/sectionDrag";
 import { bandedMotion } from "../../shared/jobs/puck/motion/bandedMotion";
 import { flickThroughWater } from "../../shared/jobs/puck/motion/flick";
 import type { MotionBody } from "../../shared/jobs/puck/motion/motionBody";
 import { sinkToFloor, terminalSpeeds } from "../../shared/jobs/puck/motion/sink";
 import { slideToRest } from "../../shared/jobs/puck/motion/slideToRest";
-import { tabulatedSectionDrag } from "../../shared/jobs/puck/sectionDrag";
 import { unwrap } from "../puck/examplePuck";
 
 const body: MotionBody = {

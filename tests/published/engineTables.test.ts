@@ -5,8 +5,8 @@ import {
   reliefFrom,
   subcriticalEndRelief,
   supercriticalEndRelief,
-} from "../../shared/jobs/puck/endRelief";
-import { axialCylinderDrag } from "../../shared/jobs/puck/faceOnDrag";
+} from "../../shared/jobs/puck/drag/endRelief";
+import { axialCylinderDrag } from "../../shared/jobs/puck/drag/faceOnDrag";
 import { dnvRpC205 } from "./dnv-rp-c205";
 import { en199114 } from "./en-1991-1-4";
 import type { PublishedSource } from "./publishedValue";

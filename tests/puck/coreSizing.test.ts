@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { sizeCoreForMass } from "../../shared/jobs/puck/coreSizing";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import { sizeCoreForMass } from "../../shared/jobs/puck/body/coreSizing";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const water = { fluidDensity: 996.51 };

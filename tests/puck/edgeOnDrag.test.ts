@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { edgeOnDrag } from "../../shared/jobs/puck/edgeOnDrag";
-import { endRelief, endReliefCaution } from "../../shared/jobs/puck/endRelief";
-import { type SectionDragCurve, tabulatedSectionDrag } from "../../shared/jobs/puck/sectionDrag";
+import { edgeOnDrag } from "../../shared/jobs/puck/drag/edgeOnDrag";
+import { endRelief, endReliefCaution } from "../../shared/jobs/puck/drag/endRelief";
+import { type SectionDragCurve, tabulatedSectionDrag } from "../../shared/jobs/puck/drag/sectionDrag";
 import { unwrap } from "./examplePuck";
 
 const level =

@@ -1,4 +1,4 @@
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
 import type { Result } from "../../shared/result";
 
 /** An invented puck of the Harbour League's size: 80 x 30 mm, edge radius 6 mm, lead disc in polyurethane. */

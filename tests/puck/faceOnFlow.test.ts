@@ -3,9 +3,9 @@ import { axialFlow } from "../../shared/engine/axial/axialFlow";
 import { axialNodes } from "../../shared/engine/axial/axialNodes";
 import { laminarAxialWake } from "../../shared/engine/axial/axialSeparation";
 import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
-import { sharpCylinderDrag } from "../../shared/jobs/puck/faceOnDrag";
-import { closingReynolds, prepareFaceOn, solvedFaceOnDrag } from "../../shared/jobs/puck/faceOnFlow";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
+import { sharpCylinderDrag } from "../../shared/jobs/puck/drag/faceOnDrag";
+import { closingReynolds, prepareFaceOn, solvedFaceOnDrag } from "../../shared/jobs/puck/drag/faceOnFlow";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const rounded = (edgeRadiusMetres: number): PuckSpec => ({

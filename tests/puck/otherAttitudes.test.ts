@@ -1,9 +1,9 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { faceOnDrag } from "../../shared/jobs/puck/faceOnDrag";
-import { orientationIndex } from "../../shared/jobs/puck/orientationIndex";
-import { slidingFriction } from "../../shared/jobs/puck/slidingFriction";
-import { tiltedForces } from "../../shared/jobs/puck/tiltedDrag";
+import { faceOnDrag } from "../../shared/jobs/puck/drag/faceOnDrag";
+import { orientationIndex } from "../../shared/jobs/puck/drag/orientationIndex";
+import { tiltedForces } from "../../shared/jobs/puck/drag/tiltedDrag";
+import { slidingFriction } from "../../shared/jobs/puck/motion/slidingFriction";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const exactly = (value: number) => ({ low: value, best: value, high: value });

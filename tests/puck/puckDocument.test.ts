@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
 import { documentProblems } from "../../shared/document/documentProblems";
-import { standardMaterials } from "../../shared/jobs/puck/materials";
-import { materialDocument, puckDocument } from "../../shared/jobs/puck/puckDocument";
+import { standardMaterials } from "../../shared/jobs/puck/body/materials";
+import { materialDocument, puckDocument } from "../../shared/jobs/puck/body/puckDocument";
 import { examplePuck } from "./examplePuck";
 
 function faults(document: unknown): string {

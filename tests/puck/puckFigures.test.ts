@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { standardMaterials } from "../../shared/jobs/puck/materials";
-import { puckFigures } from "../../shared/jobs/puck/puckFigures";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import { standardMaterials } from "../../shared/jobs/puck/body/materials";
+import { puckFigures } from "../../shared/jobs/puck/body/puckFigures";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const water = { fluidDensity: 996.51 };

@@ -1,8 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Meridian, polyline } from "../../shared/jobs/puck/meridian";
-import { revolve, sectionArea, sweptSurface } from "../../shared/jobs/puck/solidFigures";
-import { trigonometricMoment } from "../../shared/jobs/puck/trigonometricMoment";
+import { type Meridian, polyline } from "../../shared/jobs/puck/body/meridian";
+import { revolve, sectionArea, sweptSurface } from "../../shared/jobs/puck/body/solidFigures";
+import { trigonometricMoment } from "../../shared/jobs/puck/drag/trigonometricMoment";
 
 /** Relative closeness to 1e-12, with the numbers in the message. */
 function expectClose(value: number, expected: number, tolerance = 1e-12) {

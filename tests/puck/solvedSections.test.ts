@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { freshWater } from "../../shared/engine/fluid/freshWater";
-import type { EdgeOnPlace } from "../../shared/jobs/puck/edgeOnDrag";
-import { puckCautions } from "../../shared/jobs/puck/playCautions";
-import { prepareProfile } from "../../shared/jobs/puck/profileStrip";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
-import { prepareStrip, profileSection, type StripStream, stripDrag } from "../../shared/jobs/puck/solvedSections";
+import { puckCautions } from "../../shared/jobs/puck/body/playCautions";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
+import type { EdgeOnPlace } from "../../shared/jobs/puck/drag/edgeOnDrag";
+import { prepareProfile } from "../../shared/jobs/puck/drag/profileStrip";
+import { prepareStrip, profileSection, type StripStream, stripDrag } from "../../shared/jobs/puck/drag/solvedSections";
 import { examplePuck, unwrap } from "./examplePuck";
 
 const water = unwrap(freshWater(27));

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { sizeCoreForMass } from "../../shared/jobs/puck/coreSizing";
-import type { PuckDesign } from "../../shared/jobs/puck/puckDimension";
-import type { PuckSpec } from "../../shared/jobs/puck/puckSpec";
+import { sizeCoreForMass } from "../../shared/jobs/puck/body/coreSizing";
+import type { PuckDesign } from "../../shared/jobs/puck/body/puckDimension";
+import type { PuckSpec } from "../../shared/jobs/puck/body/puckSpec";
 import { judgementNotice, judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
 import { readRuleSet } from "../../shared/jobs/puck/rules/ruleSet";
 import { examplePuck, unwrap } from "../puck/examplePuck";

@@ -17,9 +17,9 @@ const physics = [
     .filter((entry) => entry.isDirectory() && !["constants", "fluid", "reference", "whole"].includes(entry.name))
     .map((entry) => `engine/${entry.name}`),
   ...["faceOnFlow", "faceOnDrag", "edgeOnDrag", "endRelief", "profileStrip", "solvedSections", "sectionDrag"].map(
-    (file) => `jobs/puck/${file}.ts`,
+    (file) => `jobs/puck/drag/${file}.ts`,
   ),
-  ...["tiltedDrag", "slidingFriction", "puckcase/puckFlow", "puckcase/puckSurface", "puckcase/orientationDrag"].map(
+  ...["drag/tiltedDrag", "motion/slidingFriction", "drag/puckFlow", "drag/puckSurface", "drag/orientationDrag"].map(
     (file) => `jobs/puck/${file}.ts`,
   ),
 ];

@@ -94,9 +94,9 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/section/flowPicture.ts": { limit: "all" },
   "engine/section/prepareShape.ts": { resolution: [2, 5e-3] },
 
-  "jobs/puck/endRelief.ts": { published: "all" },
-  "jobs/puck/faceOnDrag.ts": { published: "all" },
-  "jobs/puck/faceOnFlow.ts": { resolution: [120, 1e10] },
-  "jobs/puck/slidingFriction.ts": { remembered: [0.15, 0.22, 0.3] },
-  "jobs/puck/solvedSections.ts": { resolution: [0.99] },
+  "jobs/puck/drag/endRelief.ts": { published: "all" },
+  "jobs/puck/drag/faceOnDrag.ts": { published: "all" },
+  "jobs/puck/drag/faceOnFlow.ts": { resolution: [120, 1e10] },
+  "jobs/puck/motion/slidingFriction.ts": { remembered: [0.15, 0.22, 0.3] },
+  "jobs/puck/drag/solvedSections.ts": { resolution: [0.99] },
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dragVerdict } from "../../shared/jobs/puck/dragVerdict";
+import { dragVerdict } from "../../shared/jobs/puck/drag/dragVerdict";
 
 const exactly = (value: number) => ({ low: value, best: value, high: value });
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { dragVerdict } from "../../shared/jobs/puck/dragVerdict";
-import { orientationIndex } from "../../shared/jobs/puck/orientationIndex";
+import { dragVerdict } from "../../shared/jobs/puck/drag/dragVerdict";
+import { orientationIndex } from "../../shared/jobs/puck/drag/orientationIndex";
 import { readRuleSet } from "../../shared/jobs/puck/rules/ruleSet";
 import { advanceGeneration, recordOffspring, startGeneticSearch } from "../../shared/jobs/tradeoff/geneticSearch";
 import { openPoints } from "../../shared/jobs/tradeoff/pointRun";

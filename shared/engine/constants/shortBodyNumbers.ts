@@ -1,6 +1,6 @@
 import type { LedgerNumber } from "./ledgerEntry";
 
-const faceOn = ["jobs/puck/faceOnFlow.ts"] as const;
+const faceOn = ["jobs/puck/drag/faceOnFlow.ts"] as const;
 
 /** Numbers of bodies of finite length: flow along the axis, edges, grooves and friction. */
 export const SHORT_BODY_NUMBERS = {
@@ -66,7 +66,7 @@ export const SHORT_BODY_NUMBERS = {
     unit: "1",
     kind: "published",
     restsOn: "Kritzinger (2004), as digitised",
-    usedIn: ["jobs/puck/faceOnDrag.ts"],
+    usedIn: ["jobs/puck/drag/faceOnDrag.ts"],
   },
   roundedFrontSpread: {
     name: "relative spread of the remembered drag of rounded fronts",
@@ -75,7 +75,7 @@ export const SHORT_BODY_NUMBERS = {
     unit: "1",
     kind: "remembered",
     restsOn: "Hoerner (1965), Fluid-Dynamic Drag, ch. 3: 0.4 to 0.5 and 0.2 to 0.25, low confidence",
-    usedIn: ["jobs/puck/faceOnDrag.ts"],
+    usedIn: ["jobs/puck/drag/faceOnDrag.ts"],
   },
   plateauAngle: {
     name: "angle to the stream down to which a disc's normal force hardly falls",
@@ -84,7 +84,7 @@ export const SHORT_BODY_NUMBERS = {
     unit: "rad",
     kind: "remembered",
     restsOn: "Hoerner (1965), Fluid-Dynamic Drag, ch. 3, low confidence; only the upper end of the band depends on it",
-    usedIn: ["jobs/puck/tiltedDrag.ts"],
+    usedIn: ["jobs/puck/drag/tiltedDrag.ts"],
   },
   endReliefCrisis: {
     name: "Reynolds number from which the end relief is that of a supercritical cylinder",
@@ -93,7 +93,7 @@ export const SHORT_BODY_NUMBERS = {
     unit: "1",
     kind: "published",
     restsOn: "DNV-RP-C205 (2025)",
-    usedIn: ["jobs/puck/edgeOnDrag.ts"],
+    usedIn: ["jobs/puck/drag/edgeOnDrag.ts"],
   },
   grooveShare: {
     name: "share of the rough wall's drag in the best value of a grooved wall",
@@ -102,7 +102,7 @@ export const SHORT_BODY_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "half-way between the plain wall and sand grains as high as the grooves are deep; no data",
-    usedIn: ["jobs/puck/puckcase/puckFlow.ts"],
+    usedIn: ["jobs/puck/drag/puckFlow.ts"],
   },
   leastBandShare: {
     name: "least low end of a section's band over its best value",
@@ -111,7 +111,7 @@ export const SHORT_BODY_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "keeps ratios of bands finite; no data",
-    usedIn: ["jobs/puck/solvedSections.ts"],
+    usedIn: ["jobs/puck/drag/solvedSections.ts"],
   },
   bevelCorner: {
     name: "corner radius that a bevel's corners are solved with",
@@ -120,6 +120,6 @@ export const SHORT_BODY_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "near the least that the section families take, 0.01",
-    usedIn: ["jobs/puck/solvedSections.ts"],
+    usedIn: ["jobs/puck/drag/solvedSections.ts"],
   },
 } satisfies Record<string, LedgerNumber>;

@@ -1,11 +1,11 @@
 import { jobBlock } from "../jobBlock";
-import { puckBlockDocument } from "./puckcase/puckBlockDocument";
-import { puckCsv } from "./puckcase/puckCsv";
-import type { PuckResult } from "./puckcase/puckResult";
-import { puckSections } from "./puckcase/puckSections";
-import { puckSteps } from "./puckcase/puckSteps";
-import { puckTable } from "./puckcase/puckTable";
-import { resolvePuckCase } from "./puckcase/resolvePuckCase";
+import { puckBlockDocument } from "./puckBlockDocument";
+import { puckCsv } from "./puckCsv";
+import type { PuckResult } from "./puckResult";
+import { puckSections } from "./puckSections";
+import { puckSteps } from "./puckSteps";
+import { puckTable } from "./puckTable";
+import { resolvePuckCase } from "./resolvePuckCase";
 
 /** Pucks: their drag in every attitude, their figures, rules, comparisons and motions; one result each, baselines first. */
 export const puckBlock = jobBlock({

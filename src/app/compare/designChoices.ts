@@ -2,8 +2,8 @@ import type { Design } from "../../../shared/case/design";
 import { floorKeys } from "../../../shared/case/designToCase";
 import { sectionToDocument } from "../../../shared/case/sectionToDocument";
 import type { SectionDocument } from "../../../shared/document/sectionDocument";
-import { type PuckAttitude, puckAttitudes } from "../../../shared/jobs/puck/heldPuck";
-import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import type { PuckSpec } from "../../../shared/jobs/puck/body/puckSpec";
+import { type PuckAttitude, puckAttitudes } from "../../../shared/jobs/puck/drag/heldPuck";
 import type { CompareInputs, MeasuredSetInputs } from "./compareInputs";
 import { sectionText } from "./sectionText";
 

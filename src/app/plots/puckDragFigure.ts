@@ -1,6 +1,6 @@
 import type { Data } from "plotly.js-dist-min";
 import type { DragBand } from "../../../shared/engine/trust/dragInterval";
-import type { PuckDragRow, PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckDragRow, PuckResult } from "../../../shared/jobs/puck/puckResult";
 import type { Palette } from "../style/palette";
 import type { UnitChoice } from "../units/units";
 import { figureLayout, type PlotFigure } from "./plotFigure";

@@ -1,5 +1,5 @@
-import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
-import { wetTileFriction } from "../../../shared/jobs/puck/slidingFriction";
+import type { PuckSpec } from "../../../shared/jobs/puck/body/puckSpec";
+import { wetTileFriction } from "../../../shared/jobs/puck/motion/slidingFriction";
 import { firstMotions } from "./motionInputs";
 import type { PuckInputs } from "./puckInputs";
 

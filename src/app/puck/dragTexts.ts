@@ -1,5 +1,5 @@
 import type { DragBand } from "../../../shared/engine/trust/dragInterval";
-import type { PuckDragRow, PuckIndex, PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckDragRow, PuckIndex, PuckResult } from "../../../shared/jobs/puck/puckResult";
 import { attitudeTexts } from "../plots/puckDragFigure";
 import { changeText } from "./figureRows";
 

@@ -1,8 +1,8 @@
 import { grooveProfileOutline, planLines } from "../../../shared/jobs/handoff/grooveOutlines";
 import { coreOutlines, planOutline, profileOutline } from "../../../shared/jobs/handoff/outline";
 import { outlinePath } from "../../../shared/jobs/handoff/outlineSvg";
-import { edgeReach } from "../../../shared/jobs/puck/outerShape";
-import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import { edgeReach } from "../../../shared/jobs/puck/body/outerShape";
+import type { PuckSpec } from "../../../shared/jobs/puck/body/puckSpec";
 
 /** What the drawing of a puck is made of: SVG paths in mm about the puck's centre, y downward. */
 export interface PuckDrawing {

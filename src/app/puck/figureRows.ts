@@ -1,5 +1,10 @@
-import { type FigureKey, figureCatalogue, figureKeys, figureText } from "../../../shared/jobs/puck/figureCatalogue";
-import type { PuckFigures } from "../../../shared/jobs/puck/puckFigures";
+import {
+  type FigureKey,
+  figureCatalogue,
+  figureKeys,
+  figureText,
+} from "../../../shared/jobs/puck/body/figureCatalogue";
+import type { PuckFigures } from "../../../shared/jobs/puck/body/puckFigures";
 import type { PuckJudgement, RuleVerdict } from "../../../shared/jobs/puck/rules/judgePuck";
 
 /** One figure of the candidate as the table prints it. */

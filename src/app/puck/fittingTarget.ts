@@ -1,5 +1,5 @@
-import type { FreeCoreDimension, MassTarget } from "../../../shared/jobs/puck/coreSizing";
-import type { PuckCore, PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import type { FreeCoreDimension, MassTarget } from "../../../shared/jobs/puck/body/coreSizing";
+import type { PuckCore, PuckSpec } from "../../../shared/jobs/puck/body/puckSpec";
 
 /** The dimensions of each kind of core that a wanted mass can size, the usual one first. */
 export const coreDimensions: Readonly<Record<PuckCore["kind"], readonly FreeCoreDimension[]>> = {

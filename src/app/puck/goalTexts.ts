@@ -1,5 +1,5 @@
-import { figureCatalogue } from "../../../shared/jobs/puck/figureCatalogue";
-import { type DimensionKey, dimensionTable } from "../../../shared/jobs/puck/puckDimension";
+import { figureCatalogue } from "../../../shared/jobs/puck/body/figureCatalogue";
+import { type DimensionKey, dimensionTable } from "../../../shared/jobs/puck/body/puckDimension";
 import type { PuckGoalKey } from "../../../shared/jobs/tradeoff/puckEvaluation";
 import type { FrontColumn } from "../plots/puckFrontFigure";
 import { withRaisedExponents } from "./figureRows";

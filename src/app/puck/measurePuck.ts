@@ -1,6 +1,6 @@
 import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
-import type { PuckSetting } from "../../../shared/jobs/puck/puckFigures";
-import { puckFigures } from "../../../shared/jobs/puck/puckFigures";
+import type { PuckSetting } from "../../../shared/jobs/puck/body/puckFigures";
+import { puckFigures } from "../../../shared/jobs/puck/body/puckFigures";
 import { problem, type Result, success } from "../../../shared/result";
 import type { MeasuredPuck } from "./puckAnswers";
 import type { PuckInputs } from "./puckInputs";

@@ -1,4 +1,4 @@
-import type { MotionDocument } from "../../../shared/jobs/puck/puckcase/motionDocument";
+import type { MotionDocument } from "../../../shared/jobs/puck/motionDocument";
 import { degreesOf, radiansOf } from "../../../shared/numerics/degreesAndPercent";
 import { freeName } from "../store/freeName";
 

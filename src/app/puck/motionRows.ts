@@ -1,4 +1,4 @@
-import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckResult } from "../../../shared/jobs/puck/puckResult";
 import { quantityText, type UnitPreferences } from "../units/units";
 
 /** One figure of a motion over all pucks, as the table prints it. */

@@ -1,8 +1,8 @@
 import type { FluidProperties } from "../../../shared/engine/fluid/fluidSpec";
-import type { SizedPuck } from "../../../shared/jobs/puck/coreSizing";
-import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
-import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
-import type { PuckFigures, PuckSetting } from "../../../shared/jobs/puck/puckFigures";
+import type { SizedPuck } from "../../../shared/jobs/puck/body/coreSizing";
+import type { PuckFigures, PuckSetting } from "../../../shared/jobs/puck/body/puckFigures";
+import type { PuckCase } from "../../../shared/jobs/puck/puckCase";
+import type { PuckResult } from "../../../shared/jobs/puck/puckResult";
 import type { PuckJudgement } from "../../../shared/jobs/puck/rules/judgePuck";
 import type { MadeShare } from "../../../shared/jobs/puck/rules/madeShare";
 import type { Evaluation } from "../../../shared/jobs/tradeoff/designSpace";

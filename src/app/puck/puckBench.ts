@@ -1,4 +1,4 @@
-import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckResult } from "../../../shared/jobs/puck/puckResult";
 import { freeName } from "../store/freeName";
 import { Notifier } from "../store/notifier";
 import { Bench, type BenchState } from "../view/bench";

@@ -1,8 +1,8 @@
 import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
-import type { PuckBlockDocument } from "../../../shared/jobs/puck/puckcase/puckBlockDocument";
-import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
-import { resolvePuckCase } from "../../../shared/jobs/puck/puckcase/resolvePuckCase";
-import type { TradeoffDocument } from "../../../shared/jobs/puck/puckcase/tradeoffDocument";
+import type { PuckBlockDocument } from "../../../shared/jobs/puck/puckBlockDocument";
+import type { PuckCase } from "../../../shared/jobs/puck/puckCase";
+import { resolvePuckCase } from "../../../shared/jobs/puck/resolvePuckCase";
+import type { TradeoffDocument } from "../../../shared/jobs/puck/tradeoffDocument";
 import { degreesOf, percentOf } from "../../../shared/numerics/degreesAndPercent";
 import { problem, type Result, success } from "../../../shared/result";
 import { fittingTarget } from "./fittingTarget";

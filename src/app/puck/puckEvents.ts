@@ -1,5 +1,5 @@
 import type { HandoffRequest } from "../../../shared/jobs/handoff/handoffFile";
-import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
+import type { PuckCase } from "../../../shared/jobs/puck/puckCase";
 import type { MemberRequest } from "./puckAnswers";
 import type { PuckInputs, PuckMake } from "./puckInputs";
 

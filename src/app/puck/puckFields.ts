@@ -1,4 +1,11 @@
-import type { FaceSide, PuckCore, PuckEdge, PuckFace, PuckSpec, RimTexture } from "../../../shared/jobs/puck/puckSpec";
+import type {
+  FaceSide,
+  PuckCore,
+  PuckEdge,
+  PuckFace,
+  PuckSpec,
+  RimTexture,
+} from "../../../shared/jobs/puck/body/puckSpec";
 import type { QuantityKind } from "../units/units";
 
 /** The parts of a puck that come in kinds. */

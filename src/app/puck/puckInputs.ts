@@ -1,9 +1,9 @@
 import type { FluidSpec } from "../../../shared/engine/fluid/fluidSpec";
-import type { MassTarget } from "../../../shared/jobs/puck/coreSizing";
-import type { Material } from "../../../shared/jobs/puck/materials";
-import type { OrientationShares } from "../../../shared/jobs/puck/orientationIndex";
-import type { DimensionKey } from "../../../shared/jobs/puck/puckDimension";
-import type { PuckSpec } from "../../../shared/jobs/puck/puckSpec";
+import type { MassTarget } from "../../../shared/jobs/puck/body/coreSizing";
+import type { Material } from "../../../shared/jobs/puck/body/materials";
+import type { DimensionKey } from "../../../shared/jobs/puck/body/puckDimension";
+import type { PuckSpec } from "../../../shared/jobs/puck/body/puckSpec";
+import type { OrientationShares } from "../../../shared/jobs/puck/drag/orientationIndex";
 import type { MadeSampling, MakingTolerances } from "../../../shared/jobs/puck/rules/judgePuck";
 import type { RuleSet } from "../../../shared/jobs/puck/rules/ruleSet";
 import type { PuckGoal } from "../../../shared/jobs/tradeoff/puckEvaluation";

@@ -1,7 +1,7 @@
 import type { Remote } from "comlink";
 import type { HandoffFile, HandoffRequest } from "../../../shared/jobs/handoff/handoffFile";
-import type { SizedPuck } from "../../../shared/jobs/puck/coreSizing";
-import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
+import type { SizedPuck } from "../../../shared/jobs/puck/body/coreSizing";
+import type { PuckCase } from "../../../shared/jobs/puck/puckCase";
 import type { MadeShare } from "../../../shared/jobs/puck/rules/madeShare";
 import type { TradeoffMember } from "../../../shared/jobs/tradeoff/tradeoffMember";
 import { problem, type Result, success } from "../../../shared/result";

@@ -1,4 +1,4 @@
-import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckResult } from "../../../shared/jobs/puck/puckResult";
 import { problem, type Result, success } from "../../../shared/result";
 import type { PuckApi } from "../../../workers/puckApi";
 import { tell } from "../store/notices";

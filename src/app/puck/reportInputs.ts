@@ -1,4 +1,4 @@
-import { dimensionKeys, dimensionTable } from "../../../shared/jobs/puck/puckDimension";
+import { dimensionKeys, dimensionTable } from "../../../shared/jobs/puck/body/puckDimension";
 import { finishPresets, presetOf } from "../reference/presets";
 import { quantityText, type UnitPreferences } from "../units/units";
 import type { MeasuredPuck } from "./puckAnswers";

@@ -1,6 +1,6 @@
 import type { DragBand } from "../../../shared/engine/trust/dragInterval";
-import { type FigureKey, figureCatalogue, figureKeys } from "../../../shared/jobs/puck/figureCatalogue";
-import { dimensionTable } from "../../../shared/jobs/puck/puckDimension";
+import { type FigureKey, figureCatalogue, figureKeys } from "../../../shared/jobs/puck/body/figureCatalogue";
+import { dimensionTable } from "../../../shared/jobs/puck/body/puckDimension";
 import type { FigureSensitivity } from "../../../shared/jobs/tradeoff/sensitivity";
 import type { DragSensitivity } from "../../../shared/jobs/tradeoff/tradeoffMember";
 import { percentText } from "./dragTexts";

@@ -1,4 +1,4 @@
-import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckResult } from "../../../shared/jobs/puck/puckResult";
 import type { PuckAnswers } from "./puckAnswers";
 import { playParts, sameParts } from "./puckChanges";
 

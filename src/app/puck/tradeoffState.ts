@@ -1,4 +1,4 @@
-import type { PuckCase } from "../../../shared/jobs/puck/puckcase/puckCase";
+import type { PuckCase } from "../../../shared/jobs/puck/puckCase";
 import type { Evaluation } from "../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffRun } from "../../../shared/jobs/tradeoff/tradeoffRun";
 import type { PuckInputs } from "./puckInputs";

@@ -1,4 +1,4 @@
-import type { PuckResult } from "../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckResult } from "../../../shared/jobs/puck/puckResult";
 import type { PuckAnswers } from "../puck/puckAnswers";
 import type { TrialPuckInputs } from "./trialInputs";
 

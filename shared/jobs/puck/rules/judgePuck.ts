@@ -1,7 +1,7 @@
 import { problem, type Result, success } from "../../../result";
-import { type FigureKey, figureCatalogue, figureKeys, figureText } from "../figureCatalogue";
-import { type DimensionKey, dimensionOf, dimensionTable, type PuckDesign, withDimension } from "../puckDimension";
-import { type PuckFigures, puckFigures } from "../puckFigures";
+import { type FigureKey, figureCatalogue, figureKeys, figureText } from "../body/figureCatalogue";
+import { type DimensionKey, dimensionOf, dimensionTable, type PuckDesign, withDimension } from "../body/puckDimension";
+import { type PuckFigures, puckFigures } from "../body/puckFigures";
 import { type MadeShare, type MadeSizes, madeShare } from "./madeShare";
 import type { RuleSet } from "./ruleSet";
 import { toleranceFactor } from "./toleranceFactor";

@@ -3,7 +3,7 @@ import { documentProblems } from "../../../document/documentProblems";
 import { parseJson } from "../../../document/parseJson";
 import { strictRecord, text } from "../../../document/quantity";
 import type { Problem } from "../../../result";
-import { type FigureKey, figureCatalogue, figureKeys } from "../figureCatalogue";
+import { type FigureKey, figureCatalogue, figureKeys } from "../body/figureCatalogue";
 
 /** The version of the rules file's format, the value of its key "wakewrightRules". */
 export const ruleSetVersion = 1;

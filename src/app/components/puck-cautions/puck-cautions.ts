@@ -1,8 +1,8 @@
 import { css, html, LitElement } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import type { Material } from "../../../../shared/jobs/puck/materials";
-import { puckCautions } from "../../../../shared/jobs/puck/playCautions";
-import type { PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
+import type { Material } from "../../../../shared/jobs/puck/body/materials";
+import { puckCautions } from "../../../../shared/jobs/puck/body/playCautions";
+import type { PuckSpec } from "../../../../shared/jobs/puck/body/puckSpec";
 import { demoPuck } from "../../puck/demoPuck";
 
 /** What to keep in mind with this very puck: the thrown weight, then what its materials ask for. */

@@ -1,6 +1,6 @@
 import { html, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { PuckDragRow } from "../../../../shared/jobs/puck/puckcase/puckResult";
+import type { PuckDragRow } from "../../../../shared/jobs/puck/puckResult";
 import { attitudeTexts, type PuckDragQuantity, puckDragFigure, puckDragQuantities } from "../../plots/puckDragFigure";
 import { demoPuck } from "../../puck/demoPuck";
 import { attitudeRows, indexRows } from "../../puck/dragTexts";

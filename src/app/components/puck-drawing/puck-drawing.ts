@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, svg } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import type { PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
+import type { PuckSpec } from "../../../../shared/jobs/puck/body/puckSpec";
 import { puckDrawingShape } from "../../puck/drawingShape";
 import { puckDrawingStyles } from "./puck-drawing.styles";
 

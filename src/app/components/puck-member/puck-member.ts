@@ -5,7 +5,7 @@ import { cancelledCode, initialTask } from "../../view/taskState";
 import "../../puck/puckEvents";
 import { html, nothing, type PropertyValues } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import type { PuckCase } from "../../../../shared/jobs/puck/puckcase/puckCase";
+import type { PuckCase } from "../../../../shared/jobs/puck/puckCase";
 import type { Evaluation } from "../../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffMember } from "../../../../shared/jobs/tradeoff/tradeoffMember";
 import { percentText } from "../../puck/dragTexts";

@@ -1,5 +1,5 @@
 import { html, nothing } from "lit";
-import { type Material, standardMaterials } from "../../../../shared/jobs/puck/materials";
+import { type Material, standardMaterials } from "../../../../shared/jobs/puck/body/materials";
 
 export interface MaterialChoice {
   readonly label: string;

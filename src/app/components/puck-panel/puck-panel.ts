@@ -6,7 +6,7 @@ import { emit } from "../../view/emit";
 import "../../puck/puckEvents";
 import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { FaceSide, PuckSpec } from "../../../../shared/jobs/puck/puckSpec";
+import type { FaceSide, PuckSpec } from "../../../../shared/jobs/puck/body/puckSpec";
 import { edgeProfileText, readEdgeProfile } from "../../puck/edgeProfileText";
 import {
   coreKinds,

@@ -6,7 +6,7 @@ import "../../puck/puckEvents";
 import { css, html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { FluidSpec } from "../../../../shared/engine/fluid/fluidSpec";
-import type { Orientation } from "../../../../shared/jobs/puck/orientationIndex";
+import type { Orientation } from "../../../../shared/jobs/puck/drag/orientationIndex";
 import type { PlayInputs } from "../../puck/puckInputs";
 import { fieldsetStyles, panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import { puckCautions } from "../../../../shared/jobs/puck/playCautions";
+import { puckCautions } from "../../../../shared/jobs/puck/body/playCautions";
 import { puckDragFigure } from "../../plots/puckDragFigure";
 import { puckMotionFigure } from "../../plots/puckMotionFigure";
 import { demoPuck } from "../../puck/demoPuck";

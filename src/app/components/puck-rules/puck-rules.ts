@@ -12,7 +12,7 @@ import {
   dimensionKeys,
   dimensionOf,
   dimensionTable,
-} from "../../../../shared/jobs/puck/puckDimension";
+} from "../../../../shared/jobs/puck/body/puckDimension";
 import { judgementNotice } from "../../../../shared/jobs/puck/rules/judgePuck";
 import type { MadeSizes } from "../../../../shared/jobs/puck/rules/madeShare";
 import { readRuleSet } from "../../../../shared/jobs/puck/rules/ruleSet";

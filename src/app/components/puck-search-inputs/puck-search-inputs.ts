@@ -4,7 +4,7 @@ import { emit } from "../../view/emit";
 import "../../puck/puckEvents";
 import { html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import { type DimensionKey, dimensionKeys, dimensionOf } from "../../../../shared/jobs/puck/puckDimension";
+import { type DimensionKey, dimensionKeys, dimensionOf } from "../../../../shared/jobs/puck/body/puckDimension";
 import type { PuckGoal, PuckGoalKey } from "../../../../shared/jobs/tradeoff/puckEvaluation";
 import { dimensionText, goalKeys, goalText } from "../../puck/goalTexts";
 import type { FreeDimension, PuckInputs, SearchMethod, TradeoffInputs } from "../../puck/puckInputs";

@@ -7,7 +7,7 @@ import { cancelledCode, initialTask } from "../../view/taskState";
 import "../../puck/puckEvents";
 import { html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
-import type { FreeCoreDimension } from "../../../../shared/jobs/puck/coreSizing";
+import type { FreeCoreDimension } from "../../../../shared/jobs/puck/body/coreSizing";
 import { coreDimensions } from "../../puck/fittingTarget";
 import { fieldsetStyles, panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
