@@ -45,7 +45,7 @@ export async function runCases({ files, format, out }: CaseRunInput): Promise<nu
     output = begun.value;
   }
 
-  const done: NamedResults[] = [];
+  const done: NamedResults<CaseResults>[] = [];
   try {
     for (const { file, theCase } of cases) {
       done.push({ file, results: await runSteps(theCase, progress, files.length > 1 ? `${file}: ` : "") });
@@ -90,7 +90,7 @@ async function runSteps(theCase: Case, progress: ProgressLine, prefix: string): 
   }
 }
 
-function renderAll(done: readonly NamedResults[], format: OutputFormat): string {
+function renderAll(done: readonly NamedResults<CaseResults>[], format: OutputFormat): string {
   if (format === "json") return jsonText(done);
   const texts = done.map(({ file, results }) => ({ file, text: render(results, format) }));
   return format === "table" ? joinedTables(texts) : joinedCsv(texts);

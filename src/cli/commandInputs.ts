@@ -12,23 +12,23 @@ export interface CaseRunInput {
 }
 
 export interface HandoffInput {
-  /** "-" is standard input. */
-  readonly file: string;
+  /** At least one; "-" is standard input. */
+  readonly files: readonly string[];
   readonly puck: string;
   readonly folder: string;
   readonly isReplacing: boolean;
 }
 
 export interface SheetsInput {
-  /** "-" is standard input. */
-  readonly file: string;
+  /** At least one; "-" is standard input. */
+  readonly files: readonly string[];
   readonly folder: string;
   readonly isReplacing: boolean;
 }
 
 export interface TradeoffInput {
-  /** "-" is standard input. */
-  readonly file: string;
+  /** At least one; "-" is standard input. */
+  readonly files: readonly string[];
   readonly isJson: boolean;
   readonly out: string | null;
   readonly state: string | null;

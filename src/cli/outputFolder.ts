@@ -4,6 +4,7 @@ import { problem, type Result, success } from "../../shared/result";
 import { systemReason } from "./systemReason";
 
 export interface NamedContent {
+  /** Of a file in the folder, or by "/" in a folder of it. */
   readonly name: string;
   readonly content: string | Uint8Array;
 }
@@ -45,8 +46,12 @@ export function writeFolder(
     temporary = mkdtempSync(join(dirname(folder), `.${basename(folder)}.`));
     // A folder for temporary use is closed to others; this one becomes the user's own.
     chmodSync(temporary, 0o777 & ~process.umask());
-    for (const { name, content } of files) writeFileSync(join(temporary, name), content);
+    for (const { name, content } of files) {
+      mkdirSync(dirname(join(temporary, name)), { recursive: true });
+      writeFileSync(join(temporary, name), content);
+    }
     if (isThere) {
+      for (const { name } of files) mkdirSync(dirname(join(folder, name)), { recursive: true });
       for (const { name } of files) renameSync(join(temporary, name), join(folder, name));
     } else {
       renameSync(temporary, folder);

@@ -1,11 +1,10 @@
 import Papa from "papaparse";
-import type { CaseResults } from "../../shared/case/caseResults";
 
 /** The results of one of the files that were named. */
-export interface NamedResults {
+export interface NamedResults<Results extends object> {
   /** As it is shown. */
   readonly file: string;
-  readonly results: CaseResults;
+  readonly results: Results;
 }
 
 /** What was written of one of the files that were named. */
@@ -15,7 +14,7 @@ interface NamedText {
 }
 
 /** The document of one case; of several an array of documents, each with its file's name. */
-export function jsonText(done: readonly NamedResults[]): string {
+export function jsonText(done: readonly NamedResults<object>[]): string {
   const document = done.length === 1 ? done[0].results : done.map(({ file, results }) => ({ file, ...results }));
   return `${JSON.stringify(document, null, 2)}\n`;
 }

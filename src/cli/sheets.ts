@@ -1,4 +1,5 @@
 import { resolve } from "node:path";
+import { type CaseFiles, inCaseFolders } from "./caseFolders";
 import { endOnSignals, exitDone, refuse } from "./command";
 import type { SheetsInput } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
@@ -8,17 +9,22 @@ import { shownInputName } from "./standardInput";
 
 export async function runSheets(input: SheetsInput): Promise<number> {
   endOnSignals();
-  const shown = shownInputName(input.file);
-  const opened = await openNamedCase(input.file);
-  if (!opened.ok) return refuse(opened.problem.message);
-  const sheets = caseSheets(opened.value.theCase);
-  if (!sheets.ok) return refuse(`${shown}: ${sheets.problem.message}`);
-  const files = sheets.value;
-  if (files.length === 0) {
-    return refuse(`${shown}: has nothing to fill in; sheets need a tunnel test or a player trial`);
+  const cases: CaseFiles[] = [];
+  for (const file of input.files) {
+    const shown = shownInputName(file);
+    const opened = await openNamedCase(file);
+    if (!opened.ok) return refuse(opened.problem.message);
+    const sheets = caseSheets(opened.value.theCase);
+    if (!sheets.ok) return refuse(`${shown}: ${sheets.problem.message}`);
+    if (sheets.value.length === 0) {
+      return refuse(`${shown}: has nothing to fill in; sheets need a tunnel test or a player trial`);
+    }
+    cases.push({ file, made: sheets.value });
   }
-  const written = writeFolder(resolve(input.folder), input.folder, files, input.isReplacing);
+  const files = inCaseFolders(cases);
+  if (!files.ok) return refuse(files.problem.message);
+  const written = writeFolder(resolve(input.folder), input.folder, files.value, input.isReplacing);
   if (!written.ok) return refuse(written.problem.message);
-  process.stdout.write(`${files.map(({ name }) => name).join("\n")}\n`);
+  process.stdout.write(`${files.value.map(({ name }) => name).join("\n")}\n`);
   return exitDone;
 }

@@ -13,6 +13,9 @@ export interface OptionSpec {
   readonly needed?: true;
 }
 
+/** Files that one call takes: more are a slip of the shell. */
+const mostFiles = 1000;
+
 type Options = Readonly<Record<string, OptionSpec>>;
 
 /** What was given for each option: true or false for a switch, null for a value that was left out. */
@@ -33,8 +36,6 @@ export interface SubCommandSpec<O extends Options, Input> {
   readonly usage: string;
   readonly files: {
     readonly about: string;
-    /** How many it takes at most. */
-    readonly most: number;
     /** A file for messages and nothing else. */
     readonly example: string;
   };
@@ -108,9 +109,8 @@ function readArguments<O extends Options, Input>(
 function checkFiles({ name, files }: Pick<Explained, "name" | "files">, found: readonly string[], mayBeNone: boolean) {
   const hint = `for instance ${files.example} (wakewright ${name} --help tells more)`;
   if (found.length === 0 && !mayBeNone) return problem("arguments", `no case file was named; name one, ${hint}`);
-  if (found.length > files.most) {
-    const number = files.most === 1 ? "one" : `at most ${files.most}`;
-    return problem("arguments", `${found.length} case files were named; name ${number}, ${hint}`);
+  if (found.length > mostFiles) {
+    return problem("arguments", `${found.length} case files were named; name at most ${mostFiles}, ${hint}`);
   }
   if (found.filter((file) => file === "-").length > 1) {
     return problem("arguments", "standard input (-) was named twice; name it once");

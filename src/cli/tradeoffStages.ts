@@ -9,7 +9,6 @@ import {
   spreadMembers,
   type TradeoffRun,
 } from "../../shared/jobs/tradeoff/tradeoffRun";
-import type { ProgressLine } from "./progressLine";
 import type { ThreadPool } from "./threadPool";
 import type { TradeoffAnswer, TradeoffTask } from "./tradeoffMessages";
 
@@ -18,11 +17,14 @@ export type TradeoffPool = ThreadPool<TradeoffTask, TradeoffAnswer>;
 const standardMembers = 5;
 const standardMadeOff = 5e-4;
 
+/** Tells how far a stage is. */
+export type Told = (done: number, total: number, what: string) => void;
+
 /** Evaluates points until the run is finished. */
 export async function search(
   pool: TradeoffPool,
   first: TradeoffRun,
-  progress: ProgressLine,
+  told: Told,
   onChange: (run: TradeoffRun) => void,
   signal: AbortSignal,
 ): Promise<void> {
@@ -45,7 +47,7 @@ export async function search(
       onChange(run);
       const { done, total } = runCounts(run);
       const perPoint = (performance.now() - started) / Math.max(1, done - before);
-      progress.update(done, total, `searching, about ${timeText(perPoint * (total - done))} left`);
+      told(done, total, `searching, about ${timeText(perPoint * (total - done))} left`);
     },
     signal,
   );
@@ -57,7 +59,7 @@ export async function reportMembers(
   { tradeoff }: PuckCase,
   run: TradeoffRun,
   goals: Parameters<typeof spreadMembers>[1],
-  progress: ProgressLine,
+  told: Told,
   signal: AbortSignal,
 ) {
   const chosen = spreadMembers(frontOf(run), goals, tradeoff?.reportedMembers ?? standardMembers);
@@ -71,7 +73,7 @@ export async function reportMembers(
     tasks,
     (done) => {
       const left = ((performance.now() - started) / done) * (chosen.length - done);
-      progress.update(done, chosen.length, `working out members of the front, about ${timeText(left)} left`);
+      told(done, chosen.length, `working out members of the front, about ${timeText(left)} left`);
     },
     signal,
   );

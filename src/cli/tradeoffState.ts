@@ -9,7 +9,7 @@ import { problem, type Result, success } from "../../shared/result";
 import { caseFileText } from "./caseFile";
 import { beginOutputFile } from "./outputFile";
 
-const stateVersion = 1;
+const stateVersion = 2;
 
 const numbers = z.array(z.number());
 const evaluation = z.strictObject({
@@ -40,11 +40,14 @@ const run: z.ZodType<TradeoffRun> = z.discriminatedUnion("kind", [
     }),
   }),
 ]);
-const stateDocument = z.strictObject({
-  wakewrightTradeoffState: z.literal(stateVersion),
-  case: z.string(),
-  run,
-});
+const search = z.strictObject({ case: z.string(), run });
+const stateDocument = z.union([
+  z.strictObject({ wakewrightTradeoffState: z.literal(stateVersion), searches: z.array(search) }),
+  // Version 1 held one search.
+  search
+    .extend({ wakewrightTradeoffState: z.literal(1) })
+    .transform(({ case: fingerprint, run }) => ({ searches: [{ case: fingerprint, run }] })),
+]);
 
 /** Tells cases apart, so that a state is never carried on with another case or another version of the program. */
 export function caseFingerprint(document: unknown): string {
@@ -53,14 +56,16 @@ export function caseFingerprint(document: unknown): string {
     .digest("hex");
 }
 
-/** The saved run; null where there is no file yet. */
+/**
+ * The saved runs by the fingerprint of their case; none where there is no file yet.
+ * @param expected the design space of every case that is searched, by its fingerprint
+ */
 export function readState(
   path: string,
   shownName: string,
-  fingerprint: string,
-  expected: DesignSpace,
-): Result<TradeoffRun | null> {
-  if (!existsSync(path)) return success(null);
+  expected: ReadonlyMap<string, DesignSpace>,
+): Result<ReadonlyMap<string, TradeoffRun>> {
+  if (!existsSync(path)) return success(new Map());
   const text = caseFileText(path, shownName, "the state of a trade-off", 500_000_000);
   if (!text.ok) return problem("state", `--resume ${text.problem.message}`);
   const refuse = (reason: string) =>
@@ -68,23 +73,26 @@ export function readState(
   const json = parseJson(text.value);
   const parsed = stateDocument.safeParse(json.ok ? json.value : null);
   if (!parsed.success) return refuse("is not the state of a trade-off");
-  if (parsed.data.case !== fingerprint) return refuse("belongs to another case or another version of the program");
-  const saved = parsed.data.run;
-  const own = saved.kind === "points" ? saved.points.space : saved.search.offspring.space;
-  if (JSON.stringify(own) !== JSON.stringify(expected)) return refuse("has another design space");
-  return success(saved);
+  const runs = new Map<string, TradeoffRun>();
+  for (const { case: fingerprint, run: saved } of parsed.data.searches) {
+    const space = expected.get(fingerprint);
+    if (space === undefined) return refuse("belongs to another case or another version of the program");
+    const own = saved.kind === "points" ? saved.points.space : saved.search.offspring.space;
+    if (JSON.stringify(own) !== JSON.stringify(space)) return refuse("has another design space");
+    runs.set(fingerprint, saved);
+  }
+  return success(runs);
 }
 
-/** Writes the run; the file is replaced as a whole. */
+/** Writes the runs by the fingerprint of their case; the file is replaced as a whole. */
 export function writeState(
   path: string,
   shownName: string,
-  fingerprint: string,
-  current: TradeoffRun,
+  runs: ReadonlyMap<string, TradeoffRun>,
   forbidden: readonly string[],
 ): Result<null> {
   const file = beginOutputFile(path, shownName, forbidden, "--resume");
   if (!file.ok) return file;
-  const document = { wakewrightTradeoffState: stateVersion, case: fingerprint, run: current };
-  return file.value.commit(`${JSON.stringify(document)}\n`);
+  const searches = [...runs].map(([fingerprint, current]) => ({ case: fingerprint, run: current }));
+  return file.value.commit(`${JSON.stringify({ wakewrightTradeoffState: stateVersion, searches })}\n`);
 }

@@ -54,6 +54,22 @@ describe("the hand-off command", () => {
     expect(readdirSync(join(folder, "deep"))).toEqual(["gull"]);
   });
 
+  it("writes the same puck of several cases, each into a folder with the name of its file", async () => {
+    const other = join(folder, "other.json");
+    writeFileSync(other, JSON.stringify(puckCaseDocument({ baselines: [entryWith("Gull"), entryWith("Tern")] })));
+    const to = join(folder, "both");
+    const both = await run([path, other, "--puck", "Gull", "--to", to]);
+    expect([both.stderr, both.status]).toEqual(["", 0]);
+    const names = both.stdout.trimEnd().split("\n");
+    expect(names).toHaveLength(26);
+    for (const name of names) expect(statSync(join(to, name)).size).toBeGreaterThan(100);
+    expect(readdirSync(to).sort()).toEqual(["case", "other"]);
+
+    const missing = await run([path, other, "--puck", "Tern", "--to", join(folder, "none")]);
+    expect(missing.stderr).toMatch(/^--puck Tern: no puck of .*case\.json has this name/);
+    expect([missing.status, readdirSync(folder).includes("none")]).toEqual([2, false]);
+  });
+
   it.each([
     ["an unknown puck", () => ["--puck", "Tern", "--to", join(folder, "x")], /--puck Tern: .*must be one of "Gull"/],
     ["an unknown option", () => ["--force"], /--force.*the options are --puck NAME, --to FOLDER, --replace/],
@@ -81,6 +97,24 @@ describe("writeFolder(folder, shownName, files, isReplacing)", () => {
     expect(statSync(to).mode).toBe(statSync(join(folder, "own")).mode);
   });
 
+  it("takes files in folders of it, whether it is there or not, and leaves what stands beside them", () => {
+    const nested = [
+      { name: "one/a.txt", content: "1" },
+      { name: "two/a.txt", content: "2" },
+    ];
+    const to = join(folder, "nested");
+    expect(writeFolder(to, "TO", nested.slice(0, 1), false).ok).toBe(true);
+    writeFileSync(join(to, "one", "notes.txt"), "mine");
+    expect(writeFolder(to, "TO", nested, false)).toMatchObject({
+      ok: false,
+      problem: { message: expect.stringContaining("one/a.txt is there already") },
+    });
+    expect(readdirSync(to)).toEqual(["one"]);
+    expect(writeFolder(to, "TO", nested, true).ok).toBe(true);
+    expect(readFileSync(join(to, "two", "a.txt"), "utf8")).toBe("2");
+    expect(readdirSync(join(to, "one")).sort()).toEqual(["a.txt", "notes.txt"]);
+  });
+
   it("refuses a file in place of the folder, and a folder in place of a file", () => {
     mkdirSync(join(folder, "taken", "a.txt"), { recursive: true });
     const refusals = [writeFolder(path, "TO", files, true), writeFolder(join(folder, "taken"), "TO", files, true)];
@@ -96,7 +130,7 @@ describe("the arguments of hand-off", () => {
   it("of a file, a puck and a folder asks for a run", () => {
     expect(handoffCommand.read(["a.json", "--puck", "Gull", "--to", "b", "--replace"])).toEqual({
       ok: true,
-      value: { file: "a.json", puck: "Gull", folder: "b", isReplacing: true },
+      value: { files: ["a.json"], puck: "Gull", folder: "b", isReplacing: true },
     });
     expect(handoffCommand.read(["--help"])).toEqual({ ok: true, value: "help" });
     expect(handoffCommand.help).toContain("--to FOLDER");

@@ -2,8 +2,9 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it, vi } from "vitest";
+import { inCaseFolders } from "../../src/cli/caseFolders";
 import { sheetsCommand } from "../../src/cli/commands/sheets";
-import { startCommand } from "./caseCommand";
+import { projectFolder, startCommand } from "./caseCommand";
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -27,6 +28,29 @@ describe("the sheets command", () => {
     expect(again.stderr).toMatch(/is there already; give --replace/);
   });
 
+  it("gives each of several cases a folder of its own, one of them from standard input", async () => {
+    const to = join(folder, "several");
+    const tunnel = readFileSync(join(projectFolder, "cases/harbour-tunnel.json"), "utf8").replace(
+      '"harbour-tunnel-runs.csv"',
+      '"cases/harbour-tunnel-runs.csv"',
+    );
+    const end = await startCommand("sheets", ["cases/harbour-trial.json", "-", "--to", to], undefined, tunnel).end;
+    expect([end.stderr, end.status]).toEqual(["", 0]);
+    const names = end.stdout.trimEnd().split("\n");
+    expect(new Set(names.map((name) => name.split("/")[0]))).toEqual(new Set(["harbour-trial", "standard-input"]));
+    for (const name of names) expect(readFileSync(join(to, name), "utf8")).not.toBe("");
+  });
+
+  it("refuses cases that would go into the same folder, also where capitals are not told apart", () => {
+    const made = [{ name: "a.txt", content: "a" }];
+    const files = ["x/Trial.json", "y/trial.json"].map((file) => ({ file, made }));
+    expect(inCaseFolders(files)).toMatchObject({
+      ok: false,
+      problem: { message: expect.stringMatching(/^y\/trial\.json: .*same folder, trial, as x\/Trial\.json/) },
+    });
+    expect(inCaseFolders(files.slice(1))).toEqual({ ok: true, value: made });
+  });
+
   it("refuses a case without anything to fill in", async () => {
     const { status, stderr } = await startCommand("sheets", ["cases/cylinder-rough.json", "--to", folder]).end;
     expect(status).toBe(2);
@@ -42,7 +66,7 @@ describe("the sheets command", () => {
     expect(sheetsCommand.read(["a.json", "--to", "x", "--bare"])).toMatchObject({ ok: false });
     expect(sheetsCommand.read(["a.json", "--to", "x"])).toEqual({
       ok: true,
-      value: { file: "a.json", folder: "x", isReplacing: false },
+      value: { files: ["a.json"], folder: "x", isReplacing: false },
     });
   });
 });

@@ -7,7 +7,7 @@ import { tradeoffCommand } from "../../src/cli/commands/tradeoff";
 import { readState, writeState } from "../../src/cli/tradeoffState";
 import { caseWith } from "../case/caseDocuments";
 import { type PlainObject, puckCaseDocument, rules, wantedMass } from "../puck/puckDocuments";
-import { startCommand } from "./caseCommand";
+import { complaints, startCommand } from "./caseCommand";
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -81,6 +81,30 @@ describe("the trade-off command", () => {
     expect(JSON.parse(resumed.stdout)).toEqual(JSON.parse(straight.stdout));
   });
 
+  it("searches several cases, one of them from standard input, each as when it is alone, with one state", async () => {
+    const path = fileOf();
+    const wide = readFileSync(fileOf({ variables: [{ dimension: "diameterMetres", levels: 2 }] }), "utf8");
+    fileOf();
+    const state = join(folder, "state.json");
+    const args = [path, "-", "--json", "--resume", state];
+    const [both, alone] = await Promise.all([
+      startCommand("trade-off", args, undefined, wide).end,
+      run([path, "--json"]),
+    ]);
+    expect([complaints(both.stderr), both.status]).toEqual(["", 0]);
+    const documents: (TradeoffResults & { file: string })[] = JSON.parse(both.stdout);
+    const { file, ...first } = documents[0];
+    expect(file).toBe(path);
+    expect(first).toEqual(JSON.parse(alone.stdout));
+    expect(documents.map((document) => [document.file, document.evaluated])).toEqual([
+      [path, 3],
+      ["standard input", 2],
+    ]);
+    expect(JSON.parse(readFileSync(state, "utf8")).searches).toHaveLength(2);
+    const other = await run([path, "--resume", state]);
+    expect([other.status, other.stderr]).toEqual([2, expect.stringContaining("belongs to another case")]);
+  });
+
   it("says that no puck inside the rules was found, with status 1", async () => {
     const narrow = { ...rules, ranges: { ...rules.ranges, coverMetres: { from: 0.02 } } };
     const end = await run([fileOf({}, { rules: narrow })]);
@@ -115,7 +139,7 @@ describe("the arguments of trade-off", () => {
   it("of a file and its options asks for a run", () => {
     expect(tradeoffCommand.read(["a.json", "--json", "--out", "b", "--resume=c"])).toEqual({
       ok: true,
-      value: { file: "a.json", isJson: true, out: "b", state: "c" },
+      value: { files: ["a.json"], isJson: true, out: "b", state: "c" },
     });
     expect(tradeoffCommand.read(["-h"])).toEqual({ ok: true, value: "help" });
     expect(tradeoffCommand.help).toContain("--resume STATE");
@@ -123,7 +147,6 @@ describe("the arguments of trade-off", () => {
 
   it.each([
     [[], /no case file was named/],
-    [["a.json", "b.json"], /2 case files were named/],
     [["a.json", "--resume="], /--resume is empty/],
     [["a.json", "--out="], /--out is empty/],
   ])("of %j is a problem of one line", (args, message) => {
@@ -136,34 +159,45 @@ describe("the arguments of trade-off", () => {
 describe("the state of a trade-off", () => {
   const space = { variables: [{ key: "x", lowest: 0, highest: 1 }], goals: [{ key: "f", sense: "least" as const }] };
   const begun = { kind: "points" as const, points: { space, points: [[0.5]], evaluations: [null] } };
-  const read = (fingerprint = "one") => readState(join(folder, "state.json"), "STATE", fingerprint, space);
+  const path = () => join(folder, "state.json");
+  const read = (...cases: readonly string[]) =>
+    readState(path(), "STATE", new Map(cases.map((fingerprint) => [fingerprint, space])));
 
-  it("is read as it was written, and is null where there is none yet", () => {
-    expect(read()).toEqual({ ok: true, value: null });
-    expect(writeState(join(folder, "state.json"), "STATE", "one", begun, []).ok).toBe(true);
-    expect(read()).toEqual({ ok: true, value: begun });
+  it("is read as it was written, with a search for every case, and holds none where there is no file yet", () => {
+    expect(read("one")).toEqual({ ok: true, value: new Map() });
+    const runs = new Map([
+      ["one", begun],
+      ["two", { ...begun, points: { ...begun.points, points: [[0.25]] } }],
+    ]);
+    expect(writeState(path(), "STATE", runs, []).ok).toBe(true);
+    expect(read("one", "two", "three")).toEqual({ ok: true, value: runs });
     expect(readdirSync(folder)).toEqual(["state.json"]);
   });
 
+  it("of version 1, which held one search, is read too", () => {
+    writeFileSync(path(), JSON.stringify({ wakewrightTradeoffState: 1, case: "one", run: begun }));
+    expect(read("one")).toEqual({ ok: true, value: new Map([["one", begun]]) });
+  });
+
   it.each([
-    ["something else", "{}", "one", /is not the state of a trade-off/],
-    ["no JSON", "state", "one", /is not the state of a trade-off/],
-    ["another case", null, "two", /belongs to another case or another version/],
-  ])("is refused when it is of %s", (_what, content, fingerprint, message) => {
-    writeState(join(folder, "state.json"), "STATE", "one", begun, []);
-    if (content !== null) writeFileSync(join(folder, "state.json"), content);
-    const result = read(fingerprint);
+    ["something else", "{}", ["one"], /is not the state of a trade-off/],
+    ["no JSON", "state", ["one"], /is not the state of a trade-off/],
+    ["another case", null, ["two"], /belongs to another case or another version/],
+  ])("is refused when it is of %s", (_what, content, cases, message) => {
+    writeState(path(), "STATE", new Map([["one", begun]]), []);
+    if (content !== null) writeFileSync(path(), content);
+    const result = read(...cases);
     if (result.ok) throw new Error("was accepted");
     expect(result.problem.message).toMatch(message);
     expect(result.problem.message).toMatch(/^--resume STATE: .*remove this one to begin anew$/);
   });
 
-  it("never replaces the case file", () => {
-    const path = join(folder, "case.json");
-    writeFileSync(path, "{}");
-    const written = writeState(path, "STATE", "one", begun, [path]);
+  it("never replaces a case file", () => {
+    const own = join(folder, "case.json");
+    writeFileSync(own, "{}");
+    const written = writeState(own, "STATE", new Map([["one", begun]]), [own]);
     expect(written.ok ? "" : written.problem.message).toMatch(/^--resume STATE: is the case file itself/);
-    expect(readFileSync(path, "utf8")).toBe("{}");
+    expect(readFileSync(own, "utf8")).toBe("{}");
   });
 });
 

@@ -65,6 +65,9 @@ describe("every sub-command", () => {
       expect(read(words.slice(2))).toMatchObject({ ok: true });
       expect(help).toMatch(/Exit status: 0 done; .*2 unusable input/s);
       expect(help.split("\n").filter((line) => line.length > 120)).toEqual([]);
+      expect(help).toContain(`\n  wakewright ${name} FILE... `);
+      expect(help).toMatch(/- for\s+standard input/);
+      expect(read([...words.slice(2), "another.json", "-"])).toMatchObject({ ok: true });
       expect(read(["--help"])).toEqual({ ok: true, value: "help" });
       expect(read([])).toMatchObject({
         ok: false,

@@ -5,7 +5,7 @@ import type { Evaluation } from "./designSpace";
 import type { PuckGoal, PuckVariable } from "./puckEvaluation";
 import type { TradeoffMember } from "./tradeoffMember";
 import { frontOf, runCounts, type TradeoffRun } from "./tradeoffRun";
-import type { plannedSearch } from "./tradeoffSearch";
+import type { TradeoffPlan } from "./tradeoffSearch";
 
 export const tradeoffResultsVersion = 1;
 
@@ -36,7 +36,7 @@ export interface TradeoffResults {
 export function tradeoffResults(
   about: { readonly title: string; readonly note: string | null },
   theCase: PuckCase,
-  plan: Extract<ReturnType<typeof plannedSearch>, { readonly ok: true }>["value"],
+  plan: TradeoffPlan,
   run: TradeoffRun,
   members: readonly TradeoffMember[],
   problems: readonly string[],

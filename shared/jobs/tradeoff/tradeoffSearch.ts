@@ -37,6 +37,9 @@ export interface TradeoffSearch {
   readonly candidate: (values: readonly number[]) => Result<PuckCandidate>;
 }
 
+/** What is known of a trade-off before anything is solved. */
+export type TradeoffPlan = Pick<TradeoffSearch, "search" | "space" | "template">;
+
 /**
  * The search of a case's trade-off: bounds from the file cut to the rules' own, the core sized for the wanted mass, the
  * drag index from solved sections against the first baseline, averaged over turbulences and index speeds.
@@ -76,7 +79,7 @@ export function tradeoffSearch(theCase: PuckCase): Result<TradeoffSearch> {
 }
 
 /** The space of a case's trade-off, without solving anything; every fault names its key. */
-export function plannedSearch(theCase: PuckCase): Result<Pick<TradeoffSearch, "search" | "space" | "template">> {
+export function plannedSearch(theCase: PuckCase): Result<TradeoffPlan> {
   const { tradeoff, rules, massTarget, setting, pucks } = theCase;
   if (tradeoff === null) return problem("tradeoff", "puck.tradeoff is missing; the case must describe a trade-off");
   const template = pucks.find(({ spec }) => spec.name === tradeoff.template) ?? pucks[0];

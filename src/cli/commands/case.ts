@@ -15,8 +15,6 @@ const csvOptions = Object.keys(jobOptions) as CsvOption[];
 
 export type CaseInput = { readonly wants: "schema" } | CaseRunInput;
 
-const mostFiles = 1000;
-
 export const caseCommand = subCommand({
   name: "case",
   about: "Runs case files: drag, base pressure, separation and Strouhal number of their sections.",
@@ -24,7 +22,6 @@ export const caseCommand = subCommand({
   files: {
     about:
       "a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json);\n- for standard input; several are run one after the other",
-    most: mostFiles,
     example: "cases/cylinder-smooth.json",
   },
   options: {

@@ -4,11 +4,11 @@ import { subCommand } from "../subCommand";
 
 export const handoffCommand = subCommand({
   name: "hand-off",
-  about: "Writes what the workshop and a flow computation need of one puck of a case.",
-  usage: "FILE --puck NAME --to FOLDER [--replace]",
+  about: "Writes what the workshop and a flow computation need of one puck, of one case or of several.",
+  usage: "FILE... --puck NAME --to FOLDER [--replace]",
   files: {
-    about: "a case file with a puck, for instance cases/harbour-league-candidates.json; - for standard input",
-    most: 1,
+    about:
+      "a case file with a puck, for instance cases/harbour-league-candidates.json; - for standard input;\nof several the same puck is written, each into a folder of its own",
     example: "cases/harbour-league-candidates.json",
   },
   options: {
@@ -16,13 +16,14 @@ export const handoffCommand = subCommand({
       value: "NAME",
       needed: true,
       must: "the name of a puck of the case",
-      about: "the puck, by its name in the case",
+      about: "the puck, by its name in the case; with several files each must have it",
     },
     to: {
       value: "FOLDER",
       needed: true,
       must: "the folder that the files go to",
-      about: "where the files go; the folder is made when it is missing",
+      about:
+        "where the files go; the folder is made when it is missing; of several cases each has a folder in\nit with the name of its file",
     },
     replace: { about: "replace files that are there already" },
   },
@@ -32,7 +33,7 @@ computations of both sections, a dimensioned drawing (SVG), and a text to read f
 only when it is complete.
 Exit status: 0 done; 2 unusable input; 70 fault in the program; 130 interrupted.
 A screening design proves neither safety nor compliance; lead belongs to licensed practice under local rules.`,
-  understand: ([file], { puck, to, replace }) =>
-    success<HandoffInput>({ file, puck, folder: to, isReplacing: replace }),
+  understand: (files, { puck, to, replace }) =>
+    success<HandoffInput>({ files, puck, folder: to, isReplacing: replace }),
   run: async (input) => (await import("../handoff")).runHandoff(input),
 });

@@ -5,15 +5,17 @@ import { subCommand } from "../subCommand";
 export const tradeoffCommand = subCommand({
   name: "trade-off",
   about: "Searches the free dimensions of a puck for less drag and what else the case's trade-off asks for.",
-  usage: "FILE [--json] [--out PATH] [--resume STATE]",
+  usage: "FILE... [--json] [--out PATH] [--resume STATE]",
   files: {
     about:
-      "a case file with a puck and a trade-off, for instance cases/harbour-league-tradeoff.json; - for\nstandard input",
-    most: 1,
+      "a case file with a puck and a trade-off, for instance cases/harbour-league-tradeoff.json; - for\nstandard input; several are searched one after the other",
     example: "cases/harbour-league-tradeoff.json",
   },
   options: {
-    json: { about: "one JSON document instead of the table" },
+    json: {
+      about:
+        'one JSON document instead of the table; of several files an array of such documents, in their\norder, each with its name under "file"',
+    },
     out: {
       value: "PATH",
       must: "the path of a file",
@@ -22,7 +24,8 @@ export const tradeoffCommand = subCommand({
     resume: {
       value: "STATE",
       must: "the path of a file",
-      about: "keep the state of the search in STATE and go on from it when it is there",
+      about:
+        "keep the state of the search in STATE and go on from it when it is there; of several files STATE\nholds all searches",
     },
   },
   examples: ["trade-off cases/harbour-league-tradeoff.json --json --out front.json --resume search-state.json"],
@@ -31,6 +34,6 @@ with the same answer.
 Exit status: 0 done; 1 no puck inside the rules was found, or a member of the front failed; 2 unusable input; 70 fault
 in the program; 130 interrupted.
 Results are screening estimates: they prove neither safety nor compliance.`,
-  understand: ([file], { json, out, resume }) => success<TradeoffInput>({ file, isJson: json, out, state: resume }),
+  understand: (files, { json, out, resume }) => success<TradeoffInput>({ files, isJson: json, out, state: resume }),
   run: async (input) => (await import("../tradeoff")).runTradeoff(input),
 });
