@@ -10,11 +10,11 @@ const shared = resolve(import.meta.dirname, "../../shared");
 
 /**
  * Folders and files whose numbers decide a drag coefficient, its state or its band. Not among them: fluids, which are
- * published equations of state, published curves, and `whole`, which no result uses yet.
+ * published equations of state, and published curves.
  */
 const physics = [
   ...readdirSync(join(shared, "engine"), { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && !["constants", "fluid", "reference", "whole"].includes(entry.name))
+    .filter((entry) => entry.isDirectory() && !["constants", "fluid", "reference"].includes(entry.name))
     .map((entry) => `engine/${entry.name}`),
   ...["faceOnFlow", "faceOnDrag", "edgeOnDrag", "endRelief", "profileStrip", "solvedSections", "sectionDrag"].map(
     (file) => `jobs/puck/drag/${file}.ts`,

@@ -5,6 +5,7 @@ import { SHORT_BODY_NUMBERS } from "./shortBodyNumbers";
 import { SOLVER_NUMBERS } from "./solverNumbers";
 import { TRUST_NUMBERS } from "./trustNumbers";
 import { WAKE_NUMBERS } from "./wakeNumbers";
+import { WHOLE_NUMBERS } from "./wholeNumbers";
 
 /**
  * Every number that was fitted, chosen or remembered, with what it rests on. Formulas read their numbers from the files
@@ -19,6 +20,7 @@ export const LEDGER = {
   ...SOLVER_NUMBERS,
   ...TRUST_NUMBERS,
   ...SHORT_BODY_NUMBERS,
+  ...WHOLE_NUMBERS,
 };
 
 export type LedgerKey = keyof typeof LEDGER;

@@ -3,7 +3,7 @@ import type { SectionNodes } from "../geometry/sectionNodes";
 
 /** How positions on the contour lie to the stream, all in D: outward across it and along it. */
 export interface SideOutline {
-  readonly nodes: SectionNodes;
+  readonly nodes: Pick<SectionNodes, "x" | "y">;
   /** Cosine and sine of the incidence / D, with the sign of the lower side. */
   readonly cosine: number;
   readonly sine: number;

@@ -23,7 +23,7 @@ export interface SurfaceLine {
 }
 
 /** Radius of the ring on which lines start, and the step along them, over the body's radius. */
-const START_RADIUS = 0.02;
+export const START_RADIUS = 0.02;
 const STEP = 0.01;
 
 /**
@@ -42,6 +42,9 @@ export function surfaceLines(
 ): SurfaceLine[] {
   return angles.map((angle) => surfaceLine(shape, field, stagnation, angle, reach));
 }
+
+/** Cosine of a start angle below which a line counts as in the plane of stream and axis. */
+const IN_PLANE = 1e-9;
 
 interface Motion {
   readonly vx: number;
@@ -73,6 +76,7 @@ function surfaceLine(
   ];
   let here = startPoint(shape, stagnation, angle);
   let motion = motionAt(shape, field, here);
+  const inPlane = Math.abs(Math.cos(angle)) < IN_PLANE;
   let logSpacingSpeed = 0;
   const startSpeed = motion.speed;
   for (let i = 0; i < count; i++) {
@@ -86,6 +90,8 @@ function surfaceLine(
     const midway = motionAt(shape, field, half);
     logSpacingSpeed += (midway.divergence * step) / Math.max(midway.speed, 1e-9);
     here = onSurface(shape, moved(here, unit(midway), step));
+    // Lines in the plane of stream and axis part from their neighbours exponentially: rounding must not push them off.
+    if (inPlane) here[1] = 0;
     motion = motionAt(shape, field, here);
   }
   // The speed grows from 0 at the stagnation point with the slope that it has here.

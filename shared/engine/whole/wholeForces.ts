@@ -32,41 +32,73 @@ export function pressureMap(wake: WholeWake, cap = Number.NEGATIVE_INFINITY): Fl
  * @param suctionCap lowest Cp ahead of the line where the edge's suction is lost; none when the flow follows the edge
  */
 export function wholeForces(wake: WholeWake, suctionCap: number | null = null): WholeForces {
-  const full = integrate(wake, pressureMap(wake));
+  const { lost, ...full } = forcesWithCaps(wake, suctionCap === null ? [] : [suctionCap]);
   if (suctionCap === null) return { ...full, lostSuctionDrag: 0 };
-  const capped = integrate(wake, pressureMap(wake, suctionCap));
+  const [{ drag, lift, moment }] = lost;
   return {
-    ...capped,
-    forebodyDrag: full.forebodyDrag,
-    lostSuctionDrag: capped.pressureDrag - full.pressureDrag,
+    ...full,
+    pressureDrag: full.pressureDrag + drag,
+    lostSuctionDrag: drag,
+    lift: full.lift + lift,
+    moment: full.moment + moment,
   };
 }
 
-function integrate(wake: WholeWake, Cp: Float64Array): Omit<WholeForces, "lostSuctionDrag"> {
+/** What a cap of the suction changes. */
+export interface LostSuction {
+  readonly drag: number;
+  readonly lift: number;
+  readonly moment: number;
+}
+
+/** Forces with all suction kept, and what each of several caps changes, in one pass over the surface. */
+export function forcesWithCaps(
+  wake: WholeWake,
+  caps: readonly number[],
+): Omit<WholeForces, "lostSuctionDrag"> & { readonly lost: readonly LostSuction[] } {
   const { grid } = wake;
   const { flow, tilt, columns, area, normalDownstream, cos, frontalArea, shape } = grid;
   const { r, z, tangentR, tangentZ, count, radius } = flow.panels;
   const [ct, st] = [Math.cos(tilt), Math.sin(tilt)];
   const base = 1 - wake.speedRatio ** 2;
+  const square = speedSquares(wake.field, wake);
   let [pressureDrag, baseDrag, lift, moment] = [0, 0, 0, 0];
+  const lost = caps.map(() => ({ drag: 0, lift: 0, moment: 0 }));
   for (let i = 0; i < count; i++) {
     for (let j = 0; j < columns; j++) {
       const at = i * columns + j;
       const c = cos[columns + j];
       const [nx, nz] = [tangentZ[i] * c, -tangentR[i]];
-      const force = -Cp[at] * area[at];
+      const across = nz * ct - nx * st;
+      const turning = (z[i] - shape.centre) * nx - r[i] * c * nz;
+      const wet = wettedShare(wake, at);
+      const Cp = 1 - square[at];
+      const force = -(wet * Cp + (1 - wet) * base) * area[at];
       pressureDrag += force * normalDownstream[at];
-      baseDrag -= (1 - wettedShare(wake, at)) * base * area[at] * normalDownstream[at];
-      lift += force * (nz * ct - nx * st);
-      moment += force * ((z[i] - shape.centre) * nx - r[i] * c * nz);
+      baseDrag -= (1 - wet) * base * area[at] * normalDownstream[at];
+      lift += force * across;
+      moment += force * turning;
+      for (let n = 0; n < caps.length; n++) {
+        if (!(Cp < caps[n])) continue;
+        const less = -wet * (caps[n] - Cp) * area[at];
+        lost[n].drag += less * normalDownstream[at];
+        lost[n].lift += less * across;
+        lost[n].moment += less * turning;
+      }
     }
   }
+  const scale = 1 / frontalArea;
   return {
-    pressureDrag: pressureDrag / frontalArea,
-    baseDrag: baseDrag / frontalArea,
-    forebodyDrag: (pressureDrag - baseDrag) / frontalArea,
-    lift: lift / frontalArea,
-    moment: moment / frontalArea / (2 * radius),
+    pressureDrag: pressureDrag * scale,
+    baseDrag: baseDrag * scale,
+    forebodyDrag: (pressureDrag - baseDrag) * scale,
+    lift: lift * scale,
+    moment: (moment * scale) / (2 * radius),
+    lost: lost.map((each) => ({
+      drag: each.drag * scale,
+      lift: each.lift * scale,
+      moment: (each.moment * scale) / (2 * radius),
+    })),
   };
 }
 

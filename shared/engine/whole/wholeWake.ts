@@ -31,6 +31,17 @@ const DIRECTION_PASSES = 6;
 const RIDGE = 1e-3;
 export const standardTerms = 4;
 
+/** What unit outflows behind a separation line do, whatever the base pressure. */
+export interface WakeResponses {
+  readonly grid: StreamGrid;
+  readonly line: SeparationLine;
+  readonly ahead: Float64Array;
+  readonly stream: PotentialHarmonics;
+  readonly responses: readonly PotentialHarmonics[];
+  /** Velocity / U of the stream and of each outflow at the points of the line. */
+  readonly velocities: PointVelocities;
+}
+
 /**
  * The wake of a body: on each cut plane through the stream axis the surface behind separation blows
  * a_0 sin^2(pi xi / 2) + sin^2(pi xi) (a_1 f_1(psi) + ...), xi the share of the way to the rear point, and the amplitudes
@@ -47,6 +58,11 @@ export function wholeWake(
   speedRatio: number,
   terms = standardTerms,
 ): WholeWake {
+  return wakeOf(wakeResponses(grid, line, terms), speedRatio);
+}
+
+/** The costly part of {@link wholeWake}: one serves every base pressure. */
+export function wakeResponses(grid: StreamGrid, line: SeparationLine, terms = standardTerms): WakeResponses {
   const { flow, tilt, shape } = grid;
   const { ahead, share } = alongCuts(grid, line);
   const functions = crossFunctions(terms, tilt !== 0);
@@ -65,15 +81,23 @@ export function wholeWake(
   });
   const fields = [stream, ...responses].map((potential) => surfaceField(flow.panels, potential));
   const velocities = fields.map((field) => points.map((point) => velocityAt(flow.panels, field, point)));
+  return { grid, line, ahead, stream, responses, velocities };
+}
+
+/** The wake of a base pressure from the responses of its line. @param speedRatio k = sqrt(1 - Cpb), above 0 */
+export function wakeOf(
+  { grid, line, ahead, stream, responses, velocities }: WakeResponses,
+  speedRatio: number,
+): WholeWake {
   const amplitudes = matchSpeed(velocities, speedRatio);
-  const speeds = points.map((_, i) => Math.hypot(...combined(velocities, amplitudes, i)));
+  const speeds = velocities[0].map((_, i) => Math.hypot(...combined(velocities, amplitudes, i)));
   const potential = responses.reduce((sum, response, j) => addPotential(sum, response, amplitudes[j]), stream);
   return {
     grid,
     line,
     speedRatio,
     potential,
-    field: surfaceField(flow.panels, potential),
+    field: surfaceField(grid.flow.panels, potential),
     amplitudes,
     fit: [Math.min(...speeds) / speedRatio, Math.max(...speeds) / speedRatio],
     ahead,
