@@ -17,7 +17,8 @@ export interface Bounds {
   readonly unit: string;
 }
 
-function boundsText(bounds: Bounds): string {
+/** For messages, for instance "above 0 and at most 50 m". */
+export function boundsText(bounds: Bounds): string {
   const lower = bounds.above === undefined ? `from ${bounds.from}` : `above ${bounds.above}`;
   const upper = bounds.above === undefined ? `to ${bounds.to}` : `and at most ${bounds.to}`;
   return `${lower} ${upper}${bounds.unit === "" ? "" : ` ${bounds.unit}`}`;

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import type { UncertainRange } from "../statistics/uncertainRange";
-import { type Bounds, quantity, spacings, strictRecord } from "./quantity";
+import { type Bounds, boundsText, quantity, spacings, strictRecord } from "./quantity";
 
 /** How an uncertain quantity stands in a file: a number where it is known, else {from, to, spacing}. */
 export type UncertainRangeDocument = number | { from: number; to: number; spacing?: "linear" | "log" | undefined };
@@ -17,14 +17,23 @@ export function uncertainQuantity(description: string, bounds: Bounds) {
       .describe('Equal steps ("linear", the default) or equal ratios ("log") are as likely; log needs from above 0'),
   }).superRefine(({ from, to, spacing }, context) => {
     if (to < from) {
-      context.addIssue({ code: "custom", path: ["to"], message: `it must be at least from, ${from}`, input: to });
+      context.addIssue({
+        code: "custom",
+        path: ["to"],
+        message: `it is ${to}; it must be at least from, ${from}`,
+        input: to,
+      });
     }
     if (spacing === "log" && !(from > 0)) {
-      context.addIssue({ code: "custom", path: ["from"], message: "it must be above 0 in a log range", input: from });
+      context.addIssue({
+        code: "custom",
+        path: ["from"],
+        message: `it is ${from}; it must be above 0 in a log range`,
+        input: from,
+      });
     }
   });
-  const lower = bounds.above === undefined ? `from ${bounds.from}` : `above ${bounds.above}`;
-  const rule = `it must be a number ${lower} to ${bounds.to}${bounds.unit === "" ? "" : ` ${bounds.unit}`}, or a range {from, to, spacing} of such numbers`;
+  const rule = `it must be a number ${boundsText(bounds)}, or a range {from, to, spacing} of such numbers`;
   return z
     .union([end, range], { error: rule })
     .describe(`${description}: a number where it is known, or a range of which every value is as likely`);

@@ -34,7 +34,12 @@ const engineFloors = [
 ];
 
 /** shared/jobs, from the lowest floor. */
-const jobFloors = [["puck", "trial", "compare"], ["tradeoff", "handoff", "tunnel"], ["evidence"]];
+const jobFloors = [
+  ["puck", "trial", "compare"],
+  ["tradeoff", "handoff", "tunnel", "durability", "cost"],
+  ["evidence"],
+  ["choice"],
+];
 
 const pattern = (folder: string, rooms: readonly string[]) =>
   `^${folder}/(${rooms.map((room) => (room.endsWith(".ts") ? room : `${room}/`)).join("|")})`;

@@ -72,9 +72,7 @@ export function stiffeningIntegrals(pair: CoatedPair): StiffeningIntegrals {
  * @returns u to that depth plus ln(u), which is smooth
  */
 export function lineDepthSmooth(poissonRatio: number): (u: number) => number {
-  const weighted = waves.map(
-    (s, k) => (weights[k] * (bondedLayerCompliance(s, poissonRatio) - 1 + Math.exp(-s))) / s,
-  );
+  const weighted = waves.map((s, k) => (weights[k] * (bondedLayerCompliance(s, poissonRatio) - 1 + Math.exp(-s))) / s);
   return (u) => {
     let total = Math.log1p(u * u) / 2;
     for (let k = 0; k < waves.length; k++) total += weighted[k] * Math.cos(waves[k] * u);

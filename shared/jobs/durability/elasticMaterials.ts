@@ -19,13 +19,7 @@ function entry(name: string, from: number, to: number, poissonRatio: number, sou
 export const elasticMaterials: readonly ElasticMaterial[] = [
   entry("lead", 14e9, 18e9, 0.44, "CRC Handbook of Chemistry and Physics, 16 GPa (from memory)"),
   entry("brass", 96e9, 110e9, 0.34, "Gere, Mechanics of Materials, 5th ed. (2001), table H-2 (from memory)"),
-  entry(
-    "stainless steel",
-    190e9,
-    210e9,
-    0.29,
-    "Gere, Mechanics of Materials, 5th ed. (2001), table H-2 (from memory)",
-  ),
+  entry("stainless steel", 190e9, 210e9, 0.29, "Gere, Mechanics of Materials, 5th ed. (2001), table H-2 (from memory)"),
   entry("tungsten compound", 5e9, 25e9, 0.35, "filled thermoplastics, makers' data sheets (from memory)"),
   entry("acetal", 2.4e9, 3.2e9, 0.35, "acetal copolymer by ISO 527, makers' data sheets (from memory)"),
   entry(

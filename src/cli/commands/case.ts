@@ -10,6 +10,7 @@ const jobOptions = {
   tunnel: "the reduced runs of a tunnel test, one line per speed and direction",
   trial: "the rankings of a player trial, one line per activity and puck",
   measurements: "the measured points against the prediction, one line per point",
+  durability: "impacts and wear of the pucks, one line per puck and figure",
 } as const satisfies Record<CsvOption, string>;
 const csvOptions = Object.keys(jobOptions) as CsvOption[];
 
@@ -18,7 +19,8 @@ export type CaseInput = { readonly wants: "schema" } | CaseRunInput;
 export const caseCommand = subCommand({
   name: "case",
   about: "Runs case files: drag, base pressure, separation and Strouhal number of their sections.",
-  usage: "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements]] [--out PATH]",
+  usage:
+    "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements | --durability]] [--out PATH]",
   files: {
     about:
       "a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json);\n- for standard input; several are run one after the other",
@@ -38,6 +40,7 @@ export const caseCommand = subCommand({
     tunnel: { about: `with --csv: ${jobOptions.tunnel}` },
     trial: { about: `with --csv: ${jobOptions.trial}` },
     measurements: { about: `with --csv: ${jobOptions.measurements}` },
+    durability: { about: `with --csv: ${jobOptions.durability}` },
     out: {
       value: "PATH",
       must: "the path of a file",
