@@ -100,6 +100,23 @@ describe("traceStreamline", () => {
     expect(line[line.length - 2]).toBeGreaterThan(4.9);
   });
 
+  it("ends at each side of the box, whose edge belongs to it: a straight stream from the middle at steps of 1/2", () => {
+    const none = new Float64Array(panels);
+    for (const [incidence, x, y] of [
+      [0, 1, 0],
+      [Math.PI / 2, 0, 1],
+      [Math.PI, -1, 0],
+      [-Math.PI / 2, 0, -1],
+    ]) {
+      const stream: SurfaceFlow = { surfaceVelocity: none, outflow: none, incidence };
+      const line = traceStreamline(circle, stream, [0, 0], [-2, -3, 4, 5], 0.5, 1000);
+      const room = x > 0 ? 4 : y > 0 ? 5 : x < 0 ? 2 : 3;
+      expect(line.length).toBe(2 * (1 + 2 * room));
+      expect(line[line.length - 2]).toBeCloseTo(room * x, 12);
+      expect(line[line.length - 1]).toBeCloseTo(room * y, 12);
+    }
+  });
+
   it("stops after the number of steps allowed", () => {
     expect(traceStreamline(circle, flow, [-4, 0.9], [-5, -5, 5, 5], 0.05, 7).length).toBe(16);
   });

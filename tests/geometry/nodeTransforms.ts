@@ -42,6 +42,18 @@ export function rotateNodes(nodes: SectionNodes, angle: number): SectionNodes {
   };
 }
 
+/** The nodes moved along x and y, m. */
+export function moveNodes(nodes: SectionNodes, alongX: number, alongY: number): SectionNodes {
+  const [x, y] = nodes.centroid;
+  return {
+    ...nodes,
+    x: nodes.x.map((value) => value + alongX),
+    y: nodes.y.map((value) => value + alongY),
+    centroid: [x + alongX, y + alongY],
+    mirrorSymmetric: nodes.mirrorSymmetric && alongY === 0,
+  };
+}
+
 /** The nodes with every length multiplied by a factor above 0 about the origin. */
 export function scaleNodes(nodes: SectionNodes, factor: number): SectionNodes {
   if (!(factor > 0 && factor < Number.POSITIVE_INFINITY)) {

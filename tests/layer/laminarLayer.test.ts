@@ -61,6 +61,23 @@ describe("laminar layer by the momentum and energy integrals: exact layers", () 
     }
   });
 
+  it("closes outside the table of similar layers as at its ends, without a jump there", () => {
+    const closed = (energyShape: number) => {
+      const out = new Float64Array(3);
+      similarClosure(energyShape, out);
+      return [...out];
+    };
+    for (const [end, inside, outside] of [
+      [1.6375, 1.6375 - 1e-9, 1.7],
+      [1.515, 1.515 + 1e-12, 1.4],
+    ]) {
+      closed(end).forEach((value, i) => {
+        expect(Math.abs(value - closed(inside)[i])).toBeLessThan(1e-4);
+      });
+      expect(closed(outside)).toEqual(closed(end));
+    }
+  });
+
   it("Howarth 1938: theta within 1 %, H within 4 % at every station before x/L = 0.11", () => {
     const { x, layer } = fromLeadingEdge((at) => 1 - at, 0.125);
     for (const station of howarthStations) {

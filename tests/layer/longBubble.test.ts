@@ -30,6 +30,11 @@ describe("longBubble on a blunt plate", () => {
     expect(bubble.length).toBeLessThan(6);
   });
 
+  it("has all of the plate's side to come back on: its ten thicknesses less the rounding of both corners", () => {
+    expect(bubble.side).toBeGreaterThan(10 - 3 * 0.01);
+    expect(bubble.side).toBeLessThan(10);
+  });
+
   it("has a pressure coefficient of -0.5 to -0.9 (Cherry, Hillier & Latour 1984: about -0.75 under its front half, from memory)", () => {
     const pressure = 1 - bubble.speed ** 2;
     expect(pressure).toBeGreaterThan(-0.9);

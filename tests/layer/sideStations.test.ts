@@ -57,6 +57,19 @@ describe("sideStations on a circle in attached flow", () => {
     for (const panels of [100, 200, 400]) expect(Math.abs(degreesOf(panels) - fine)).toBeLessThan(0.3);
   });
 
+  it("have the stagnation point's gradient 4 U/D wherever it lies between the nodes, to 1e-5 (fourth order)", () => {
+    for (const turn of [0.004, 0.0157, 0.029]) {
+      const speed = attachedSpeed(circle, turn);
+      const stagnation = (turn / (2 * Math.PI)) * count;
+      for (const [side, end] of [
+        ["lower", 72],
+        ["upper", count - 72],
+      ] as const) {
+        expect(sideStations(circle, speed, side, stagnation, end, 1, 0.08).gradient[0]).toBeCloseTo(4, 5);
+      }
+    }
+  });
+
   it("are the same on the upper side of the mirrored flow", () => {
     const upper = sideStations(
       circle,

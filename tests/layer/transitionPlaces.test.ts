@@ -44,6 +44,24 @@ describe("attachedTransition by roughness on a plate", () => {
   });
 });
 
+describe("attachedTransition in the step in which the layer separates", () => {
+  it("takes the thickness as growing to that of separation, not to the next station's", () => {
+    const plate = plateStations(21);
+    // theta sqrt(Re) is 0.1 (i + 1) at station i, and 1.5 where the layer leaves at 10.4: 1.3 half way from station 10.
+    const thickness = plate.laminar.thickness.map((_, i) => 0.1 * (i + 1));
+    const laminar = { ...plate.laminar, thickness, separation: 10.4, separationThickness: 1.5 };
+    const reynolds = 1e6;
+    const found = attachedTransition(
+      { ...plate, laminar },
+      { reynolds, sandGrainRoughnessRatio: 0, turbulenceIntensity: 0.001 },
+      [],
+      CALIBRATED,
+      () => 1.3 * Math.sqrt(reynolds),
+    );
+    expect(found?.station).toBeCloseTo(10.2, 3);
+  });
+});
+
 describe("attachedTransition where the speed changes", () => {
   const arcOf = (count: number) => {
     const stations = circleStations(140, count);

@@ -76,6 +76,20 @@ describe("lag-entrainment march on a smooth plate", () => {
   });
 });
 
+describe("the place where a turbulent layer leaves a straight wall", () => {
+  it("moves with the friction that it leaves at, never in steps", () => {
+    const slowing = { ...plateStations(201) };
+    const speed = slowing.arc.map((s) => 1 - 0.5 * s);
+    const stations = { ...slowing, speed, gradient: speed.map(() => -0.5) };
+    const start = { arc: 0, momentumThickness: 1e-3, stress: null };
+    const places = Array.from(
+      { length: 40 },
+      (_, i) => marchTurbulent(stations, 1e6, 0, start, 1e-3 * (1 + 1e-3 * i)).separationArc ?? Number.NaN,
+    );
+    for (let i = 1; i < places.length; i++) expect(places[i]).toBeLessThan(places[i - 1]);
+  });
+});
+
 /** A layer of a plate of unit length by Head's method, under an edge speed over its arc. */
 function headPlate(speedAt: (s: number) => number = () => 1, count = 2001) {
   const plate = plateStations(count);
