@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Meridian, polyline } from "../../shared/jobs/puck/body/meridian";
 import { revolve, sectionArea, sweptSurface } from "../../shared/jobs/puck/body/solidFigures";
-import { trigonometricMoment } from "../../shared/jobs/puck/drag/trigonometricMoment";
+import { trigonometricMoment } from "../../shared/jobs/puck/body/trigonometricMoment";
 
 /** Relative closeness to 1e-12, with the numbers in the message. */
 function expectClose(value: number, expected: number, tolerance = 1e-12) {

@@ -87,6 +87,7 @@ const pastPublicList = jobFloors.flat().map(
 export default {
   forbidden: [
     { name: "circle of files", severity: "error", from: {}, to: { circular: true } },
+    { name: "circle of folders", severity: "error", scope: "folder", from: {}, to: { circular: true } },
     {
       name: "shared upward",
       severity: "error",

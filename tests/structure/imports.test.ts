@@ -78,6 +78,17 @@ describe("imports, by dependency-cruiser with the rules of importRules.ts", () =
     expect(found.join("\n")).toContain("circle of files: shared/numerics/planted/one.ts");
   });
 
+  test("a planted circle of folders without a circle of files is found, also of types alone", async () => {
+    const [one, two] = ["src/app/plantedOne", "src/app/plantedTwo"];
+    plant(`${one}/first.ts`, 'import type { Second } from "../plantedTwo/second";\nexport type First = Second;\n');
+    plant(`${two}/second.ts`, "export type Second = 1;\n");
+    plant(`${two}/third.ts`, 'import type { Fourth } from "../plantedOne/fourth";\nexport type Third = Fourth;\n');
+    plant(`${one}/fourth.ts`, "export type Fourth = 1;\n");
+    const found = broken(await cruised([one, two], project)).join("\n");
+    expect(found).toContain(`circle of folders: ${one} -> ${two}`);
+    expect(found).not.toContain("circle of files");
+  });
+
   test("planted imports past a job's public list and past the engine's front are found, also of a type alone", async () => {
     const folder = "shared/jobs/tunnel/planted";
     plant("shared/jobs/puck/puckSpec.ts", "export type PuckSpec = 1;\n");

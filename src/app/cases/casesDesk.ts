@@ -4,7 +4,7 @@ import { recentCases, removeSavedCase, saveCase, savedCases } from "../files/sto
 import type { StoredCase } from "../files/storedCase";
 import { closeDialog } from "../store/pageState";
 import { type ViewName, viewNames } from "../store/viewNames";
-import { loadedParts } from "../view/viewRegistry";
+import { loadedParts } from "../views/viewRegistry";
 import { openCase } from "./openCase";
 import { caseToSave, rememberOpened, saveShownCase, viewsToSave } from "./savedCase";
 import { presentScreenHash } from "./screenContent";

@@ -7,7 +7,7 @@ import { caseRun } from "../section/sectionStores";
 import { tell } from "../store/notices";
 import { pageState } from "../store/pageState";
 import { type ViewName, viewTexts } from "../store/viewNames";
-import { loadPart, viewsOf } from "../view/viewRegistry";
+import { loadPart, viewsOf } from "../views/viewRegistry";
 import { caseObject, rememberOpened } from "./savedCase";
 
 /**

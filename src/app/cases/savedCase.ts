@@ -9,7 +9,7 @@ import { workbench } from "../section/workbench";
 import { openedCase } from "../store/openedCase";
 import { pageState } from "../store/pageState";
 import type { ViewName } from "../store/viewNames";
-import { loadedParts, ownKeys, viewsOf } from "../view/viewRegistry";
+import { loadedParts, ownKeys, viewsOf } from "../views/viewRegistry";
 
 /** A JSON object, or null for any other text. */
 export function caseObject(text: string): CaseObject | null {

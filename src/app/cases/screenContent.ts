@@ -2,7 +2,7 @@ import type { Result } from "../../../shared/result";
 import { type ScreenContent, screenHash } from "../files/screenLink";
 import { pageState } from "../store/pageState";
 import { type ViewName, viewNames, viewTexts } from "../store/viewNames";
-import { loadedParts, loadPart } from "../view/viewRegistry";
+import { loadedParts, loadPart } from "../views/viewRegistry";
 
 /** A link's hash for the screen as it is: every view that was opened is in it, or the shown one alone when they are too much. */
 export async function presentScreenHash(): Promise<Result<string>> {

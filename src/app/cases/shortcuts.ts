@@ -1,5 +1,5 @@
 import { pageState } from "../store/pageState";
-import { loadedParts } from "../view/viewRegistry";
+import { loadedParts } from "../views/viewRegistry";
 
 /** Undo and redo of the shown view by the usual keys, except where text is being typed: there they belong to the text. */
 export function listenForShortcuts(): void {

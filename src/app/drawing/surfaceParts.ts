@@ -1,4 +1,5 @@
 import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
+import { isSealed } from "../../../shared/engine/section/sealedSide";
 import type { SectionState, SideSolution } from "../../../shared/engine/solution";
 import { arcPolyline, pointAtArc, wrapArc } from "./contourArc";
 
@@ -14,11 +15,6 @@ export interface SurfaceMark {
   readonly kind: "stagnation" | "transition" | "separation" | "reattachment";
   readonly side: "upper" | "lower" | "front";
   readonly point: readonly [number, number];
-}
-
-/** True of the side on which a section lies on a floor: no water passes, so it has no layer and does not separate. */
-export function isSealed({ layer }: SideSolution): boolean {
-  return layer.arc.length === 0;
 }
 
 const kinds = ["laminar", "bubble", "turbulent"] as const;

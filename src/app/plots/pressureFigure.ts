@@ -1,6 +1,6 @@
 import type { Data } from "plotly.js-dist-min";
+import { isSealed } from "../../../shared/engine/section/sealedSide";
 import type { SectionState } from "../../../shared/engine/solution";
-import { isSealed } from "../drawing/surfaceParts";
 import { type Palette, seriesStyle } from "../style/palette";
 import { shortNumber } from "./curveRow";
 import { figureLayout, type PlotFigure } from "./plotFigure";

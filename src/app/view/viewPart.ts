@@ -11,9 +11,9 @@ export interface ViewLook {
 /**
  * What a view does for the page as a whole. A view offers itself in four places, each one line:
  *
- * 1. its name and button text in `store/pageState.ts` (`ViewName`, `viewTexts`);
+ * 1. its name and button text in `store/viewNames.ts`;
  * 2. its element in `components/app/laterViews.ts`, a `ViewElement`;
- * 3. its case keys and its part, loaded when they are first needed, in `view/viewRegistry.ts`;
+ * 3. its case keys and its part, loaded when they are first needed, in `views/viewRegistry.ts`;
  * 4. the part itself: a record given to `defineView`, in the view's own folder, built on the view's bench.
  *
  * The page then does the rest: undo and redo by button and key, the dialog Cases (save, open, recent), the link, and

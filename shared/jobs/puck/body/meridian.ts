@@ -1,4 +1,4 @@
-import { trigonometricMoment } from "../drag/trigonometricMoment";
+import { trigonometricMoment } from "./trigonometricMoment";
 
 /**
  * Half section of a body of revolution: a closed walk in the half-plane r >= 0 (distance from the axis, m) and z (along

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import type { Problem } from "../../../../shared/result";
-import { chooseCaseFile } from "../../files/chooseCaseFile";
+import { chooseCaseFile } from "../../cases/chooseCaseFile";
 import { demoCases, loadDemoCase } from "../../files/demoCases";
 import { type CaseRun, noCase } from "../../section/caseRun";
 import { panelStyles } from "../../style/panelStyles";

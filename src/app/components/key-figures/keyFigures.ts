@@ -1,7 +1,7 @@
+import { isSealed } from "../../../../shared/engine/section/sealedSide";
 import type { SectionState, SideSolution } from "../../../../shared/engine/solution";
 import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
 import { carriedFigure } from "../../compare/carriedFigures";
-import { isSealed } from "../../drawing/surfaceParts";
 import { shortNumber } from "../../plots/curveRow";
 import type { closures } from "../../reference/closures";
 import { risingState, type Solved } from "../../section/solved";

@@ -1,4 +1,4 @@
-import { isSealed } from "../../drawing/surfaceParts";
+import { isSealed } from "../../../../shared/engine/section/sealedSide";
 import { shortNumber } from "../../plots/curveRow";
 import { type Pin, risingState, type Solved } from "../../section/solved";
 import { shedsRegularly } from "../key-figures/shedsRegularly";

@@ -1,4 +1,4 @@
-import { chooseCaseFile } from "../../files/chooseCaseFile";
+import { chooseCaseFile } from "../../cases/chooseCaseFile";
 import { emit } from "../../view/emit";
 import { problemList } from "../fault-list/faultList";
 import "../../puck/puckEvents";

@@ -27,12 +27,12 @@ import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../info-mark/info-mark";
 import "../puck-sizing/puck-sizing";
 import "../quantity-field/quantity-field";
-import { puckRulesStyles } from "./puck-rules.styles";
+import { puckFormStyles } from "../../style/puckFormStyles";
 
 /** Rules, making tolerances, what they say of the candidate, and the core for a wanted mass. Sends `puck-change` and `puck-job`. */
 @customElement("ww-puck-rules")
 export class PuckRules extends LitElement {
-  static override styles = [controlStyles, panelStyles, fieldsetStyles, puckRulesStyles];
+  static override styles = [controlStyles, panelStyles, fieldsetStyles, puckFormStyles];
 
   @property({ attribute: false }) inputs: PuckInputs = demoPuck;
   /** What is known of the pucks. */

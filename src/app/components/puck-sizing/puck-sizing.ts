@@ -10,8 +10,8 @@ import { customElement, property } from "lit/decorators.js";
 import type { FreeCoreDimension } from "../../../../shared/jobs/puck/body/coreSizing";
 import { coreDimensions } from "../../puck/fittingTarget";
 import { fieldsetStyles, panelStyles } from "../../style/panelStyles";
+import { puckFormStyles } from "../../style/puckFormStyles";
 import { controlStyles } from "../../style/sharedStyles";
-import { puckRulesStyles } from "../puck-rules/puck-rules.styles";
 import type { QuantityChange } from "../quantity-field/quantity-field";
 import "../quantity-field/quantity-field";
 
@@ -25,7 +25,7 @@ const coreDimensionLabels: Readonly<Record<FreeCoreDimension, string>> = {
 /** The core that gives the candidate a wanted mass. Sends `puck-change` and `puck-job`. */
 @customElement("ww-puck-sizing")
 export class PuckSizing extends LitElement {
-  static override styles = [controlStyles, panelStyles, fieldsetStyles, puckRulesStyles];
+  static override styles = [controlStyles, panelStyles, fieldsetStyles, puckFormStyles];
 
   @property({ attribute: false }) inputs: PuckInputs = demoPuck;
   @property({ attribute: false }) sizing: PuckAnswers["sizing"] = initialTask;

@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { pageState } from "../store/pageState";
-import type { ViewLook, ViewPart } from "./viewPart";
+import type { ViewLook, ViewPart } from "../view/viewPart";
 import { loadedParts } from "./viewRegistry";
 
 /** Ties a component to the part of the view that is shown: the host updates when what the masthead shows of it changes. */

@@ -1,7 +1,7 @@
 import { sectionView } from "../section/sectionView";
 import { Notifier } from "../store/notifier";
 import { type ViewName, viewNames } from "../store/viewNames";
-import type { ViewPart } from "./viewPart";
+import type { ViewPart } from "../view/viewPart";
 
 /** A view whose program is loaded when it is first asked for. */
 interface LaterPart {

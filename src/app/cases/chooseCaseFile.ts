@@ -1,5 +1,5 @@
 import { largestCaseBytes } from "../../../shared/document/limits";
-import "../cases/caseEvents";
+import "./caseEvents";
 import { emit } from "../view/emit";
 
 /** Answers a choice in a file field, which is emptied so that the same file can be chosen again. Sends `case-file` or `case-refused`. */

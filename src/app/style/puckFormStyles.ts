@@ -1,6 +1,7 @@
 import { css } from "lit";
 
-export const puckRulesStyles = css`
+/** Rules and sizing of the puck: fields in columns, a verdict, messages and a file to choose. */
+export const puckFormStyles = css`
   fieldset {
     grid-template-columns: repeat(auto-fit, minmax(min(18rem, 100%), 1fr));
     gap: 0.3rem 1.4rem;
