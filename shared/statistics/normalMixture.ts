@@ -56,7 +56,7 @@ export function widened(mixture: NormalMixture, deviation: (component: number) =
 }
 
 /**
- * Continuous ranked probability score of a mixture for what came: the integral of (distribution - step)^2, 0 is best.
+ * Continuous ranked probability score of a mixture for what came: the integral of (distribution - step)^2, 0 is expected.
  * Source: Gneiting & Raftery (2007), J. Am. Stat. Assoc. 102, 359; of mixtures Grimit et al. (2006), Q. J. R. Meteorol.
  * Soc. 132, 2925.
  */

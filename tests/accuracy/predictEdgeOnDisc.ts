@@ -31,7 +31,7 @@ export function predictEdgeOnDisc(
   const missing = sections.find(({ value }) => value === null);
   if (missing !== undefined) return notPredicted(missing.note ?? "no state");
   const [plan, ...profile] = sections.map(({ value, regime }): SectionDrag => {
-    return { low: value!, best: value!, high: value!, regime };
+    return { low: value!, expected: value!, high: value!, regime };
   });
   const rimRadius = thickness / 2;
   const drag = edgeOnDrag(
@@ -41,5 +41,5 @@ export function predictEdgeOnDisc(
     1,
   );
   if (!drag.ok) return notPredicted(drag.problem.message);
-  return { ...predicted(drag.value.dragArea.best / thickness), note };
+  return { ...predicted(drag.value.dragArea.expected / thickness), note };
 }

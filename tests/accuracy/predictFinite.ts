@@ -24,18 +24,18 @@ export function predictFinite(
         return notPredicted(`endless cylinder: ${section?.note ?? "no state"}`);
       }
       return {
-        value: section.value * endRelief(quantity.lengthToDiameter, section.regime).best,
+        value: section.value * endRelief(quantity.lengthToDiameter, section.regime).expected,
         regime: section.regime,
         note: tableNote,
       };
     case "crossFlowLengthFactor": {
       const regime = quantity.reynolds < crisisReynolds ? "subcritical" : "supercritical";
-      return { ...predicted(endRelief(quantity.lengthToDiameter, regime).best), note: tableNote };
+      return { ...predicted(endRelief(quantity.lengthToDiameter, regime).expected), note: tableNote };
     }
     case "axialCylinderDrag": {
       const drag = faceOnDrag(sharpCylinder(quantity.lengthToDiameter));
       if (!drag.ok) return notPredicted(drag.problem.message);
-      return { ...predicted(drag.value.dragCoefficient.best), note: axialNote };
+      return { ...predicted(drag.value.dragCoefficient.expected), note: axialNote };
     }
   }
 }

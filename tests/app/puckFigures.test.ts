@@ -12,8 +12,8 @@ import { unitChoices } from "../../src/app/units/units";
 const [metresPerSecond, kilometresPerHour] = unitChoices.speed;
 const metres = unitChoices.length.find(({ key }) => key === "m")!;
 
-function row(speed: number, orientation: PuckDragRow["orientation"], best: number): PuckDragRow {
-  const band = (value: number) => ({ low: 0.5 * value, best: value, high: 2 * value });
+function row(speed: number, orientation: PuckDragRow["orientation"], expected: number): PuckDragRow {
+  const band = (value: number) => ({ low: 0.5 * value, expected: value, high: 2 * value });
   return {
     turbulencePercent: 1,
     speedMetresPerSecond: speed,
@@ -21,11 +21,11 @@ function row(speed: number, orientation: PuckDragRow["orientation"], best: numbe
     tiltDegrees: null,
     floorGapMetres: null,
     reynoldsOnDiameter: 9.4e4 * speed,
-    dragAreaSquareMetres: band(best),
-    dragCoefficient: band(best / 2e-3),
+    dragAreaSquareMetres: band(expected),
+    dragCoefficient: band(expected / 2e-3),
     referenceArea: "frontal area edge-on",
     referenceAreaSquareMetres: 2e-3,
-    dragNewtons: band(500 * speed ** 2 * best),
+    dragNewtons: band(500 * speed ** 2 * expected),
     liftAreaSquareMetres: null,
     applicability: "solved sections with published end relief",
   };
@@ -100,7 +100,7 @@ describe("puckMotionFigure(input, palette)", () => {
     marks: [],
     ended: "rest",
     energyResidual: 0,
-    curves: { best: curve(1), leastResistance: curve(2), mostResistance: curve(0.5) },
+    curves: { expected: curve(1), leastResistance: curve(2), mostResistance: curve(0.5) },
   } as const;
   const input = {
     pucks: [{ name: "A", motions: [motion] }],
@@ -112,7 +112,7 @@ describe("puckMotionFigure(input, palette)", () => {
     speedUnit: metresPerSecond,
   } as const;
 
-  test("the line is the run with the best values; the band runs along the least and back along the most resistance", () => {
+  test("the line is the run with the expected values; the band runs along the least and back along the most resistance", () => {
     const [band, line] = puckMotionFigure(input, lightPalette).data.map(asScatter);
     expect(Array.from(line.x ?? [])).toEqual([0, 0.5, 1]);
     expect(Array.from(line.y ?? [])).toEqual([2, 1, 0]);
@@ -123,14 +123,14 @@ describe("puckMotionFigure(input, palette)", () => {
     const figure = puckMotionFigure({ ...input, view: "path" }, lightPalette);
     expect(Array.from(asScatter(figure.data[1]).x ?? [])).toEqual([0, 1, 1.5]);
     expect(figure.table.rows.map(([, run]) => run)).toEqual([
-      ...Array(3).fill("best values"),
+      ...Array(3).fill("expected values"),
       ...Array(3).fill("least resistance"),
       ...Array(3).fill("most resistance"),
     ]);
   });
 
   test("of several slides the named one is drawn, and the title says which; a puck without it is left out", () => {
-    const other = { ...motion, name: "hard slide", curves: { ...motion.curves, best: curve(4) } };
+    const other = { ...motion, name: "hard slide", curves: { ...motion.curves, expected: curve(4) } };
     const pucks = [{ name: "A", motions: [motion, other] }];
     const figure = puckMotionFigure({ ...input, pucks, name: "hard slide" }, lightPalette);
     expect(Array.from(asScatter(figure.data[1]).x ?? [])).toEqual([0, 2, 4]);

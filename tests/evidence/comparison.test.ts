@@ -104,7 +104,7 @@ describe("measuredSection(...).predict(settings, ...)", () => {
   it("scales drag of free ends by the end relief of the regime, its band included", () => {
     const relief = endRelief(2, "subcritical");
     const [endless, short] = [at({}), at({ lengthToWidth: 2 })];
-    expect(short.dragCoefficient).toBeCloseTo(endless.dragCoefficient * relief.best, 12);
+    expect(short.dragCoefficient).toBeCloseTo(endless.dragCoefficient * relief.expected, 12);
     expect(short.low).toBeCloseTo(endless.low * relief.low, 12);
     expect(short.high).toBeCloseTo(endless.high * relief.high, 12);
   });

@@ -35,7 +35,7 @@ describe("measuredPuck({ spec, figures, attitude }).predict", () => {
     for (const [i, { dragCoefficient: band }] of planned.points.entries()) {
       const { dragCoefficient, low, high } = predicted[i]!;
       for (const [own, other] of [
-        [dragCoefficient, band.best],
+        [dragCoefficient, band.expected],
         [low, band.low],
         [high, band.high],
       ]) {
@@ -57,7 +57,7 @@ describe("measuredPuck({ spec, figures, attitude }).predict", () => {
     });
   });
 
-  it("without bands gives the best value alone", () => {
+  it("without bands gives the expected value alone", () => {
     for (const point of held("edgeOn").predict(quietSettings, rising([1e5, 3e5]), false)) {
       expect(point!.low).toBe(point!.dragCoefficient);
       expect(point!.high).toBe(point!.dragCoefficient);
@@ -77,7 +77,7 @@ describe("measuredPuck({ spec, figures, attitude }).predict", () => {
     const sharp: PuckSpec = { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0 } };
     const measured = sharpCylinderDrag(0.375);
     const points = [5e4, 1e5, 2e5].map((reynolds) =>
-      bareMeasuredPoint(reynolds, measured.best, (measured.high - measured.best) / 2),
+      bareMeasuredPoint(reynolds, measured.expected, (measured.high - measured.expected) / 2),
     );
     const comparison = compareSet(held("faceOn", sharp), setOf(points));
     expect(comparison).toMatchObject({ comparedCount: 3, exceedingCount: 0, beyondOneCount: 0 });

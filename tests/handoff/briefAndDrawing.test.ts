@@ -19,7 +19,7 @@ const input: CfdBriefInput = {
   friction: { kind: "flatPlate", length: 0.08 },
   separationAngles: [1.4, 1.4],
   strouhal: 0.2,
-  expectedDrag: { low: 1.1, best: 1.2, high: 1.3 },
+  expectedDrag: { low: 1.1, expected: 1.2, high: 1.3 },
   dragAreaName: "width times span",
 };
 

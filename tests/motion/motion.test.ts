@@ -27,7 +27,7 @@ const crisis = tabulatedSectionDrag(
     [2, 0.0014],
     [3, 0.0004],
     [8, 0.0006],
-  ].map(([reynolds, best]) => ({ reynolds, low: 0.8 * best, best, high: 1.2 * best, regime: null })),
+  ].map(([reynolds, expected]) => ({ reynolds, low: 0.8 * expected, expected, high: 1.2 * expected, regime: null })),
 );
 
 describe("slideToRest(body, dragArea, friction, speed, sampling)", () => {
@@ -65,7 +65,9 @@ describe("slideToRest(body, dragArea, friction, speed, sampling)", () => {
         fc.double({ min: 0.1, max: 8, noNaN: true }),
         fc.double({ min: 0, max: 0.5, noNaN: true }),
         (speed, friction) => {
-          const run = unwrap(slideToRest(body, (v) => crisis(v).best, friction, speed, { duration: 10, samples: 3 }));
+          const run = unwrap(
+            slideToRest(body, (v) => crisis(v).expected, friction, speed, { duration: 10, samples: 3 }),
+          );
           expect(run.energy.relativeResidual).toBeLessThan(1e-6);
         },
       ),
@@ -81,12 +83,12 @@ describe("slideToRest(body, dragArea, friction, speed, sampling)", () => {
   });
 
   it("carries bands through: more resistance, less way", () => {
-    const mu = { low: 0.15, best: 0.22, high: 0.3 };
+    const mu = { low: 0.15, expected: 0.22, high: 0.3 };
     const runs = unwrap(
       bandedMotion((end) => slideToRest(body, (v) => crisis(v)[end], mu[end], 4, { duration: 20, samples: 5 })),
     );
-    expect(runs.mostResistance.distance[4]).toBeLessThan(runs.best.distance[4]);
-    expect(runs.best.distance[4]).toBeLessThan(runs.leastResistance.distance[4]);
+    expect(runs.mostResistance.distance[4]).toBeLessThan(runs.expected.distance[4]);
+    expect(runs.expected.distance[4]).toBeLessThan(runs.leastResistance.distance[4]);
   });
 
   it("refuses a floating puck, a negative friction and a speed that is not a number", () => {
@@ -125,7 +127,7 @@ describe("terminalSpeeds(weight, density, dragArea)", () => {
   });
 
   it("a drag crisis gives three, the lowest being where a puck sinking from rest ends", () => {
-    const drag = (v: number) => crisis(v).best;
+    const drag = (v: number) => crisis(v).expected;
     const weight = 0.5 * 996.5 * 0.0012 * 2.1 ** 2;
     const speeds = terminalSpeeds(weight, 996.5, drag);
     expect(speeds).toHaveLength(3);
@@ -160,10 +162,10 @@ describe("flickThroughWater(body, attitude, start, sampling)", () => {
 
   it("balances energy to 1e-6 in both attitudes", () => {
     const forceAreas = (v: number, tilt: number) => ({
-      tangential: crisis(v).best * Math.cos(tilt) ** 2,
+      tangential: crisis(v).expected * Math.cos(tilt) ** 2,
       normal: (0.0055 * (4 + Math.PI) * Math.sin(tilt)) / (4 + Math.PI * Math.sin(tilt)),
     });
-    const path = { kind: "edgeAlongPath", dragArea: (v: number) => crisis(v).best } as const;
+    const path = { kind: "edgeAlongPath", dragArea: (v: number) => crisis(v).expected } as const;
     for (const attitude of [path, { kind: "fixed", pitch: 0.1, forceAreas } as const]) {
       const run = unwrap(flickThroughWater(body, attitude, start, sampling));
       expect(run.trajectory.energy.relativeResidual).toBeLessThan(1e-6);

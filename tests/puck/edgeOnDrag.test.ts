@@ -6,7 +6,7 @@ import { unwrap } from "./examplePuck";
 
 const level =
   (Cd: number): SectionDragCurve =>
-  () => ({ low: 0.9 * Cd, best: Cd, high: 1.1 * Cd, regime: "subcritical" });
+  () => ({ low: 0.9 * Cd, expected: Cd, high: 1.1 * Cd, regime: "subcritical" });
 const nu = 0.855e-6;
 
 describe("endRelief(lengthOverWidth, regime)", () => {
@@ -23,26 +23,26 @@ describe("endRelief(lengthOverWidth, regime)", () => {
       for (const published of [white, book]) {
         expect(relief.low).toBeLessThanOrEqual(published + 1e-12);
         expect(relief.high).toBeGreaterThanOrEqual(published - 1e-12);
-        expect(Math.abs(relief.best / published - 1)).toBeLessThan(0.1);
+        expect(Math.abs(relief.expected / published - 1)).toBeLessThan(0.1);
       }
     },
   );
 
   it("is weaker above the crisis than below it, for any length", () => {
     for (const ratio of [0.2, 0.375, 1, 2, 5, 20, 80]) {
-      expect(endRelief(ratio, "supercritical").best).toBeGreaterThan(endRelief(ratio, "subcritical").best);
+      expect(endRelief(ratio, "supercritical").expected).toBeGreaterThan(endRelief(ratio, "subcritical").expected);
     }
   });
 
-  it("keeps low <= best <= high and falls as the body gets shorter", () => {
+  it("keeps low <= expected <= high and falls as the body gets shorter", () => {
     for (const regime of ["subcritical", "critical", "supercritical"] as const) {
       let last = 0;
       for (let ratio = 0.05; ratio < 200; ratio *= 1.3) {
         const relief = endRelief(ratio, regime);
-        expect(relief.low).toBeLessThanOrEqual(relief.best);
-        expect(relief.best).toBeLessThanOrEqual(relief.high);
-        expect(relief.best).toBeGreaterThanOrEqual(last - 1e-12);
-        last = relief.best;
+        expect(relief.low).toBeLessThanOrEqual(relief.expected);
+        expect(relief.expected).toBeLessThanOrEqual(relief.high);
+        expect(relief.expected).toBeGreaterThanOrEqual(last - 1e-12);
+        last = relief.expected;
       }
     }
   });
@@ -55,7 +55,7 @@ describe("edgeOnDrag(shape, sections, speed, viscosity)", () => {
   it("a cylinder as long as wide has the measured 0.64 (White, table 7.3, from memory), within the band and 8 %", () => {
     const drag = unwrap(edgeOnDrag({ diameter: 0.05, thickness: 0.05, frontalArea: 0.0025 }, sections, 1, nu));
     expect(drag.planShare).toBe(1);
-    expect(Math.abs(drag.dragCoefficient.best / 0.64 - 1)).toBeLessThan(0.08);
+    expect(Math.abs(drag.dragCoefficient.expected / 0.64 - 1)).toBeLessThan(0.08);
     expect(drag.dragCoefficient.low).toBeLessThan(0.64);
     expect(drag.dragCoefficient.high).toBeGreaterThan(0.64);
   });
@@ -64,27 +64,29 @@ describe("edgeOnDrag(shape, sections, speed, viscosity)", () => {
     const drag = unwrap(edgeOnDrag(shape, sections, 2, nu));
     expect(drag.referenceAreaName).toBe("frontal area edge-on");
     expect(drag.notes).toContain(endReliefCaution);
-    expect(drag.dragArea.best).toBeCloseTo(drag.dragCoefficient.best * 0.0024, 15);
-    expect(drag.dragCoefficient.low).toBeLessThan(Math.min(drag.planEstimate.best, drag.profileEstimate.best));
-    expect(drag.dragCoefficient.high).toBeGreaterThan(Math.max(drag.planEstimate.best, drag.profileEstimate.best));
+    expect(drag.dragArea.expected).toBeCloseTo(drag.dragCoefficient.expected * 0.0024, 15);
+    expect(drag.dragCoefficient.low).toBeLessThan(Math.min(drag.planEstimate.expected, drag.profileEstimate.expected));
+    expect(drag.dragCoefficient.high).toBeGreaterThan(
+      Math.max(drag.planEstimate.expected, drag.profileEstimate.expected),
+    );
   });
 
   it("equal strips integrate to their own coefficient, and a chord-proportional one to pi/4 of it", () => {
     const even = unwrap(edgeOnDrag(shape, sections, 2, nu));
-    expect(even.profileEstimate.best).toBeCloseTo(0.7 * endRelief(8 / 3, "subcritical").best, 12);
+    expect(even.profileEstimate.expected).toBeCloseTo(0.7 * endRelief(8 / 3, "subcritical").expected, 12);
     const proportional = [
       { chordRatio: 1e-9, drag: level(1e-9) },
       { chordRatio: 1, drag: level(1) },
     ];
     const graded = unwrap(edgeOnDrag(shape, { ...sections, profile: proportional }, 2, nu));
-    expect(graded.profileEstimate.best).toBeCloseTo((Math.PI / 4) * endRelief(8 / 3, "subcritical").best, 6);
+    expect(graded.profileEstimate.expected).toBeCloseTo((Math.PI / 4) * endRelief(8 / 3, "subcritical").expected, 6);
   });
 
   it("asks each section at its own Reynolds number: diameter for the plan, thickness for the profile", () => {
     const seen: number[] = [];
     const spy: SectionDragCurve = (Re) => {
       seen.push(Re);
-      return { low: 1, best: 1, high: 1, regime: null };
+      return { low: 1, expected: 1, high: 1, regime: null };
     };
     unwrap(edgeOnDrag(shape, { plan: spy, profile: [{ chordRatio: 1, drag: spy }] }, 2, nu));
     expect(seen[0]).toBeCloseTo((2 * 0.08) / nu, 6);
@@ -94,31 +96,32 @@ describe("edgeOnDrag(shape, sections, speed, viscosity)", () => {
   it("standing on the floor it is half of a body twice as long: the plan has less end relief", () => {
     const open = unwrap(edgeOnDrag(shape, sections, 2, nu));
     const floor = unwrap(edgeOnDrag(shape, sections, 2, nu, { kind: "floor", gap: 0 }));
-    expect(floor.planEstimate.best).toBeCloseTo(1.2 * endRelief(0.75, "subcritical").best, 12);
-    expect(floor.planEstimate.best).toBeGreaterThan(open.planEstimate.best);
+    expect(floor.planEstimate.expected).toBeCloseTo(1.2 * endRelief(0.75, "subcritical").expected, 12);
+    expect(floor.planEstimate.expected).toBeGreaterThan(open.planEstimate.expected);
     expect(floor.notes.join(" ")).toContain("outside, do not rely on it");
     expect(open.notes.join(" ")).not.toContain("floor");
   });
 
   it("half a thickness above the floor the plan has the end relief of open water, in between less", () => {
     const open = unwrap(edgeOnDrag(shape, sections, 2, nu));
-    const plan = (gap: number) => unwrap(edgeOnDrag(shape, sections, 2, nu, { kind: "floor", gap })).planEstimate.best;
-    expect(plan(0.015)).toBeCloseTo(open.planEstimate.best, 12);
-    expect(plan(0.0075)).toBeCloseTo(1.2 * endRelief(0.375 * 1.5, "subcritical").best, 12);
+    const plan = (gap: number) =>
+      unwrap(edgeOnDrag(shape, sections, 2, nu, { kind: "floor", gap })).planEstimate.expected;
+    expect(plan(0.015)).toBeCloseTo(open.planEstimate.expected, 12);
+    expect(plan(0.0075)).toBeCloseTo(1.2 * endRelief(0.375 * 1.5, "subcritical").expected, 12);
     expect(plan(0)).toBeGreaterThan(plan(0.0075));
   });
 
   it("each end of a band that holds two states has the end relief of its own state's regime", () => {
     const two: SectionDragCurve = () => ({
       low: 0.3,
-      best: 1.2,
+      expected: 1.2,
       high: 1.2,
       regime: "subcritical",
       lowRegime: "supercritical",
     });
     const drag = unwrap(edgeOnDrag(shape, { ...sections, plan: two }, 2, nu));
     expect(drag.planEstimate.low).toBeCloseTo(0.3 * endRelief(0.375, "supercritical").low, 12);
-    expect(drag.planEstimate.best).toBeCloseTo(1.2 * endRelief(0.375, "subcritical").best, 12);
+    expect(drag.planEstimate.expected).toBeCloseTo(1.2 * endRelief(0.375, "subcritical").expected, 12);
   });
 
   it("refuses a speed of 0 and chords that do not rise", () => {
@@ -129,14 +132,20 @@ describe("edgeOnDrag(shape, sections, speed, viscosity)", () => {
 });
 
 describe("tabulatedSectionDrag(points)", () => {
-  const point = (reynolds: number, best: number) => ({ reynolds, low: best, best, high: best, regime: null });
+  const point = (reynolds: number, expected: number) => ({
+    reynolds,
+    low: expected,
+    expected,
+    high: expected,
+    regime: null,
+  });
 
   it("meets its points, is linear in log Re between them and level beyond", () => {
     const curve = tabulatedSectionDrag([point(1e5, 1.2), point(1e6, 0.3)]);
-    expect(curve(1e5).best).toBe(1.2);
-    expect(curve(Math.sqrt(1e11)).best).toBeCloseTo(0.75, 12);
-    expect(curve(1e3).best).toBe(1.2);
-    expect(curve(1e8).best).toBe(0.3);
+    expect(curve(1e5).expected).toBe(1.2);
+    expect(curve(Math.sqrt(1e11)).expected).toBeCloseTo(0.75, 12);
+    expect(curve(1e3).expected).toBe(1.2);
+    expect(curve(1e8).expected).toBe(0.3);
   });
 
   it("throws when the Reynolds numbers do not rise", () => {

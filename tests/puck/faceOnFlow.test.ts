@@ -16,8 +16,8 @@ const rounded = (edgeRadiusMetres: number): PuckSpec => ({
 describe("prepareFaceOn(spec)", () => {
   it("a sharp edge: Cd between the 1.17 of a disc and the 1.15 of a cylinder of length/diameter 0.5 (White, Fluid Mechanics, table 7.3, from memory), within 4 %", () => {
     const { separated } = unwrap(prepareFaceOn(rounded(0)));
-    expect(separated.best).toBeGreaterThan(0.96 * 1.15);
-    expect(separated.best).toBeLessThan(1.04 * 1.17);
+    expect(separated.expected).toBeGreaterThan(0.96 * 1.15);
+    expect(separated.expected).toBeLessThan(1.04 * 1.17);
   });
 
   it("the flow itself, not held to any table, gives a sharp edge that drag within the method's 10 %", () => {
@@ -30,31 +30,32 @@ describe("prepareFaceOn(spec)", () => {
   it("separated drag falls as the edge gets rounder and never exceeds a sharp cylinder's", () => {
     const flows = [0, 0.003, 0.006, 0.009, 0.012, 0.015].map((radius) => unwrap(prepareFaceOn(rounded(radius))));
     const sharp = sharpCylinderDrag(0.375);
-    for (let i = 1; i < flows.length; i++) expect(flows[i].separated.best).toBeLessThan(flows[i - 1].separated.best);
+    for (let i = 1; i < flows.length; i++)
+      expect(flows[i].separated.expected).toBeLessThan(flows[i - 1].separated.expected);
     for (const { separated, attached } of flows) {
-      for (const { low, best, high } of [separated, attached]) {
+      for (const { low, expected, high } of [separated, attached]) {
         expect(low).toBeGreaterThan(0);
-        expect(low).toBeLessThanOrEqual(best);
-        expect(best).toBeLessThanOrEqual(high);
+        expect(low).toBeLessThanOrEqual(expected);
+        expect(expected).toBeLessThanOrEqual(high);
       }
-      expect(attached.best).toBeLessThanOrEqual(separated.best);
+      expect(attached.expected).toBeLessThanOrEqual(separated.expected);
       expect(separated.high).toBeLessThanOrEqual(sharp.high);
     }
   });
 
   it("a bevel and a free profile of the same insets come between the sharp edge and the round one", () => {
-    const sharp = unwrap(prepareFaceOn(rounded(0))).separated.best;
-    const round = unwrap(prepareFaceOn(rounded(0.008))).separated.best;
+    const sharp = unwrap(prepareFaceOn(rounded(0))).separated.expected;
+    const round = unwrap(prepareFaceOn(rounded(0.008))).separated.expected;
     const bevel = unwrap(
       prepareFaceOn({ ...examplePuck, edge: { kind: "bevel", radialMetres: 0.008, axialMetres: 0.008 } }),
-    ).separated.best;
+    ).separated.expected;
     expect(bevel).toBeLessThan(sharp);
     expect(bevel).toBeGreaterThan(0.9 * round);
     const points = Array.from({ length: 13 }, (_, i): [number, number] => {
       const angle = (Math.PI / 2) * (1 - i / 12);
       return [0.008 * (1 - Math.cos(angle)), 0.008 * (1 - Math.sin(angle))];
     });
-    const profile = unwrap(prepareFaceOn({ ...examplePuck, edge: { kind: "profile", points } })).separated.best;
+    const profile = unwrap(prepareFaceOn({ ...examplePuck, edge: { kind: "profile", points } })).separated.expected;
     expect(Math.abs(profile / round - 1)).toBeLessThan(0.06);
   });
 
@@ -86,9 +87,9 @@ describe("solvedFaceOnDrag(spec, flow, reynolds, turbulence)", () => {
   it("is the separated state well below the closing Reynolds number and the attached one well above, on the face area", () => {
     const below = solvedFaceOnDrag(spec, flow, closing / 10, 0.01);
     const above = solvedFaceOnDrag(spec, flow, closing * 10, 0.01);
-    expect(below.dragCoefficient.best).toBeCloseTo(flow.separated.best, 12);
+    expect(below.dragCoefficient.expected).toBeCloseTo(flow.separated.expected, 12);
     expect(below.dragCoefficient.low).toBeCloseTo(flow.separated.low, 12);
-    expect(above.dragCoefficient.best).toBeCloseTo(flow.attached.best, 12);
+    expect(above.dragCoefficient.expected).toBeCloseTo(flow.attached.expected, 12);
     expect(below.referenceArea).toBeCloseTo(Math.PI * 0.04 ** 2, 12);
     expect(below.referenceAreaName).toBe("face area");
   });

@@ -6,7 +6,7 @@ import { tiltedForces } from "../../shared/jobs/puck/drag/tiltedDrag";
 import { slidingFriction } from "../../shared/jobs/puck/motion/slidingFriction";
 import { examplePuck, unwrap } from "./examplePuck";
 
-const exactly = (value: number) => ({ low: value, best: value, high: value });
+const exactly = (value: number) => ({ low: value, expected: value, high: value });
 
 describe("faceOnDrag(spec)", () => {
   // Munson et al., Fundamentals of Fluid Mechanics, fig. 9.20 (Re > 1e5); White, table 7.3 (from memory).
@@ -25,34 +25,34 @@ describe("faceOnDrag(spec)", () => {
       edge: { kind: "radius", edgeRadiusMetres: 0 },
     } as const;
     const drag = unwrap(faceOnDrag(sharp));
-    expect(Math.abs(drag.dragCoefficient.best / published - 1)).toBeLessThan(0.06);
+    expect(Math.abs(drag.dragCoefficient.expected / published - 1)).toBeLessThan(0.06);
     expect(drag.referenceArea).toBeCloseTo(Math.PI * 0.04 ** 2, 12);
   });
 
   it("a thin disc has 1.17 (Hoerner 1965)", () => {
     const disc = { ...examplePuck, thicknessMetres: 0.001, edge: { kind: "radius", edgeRadiusMetres: 0 } } as const;
-    expect(unwrap(faceOnDrag(disc)).dragCoefficient.best).toBeCloseTo(1.17, 12);
+    expect(unwrap(faceOnDrag(disc)).dragCoefficient.expected).toBeCloseTo(1.17, 12);
   });
 
-  it("rounding lowers the best value and widens the band downwards only", () => {
+  it("rounding lowers the expected value and widens the band downwards only", () => {
     let last = 2;
     for (const edgeRadiusMetres of [0, 0.002, 0.004, 0.008, 0.012]) {
       const drag = unwrap(faceOnDrag({ ...examplePuck, edge: { kind: "radius", edgeRadiusMetres } })).dragCoefficient;
-      expect(drag.best).toBeLessThan(last);
-      expect(drag.low).toBeLessThanOrEqual(drag.best);
+      expect(drag.expected).toBeLessThan(last);
+      expect(drag.low).toBeLessThanOrEqual(drag.expected);
       expect(Math.abs(drag.high - 1.17)).toBeLessThan(0.01);
-      last = drag.best;
+      last = drag.expected;
     }
   });
 });
 
 describe("tiltedForces(edgeOn, faceOn, tilt)", () => {
   it("meets the edge-on drag at 0 and the face-on drag at 90 degrees, without lift", () => {
-    const edge = { low: 1, best: 1.2, high: 1.5 };
-    const face = { low: 4, best: 5, high: 6 };
+    const edge = { low: 1, expected: 1.2, high: 1.5 };
+    const face = { low: 4, expected: 5, high: 6 };
     const at0 = tiltedForces(edge, face, 0);
     const at90 = tiltedForces(edge, face, Math.PI / 2);
-    for (const end of ["low", "best", "high"] as const) {
+    for (const end of ["low", "expected", "high"] as const) {
       expect(at0.dragArea[end]).toBeCloseTo(edge[end], 12);
       expect(at90.dragArea[end]).toBeCloseTo(face[end], 12);
       expect(at0.liftArea[end]).toBeCloseTo(0, 12);
@@ -62,20 +62,20 @@ describe("tiltedForces(edgeOn, faceOn, tilt)", () => {
 
   it("a plate without edge-on drag has Rayleigh's (1876) normal force: 0.812 of the full one at 45 degrees", () => {
     const forces = tiltedForces(exactly(0), exactly(1), Math.PI / 4);
-    expect(forces.normalArea.best).toBeCloseTo(0.8119, 3);
+    expect(forces.normalArea.expected).toBeCloseTo(0.8119, 3);
   });
 
-  it("keeps low <= best <= high at every tilt", () => {
+  it("keeps low <= expected <= high at every tilt", () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: Math.PI / 2, noNaN: true }), (tilt) => {
         const { dragArea, liftArea } = tiltedForces(
-          { low: 1, best: 1.2, high: 1.5 },
-          { low: 4, best: 5, high: 6 },
+          { low: 1, expected: 1.2, high: 1.5 },
+          { low: 4, expected: 5, high: 6 },
           tilt,
         );
         for (const band of [dragArea, liftArea]) {
-          expect(band.low).toBeLessThanOrEqual(band.best + 1e-12);
-          expect(band.best).toBeLessThanOrEqual(band.high + 1e-12);
+          expect(band.low).toBeLessThanOrEqual(band.expected + 1e-12);
+          expect(band.expected).toBeLessThanOrEqual(band.high + 1e-12);
         }
       }),
     );
@@ -92,14 +92,14 @@ describe("orientationIndex(shares, candidate, baseline)", () => {
   it("+3 % in one orientation and -67 % in the other at equal shares is -32 % (common practice, no source)", () => {
     const candidate = { upright: exactly(1.03), flat: exactly(2 * 0.33), faceOn: exactly(5) };
     const result = unwrap(orientationIndex({ upright: 1, flat: 1, faceOn: 0 }, candidate, baseline));
-    expect(result.changePercent.best).toBeCloseTo(-32, 10);
+    expect(result.changePercent.expected).toBeCloseTo(-32, 10);
     expect(result.index.low).toBeCloseTo(result.index.high, 12);
   });
 
   it("the same puck is 1, exactly so with common errors and only inside the band with independent ones", () => {
-    const banded = { upright: { low: 0.8, best: 1, high: 1.3 }, flat: exactly(2), faceOn: exactly(5) };
+    const banded = { upright: { low: 0.8, expected: 1, high: 1.3 }, flat: exactly(2), faceOn: exactly(5) };
     const result = unwrap(orientationIndex({ upright: 2, flat: 1, faceOn: 1 }, banded, banded));
-    expect(result.index.best).toBeCloseTo(1, 12);
+    expect(result.index.expected).toBeCloseTo(1, 12);
     expect(result.indexWithCommonError.low).toBeCloseTo(1, 12);
     expect(result.indexWithCommonError.high).toBeCloseTo(1, 12);
     expect(result.index.low).toBeLessThan(0.85);
@@ -114,7 +114,7 @@ describe("orientationIndex(shares, candidate, baseline)", () => {
 
 describe("slidingFriction(coefficient, spread)", () => {
   it("gives a band round the coefficient and refuses a spread that would go below 0", () => {
-    expect(unwrap(slidingFriction(0.2, 0.05))).toEqual({ low: 0.15000000000000002, best: 0.2, high: 0.25 });
+    expect(unwrap(slidingFriction(0.2, 0.05))).toEqual({ low: 0.15000000000000002, expected: 0.2, high: 0.25 });
     expect(slidingFriction(0.2, 0.3).ok).toBe(false);
     expect(slidingFriction(Number.NaN, 0).ok).toBe(false);
   });

@@ -66,8 +66,8 @@ function puckOf(name: string): PuckResult {
 }
 
 function expectOrdered(band: DragBand) {
-  expect(band.low).toBeLessThanOrEqual(band.best);
-  expect(band.best).toBeLessThanOrEqual(band.high);
+  expect(band.low).toBeLessThanOrEqual(band.expected);
+  expect(band.expected).toBeLessThanOrEqual(band.high);
 }
 
 describe("the pucks of a case's results", () => {
@@ -87,14 +87,17 @@ describe("the pucks of a case's results", () => {
     for (const { drag } of pucks) {
       for (const row of drag) {
         expectOrdered(row.dragCoefficient);
-        expect(row.dragAreaSquareMetres.best).toBeCloseTo(row.dragCoefficient.best * row.referenceAreaSquareMetres, 12);
+        expect(row.dragAreaSquareMetres.expected).toBeCloseTo(
+          row.dragCoefficient.expected * row.referenceAreaSquareMetres,
+          12,
+        );
         const pressure = 0.5 * density * row.speedMetresPerSecond ** 2;
         expect(row.dragNewtons.high / (row.dragAreaSquareMetres.high * pressure)).toBeCloseTo(1, 12);
         expect(row.referenceArea).toMatch(/area/);
       }
     }
     const faceOn = puckOf("twin").drag.filter(({ orientation }) => orientation === "faceOn");
-    expect(faceOn[1].dragNewtons.best / faceOn[0].dragNewtons.best).toBeCloseTo(4, 10);
+    expect(faceOn[1].dragNewtons.expected / faceOn[0].dragNewtons.expected).toBeCloseTo(4, 10);
   });
 
   it("edge-on says that it is extrapolated below length/diameter 1, face-on what its flow rests on", () => {
@@ -112,21 +115,21 @@ describe("the pucks of a case's results", () => {
     const rows = puckOf("twin").drag.filter(({ speedMetresPerSecond }) => speedMetresPerSecond === 2);
     const tilted = (degrees: number) => rows.find(({ tiltDegrees }) => tiltDegrees === degrees);
     const own = (orientation: string) => rows.find((row) => row.orientation === orientation);
-    expect(tilted(0)?.dragAreaSquareMetres.best).toBeCloseTo(
-      own("upright")?.dragAreaSquareMetres.best ?? Number.NaN,
+    expect(tilted(0)?.dragAreaSquareMetres.expected).toBeCloseTo(
+      own("upright")?.dragAreaSquareMetres.expected ?? Number.NaN,
       12,
     );
-    expect(tilted(90)?.dragAreaSquareMetres.best).toBeCloseTo(
-      own("faceOn")?.dragAreaSquareMetres.best ?? Number.NaN,
+    expect(tilted(90)?.dragAreaSquareMetres.expected).toBeCloseTo(
+      own("faceOn")?.dragAreaSquareMetres.expected ?? Number.NaN,
       12,
     );
-    expect(tilted(90)?.liftAreaSquareMetres?.best).toBeCloseTo(0, 12);
+    expect(tilted(90)?.liftAreaSquareMetres?.expected).toBeCloseTo(0, 12);
   });
 
   it("a twin of the baseline has index 1 and is not shown to beat it", () => {
     const [comparison] = puckOf("twin").comparisons;
     expect(comparison.baseline).toBe(examplePuck.name);
-    expect(comparison.overall.index.best).toBeCloseTo(1, 12);
+    expect(comparison.overall.index.expected).toBeCloseTo(1, 12);
     expect(comparison.overall.indexWithCommonError.high).toBeCloseTo(1, 12);
     expect(comparison.overall.verdict).toBe("notShown");
     expect(comparison.beatsBaselineByMoreThanBand).toBe(false);
@@ -136,16 +139,16 @@ describe("the pucks of a case's results", () => {
   it("the overall index is the mean of the conditions, each weighed by the shares of play", () => {
     const { comparisons, drag } = puckOf("rounder");
     const [{ overall, conditions }] = comparisons;
-    expect(overall.index.best).toBeCloseTo((conditions[0].index.best + conditions[1].index.best) / 2, 12);
+    expect(overall.index.expected).toBeCloseTo((conditions[0].index.expected + conditions[1].index.expected) / 2, 12);
     const ratio = (orientation: string) => {
       const own = (rows: PuckResult["drag"]) =>
         rows.find((row) => row.orientation === orientation && row.speedMetresPerSecond === 1);
       return (
-        (own(drag)?.dragAreaSquareMetres.best ?? 0) /
-        (own(puckOf(examplePuck.name).drag)?.dragAreaSquareMetres.best ?? 0)
+        (own(drag)?.dragAreaSquareMetres.expected ?? 0) /
+        (own(puckOf(examplePuck.name).drag)?.dragAreaSquareMetres.expected ?? 0)
       );
     };
-    expect(conditions[0].index.best).toBeCloseTo(
+    expect(conditions[0].index.expected).toBeCloseTo(
       0.25 * ratio("upright") + 0.25 * ratio("flat") + 0.5 * ratio("faceOn"),
       12,
     );
@@ -186,28 +189,28 @@ describe("the motions of a puck", () => {
       // The added mass of a flat spheroid edge-on stays below half of what it displaces (Lamb 1932, art. 114).
       const mass = figures.massKilograms + 0.5 * 1000 * figures.volumeCubicMetres;
       const most = (mass * 2 ** 2) / (2 * 0.2 * figures.weightInFluidNewtons);
-      expect(slid.figures.distanceMetres.best).toBeLessThan(most);
-      expect(slid.figures.distanceMetres.best).toBeGreaterThan(0.2 * most);
+      expect(slid.figures.distanceMetres.expected).toBeLessThan(most);
+      expect(slid.figures.distanceMetres.expected).toBeGreaterThan(0.2 * most);
       expect(slid.ended).toBe("rest");
     }
   });
 
   it("marks that are not reached are null, others have time and speed", () => {
     const [{ marks, curves }] = puckOf("twin").motions;
-    expect(marks[0].timeSeconds?.best).toBeGreaterThan(0.1 / 2);
-    expect(marks[0].speedMetresPerSecond?.best).toBeLessThan(2);
+    expect(marks[0].timeSeconds?.expected).toBeGreaterThan(0.1 / 2);
+    expect(marks[0].speedMetresPerSecond?.expected).toBeLessThan(2);
     expect(marks[1]).toEqual({ distanceMetres: 50, timeSeconds: null, speedMetresPerSecond: null });
-    expect(curves?.best.timeSeconds).toHaveLength(11);
+    expect(curves?.expected.timeSeconds).toHaveLength(11);
     expect(puckOf("twin").motions[1].curves).toBe(null);
   });
 
   it("a sink comes to the speed at which drag equals weight: W = Cd A rho v^2 / 2", () => {
     const { motions, drag, figures } = puckOf("twin");
-    const terminal = motions[2].figures.terminalSpeedMetresPerSecond.best;
-    const area = drag.find(({ orientation }) => orientation === "faceOn")?.dragAreaSquareMetres.best ?? Number.NaN;
+    const terminal = motions[2].figures.terminalSpeedMetresPerSecond.expected;
+    const area = drag.find(({ orientation }) => orientation === "faceOn")?.dragAreaSquareMetres.expected ?? Number.NaN;
     const density = results.fluid?.density ?? Number.NaN;
     expect(terminal).toBeCloseTo(Math.sqrt((2 * figures.weightInFluidNewtons) / (density * area)), 6);
-    expect(motions[2].figures.endSpeedMetresPerSecond.best).toBeCloseTo(terminal, 2);
+    expect(motions[2].figures.endSpeedMetresPerSecond.expected).toBeCloseTo(terminal, 2);
   });
 
   it("no energy is lost: residual below 1e-6 of the energy in play", () => {
@@ -232,7 +235,7 @@ describe("puckTable(pucks) and puckCsv(pucks)", () => {
     });
     expect(parsed.errors).toEqual([]);
     expect(parsed.data).toHaveLength(pucks.reduce((sum, { drag }) => sum + drag.length, 0));
-    expect(parsed.data[0].dragCoefficient).toBe(pucks[0].drag[0].dragCoefficient.best);
+    expect(parsed.data[0].dragCoefficient).toBe(pucks[0].drag[0].dragCoefficient.expected);
     expect(parsed.data[0].massKilograms).toBe(pucks[0].figures.massKilograms);
     expect(parsed.data.at(-1)?.overallVerdict).toBe(puckOf("rounder").comparisons[0].overall.verdict);
   });
@@ -266,8 +269,8 @@ describe("lying on the floor", () => {
     const touching = unwrap(stripDrag(contact, t, 1e-5, stream));
     for (const speed of stream.speeds) {
       const reynolds = (speed * t) / stream.kinematicViscosity;
-      expect(doubled(2 * reynolds).best / touching(reynolds).best).toBeGreaterThan(0.95);
-      expect(doubled(2 * reynolds).best / touching(reynolds).best).toBeLessThan(1.05);
+      expect(doubled(2 * reynolds).expected / touching(reynolds).expected).toBeGreaterThan(0.95);
+      expect(doubled(2 * reynolds).expected / touching(reynolds).expected).toBeLessThan(1.05);
     }
   });
 });

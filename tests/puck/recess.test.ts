@@ -17,17 +17,17 @@ describe("a recess in the faces, edge-on", () => {
   while (!step.done) step = steps.next();
   const [plain, one, both] = step.value;
 
-  it("leaves the best value and the lower end, and widens the band by its wall: depth x diameter a side", () => {
+  it("leaves the expected value and the lower end, and widens the band by its wall: depth x diameter a side", () => {
     for (const orientation of ["upright", "flat"]) {
       const areaOf = ({ drag }: typeof plain) => {
         const row = drag.find((each) => each.orientation === orientation);
-        return row?.dragAreaSquareMetres ?? { low: Number.NaN, best: Number.NaN, high: Number.NaN };
+        return row?.dragAreaSquareMetres ?? { low: Number.NaN, expected: Number.NaN, high: Number.NaN };
       };
       for (const [puck, sides] of [
         [one, 1],
         [both, 2],
       ] as const) {
-        expect(areaOf(puck).best).toBeCloseTo(areaOf(plain).best, 15);
+        expect(areaOf(puck).expected).toBeCloseTo(areaOf(plain).expected, 15);
         expect(areaOf(puck).low).toBeCloseTo(areaOf(plain).low, 15);
         expect(areaOf(puck).high - areaOf(plain).high).toBeCloseTo(sides * 0.04 * 0.001, 15);
       }

@@ -27,16 +27,16 @@ describe("stripDrag(shape, width, roughness, stream)", () => {
   it("of a plan below the crisis is a smooth cylinder's, Cd 1.1 to 1.3", () => {
     const plan = unwrap(prepareStrip({ family: "circle", diameter: 1 }, 120));
     const drag = unwrap(stripDrag(plan, 0.08, 0, stream))((1 * 0.08) / water.kinematicViscosity);
-    expect(drag.best).toBeGreaterThan(1.05);
-    expect(drag.best).toBeLessThan(1.35);
+    expect(drag.expected).toBeGreaterThan(1.05);
+    expect(drag.expected).toBeLessThan(1.35);
     expect(drag.regime).toBe("subcritical");
   });
 
   it("has wider bands near a floor, where nothing was compared: sharp edges", () => {
     const sharp = { ...examplePuck, edge: { kind: "radius", edgeRadiusMetres: 0.0004 } } as const;
     const width = (place: EdgeOnPlace) => {
-      const { low, best, high } = profileDrag(sharp, place, { relativeError: null })(4e4);
-      return (high - low) / best;
+      const { low, expected, high } = profileDrag(sharp, place, { relativeError: null })(4e4);
+      return (high - low) / expected;
     };
     for (const gap of [0, 30]) expect(width({ kind: "floor", gap })).toBeGreaterThan(width({ kind: "open" }));
   });
@@ -44,20 +44,20 @@ describe("stripDrag(shape, width, roughness, stream)", () => {
 
 describe("prepareProfile(spec, chordRatio, panelCount, place)", () => {
   const Re = (1 * 0.03) / water.kinematicViscosity;
-  const best = (place: EdgeOnPlace, spec: PuckSpec = roundedPuck) => profileDrag(spec, place)(Re).best;
+  const expected = (place: EdgeOnPlace, spec: PuckSpec = roundedPuck) => profileDrag(spec, place)(Re).expected;
 
   it("far above the floor is the profile of open water, Cd within 0.2 %", () => {
-    expect(Math.abs(best({ kind: "floor", gap: 30 }) / best({ kind: "open" }) - 1)).toBeLessThan(2e-3);
+    expect(Math.abs(expected({ kind: "floor", gap: 30 }) / expected({ kind: "open" }) - 1)).toBeLessThan(2e-3);
   });
 
   it("with a quiet wake, gap / thickness up to 0.3, has more drag the narrower the gap: the doubled body is blunter", () => {
-    const gaps = [0, 0.0015, 0.003, 0.009].map((gap) => best({ kind: "floor", gap }));
+    const gaps = [0, 0.0015, 0.003, 0.009].map((gap) => expected({ kind: "floor", gap }));
     for (let i = 1; i < gaps.length; i++) expect(gaps[i]).toBeLessThan(gaps[i - 1]);
   });
 
   it("as the gap opens from 0.3 to 0.5 thicknesses its wake begins to shed and the drag of a sharp edge, whose layers stay off the faces, rises", () => {
     const sharp = { ...roundedPuck, edge: { kind: "radius", edgeRadiusMetres: 0.0004 } } as const;
-    const gaps = [0.009, 0.012, 0.015].map((gap) => best({ kind: "floor", gap }, sharp));
+    const gaps = [0.009, 0.012, 0.015].map((gap) => expected({ kind: "floor", gap }, sharp));
     for (let i = 1; i < gaps.length; i++) expect(gaps[i]).toBeGreaterThan(gaps[i - 1]);
   });
 

@@ -63,7 +63,7 @@ describe("evaluatePuck(search, values, dragIndexOf)", () => {
 
   it("a drag index is asked of the caller, and its failure is a reason", () => {
     const withDrag: PuckSearch = { ...search, goals: [{ key: "dragIndex", sense: "least" }] };
-    const index = () => success({ low: 0.8, best: 0.9, high: 1 });
+    const index = () => success({ low: 0.8, expected: 0.9, high: 1 });
     expect(evaluatePuck(withDrag, [0.08, 0.03, 0.006], index).goals).toEqual([0.9]);
     expect(evaluatePuck(withDrag, [0.08, 0.03, 0.006], null).reason).toContain("solved sections");
   });
@@ -112,12 +112,12 @@ describe("puckSensitivity(design, off, extraFigures)", () => {
 
 describe("dragVerdict(index, candidate)", () => {
   const shares = { upright: 1, flat: 1, faceOn: 1 };
-  const around = (best: number, spread: number) => {
-    const band = { low: best * (1 - spread), best, high: best * (1 + spread) };
+  const around = (expected: number, spread: number) => {
+    const band = { low: expected * (1 - spread), expected, high: expected * (1 + spread) };
     return { upright: band, flat: band, faceOn: band };
   };
-  const verdict = (best: number, spread: number) =>
-    dragVerdict(unwrap(orientationIndex(shares, around(best, spread), around(1, spread))), "Candidate A");
+  const verdict = (expected: number, spread: number) =>
+    dragVerdict(unwrap(orientationIndex(shares, around(expected, spread), around(1, spread))), "Candidate A");
 
   it.each([
     [0.5, 0.2, "less"],
@@ -125,8 +125,8 @@ describe("dragVerdict(index, candidate)", () => {
     [1, 0.2, "notShown"],
     [1.2, 0.2, "moreIfErrorsAreShared"],
     [2, 0.2, "more"],
-  ])("drag x %d with a band of %d either side is %s", (best, spread, kind) => {
-    expect(verdict(best, spread).kind).toBe(kind);
+  ])("drag x %d with a band of %d either side is %s", (expected, spread, kind) => {
+    expect(verdict(expected, spread).kind).toBe(kind);
   });
 
   it("says in words that it does not beat the baseline", () => {

@@ -23,7 +23,7 @@ const prediction: PredictedDrag = {
   points: [1e4, 1e6].map((reynolds) => ({
     reynolds,
     direction: "rising" as const,
-    dragCoefficient: { low: 0.9, best: 1, high: 1.1 },
+    dragCoefficient: { low: 0.9, expected: 1, high: 1.1 },
     regime: null,
   })),
   crises: [{ of: "circle", rising: 35 * perSpeed, falling: 32 * perSpeed, factor: 1.2 }],

@@ -212,7 +212,7 @@ describe("synthetic tests with a known drag", () => {
     points: [1e4, 1e6].map((reynolds) => ({
       reynolds,
       direction: "rising" as const,
-      dragCoefficient: { low: 1, best: 1, high: 1 },
+      dragCoefficient: { low: 1, expected: 1, high: 1 },
       regime: null,
     })),
     crises: [],

@@ -11,7 +11,7 @@ const pool = value(freshWater(27));
 const air = value(dryAir(20, 101325));
 
 function predicted(rising: number, falling: number): PredictedDrag {
-  const band = { low: 0.8, best: 1, high: 1.2 };
+  const band = { low: 0.8, expected: 1, high: 1.2 };
   return {
     turbulencePercent: 1,
     points: [1e4, 1e6].map((reynolds) => ({
@@ -61,7 +61,7 @@ describe("similarity(model, fullScale, facility, predictions)", () => {
     const found = similar([1], quiet, quiet);
     expect(found.modelSandGrainRoughnessMetres).toBeCloseTo(1e-5, 12);
     const [row] = found.rows;
-    expect(row.expectedForceNewtons?.best).toBeCloseTo(
+    expect(row.expectedForceNewtons?.expected).toBeCloseTo(
       0.5 * air.density * row.tunnelSpeedMetresPerSecond ** 2 * 0.08 * 0.4,
       9,
     );

@@ -177,7 +177,7 @@ export const LEDGER_FORMS: readonly LedgerForm[] = [
   },
   {
     name: "recess edge-on",
-    form: "nothing in the best value; depth x diameter at full dynamic pressure in the upper end",
+    form: "nothing in the expected value; depth x diameter at full dynamic pressure in the upper end",
     kind: "chosen",
     restsOn: "no data",
     usedIn: ["jobs/puck/drag/orientationDrag.ts#recessWallArea"],

@@ -14,7 +14,7 @@ export const SHORT_BODY_NUMBERS = {
     usedIn: faceOn,
   },
   faceOnBasePressure: {
-    name: "base pressure of a short body along its axis, best value",
+    name: "base pressure of a short body along its axis, expected value",
     symbol: "Cpb",
     value: -0.36,
     unit: "1",
@@ -96,7 +96,7 @@ export const SHORT_BODY_NUMBERS = {
     usedIn: ["jobs/puck/drag/edgeOnDrag.ts"],
   },
   grooveShare: {
-    name: "share of the rough wall's drag in the best value of a grooved wall",
+    name: "share of the rough wall's drag in the expected value of a grooved wall",
     symbol: "share",
     value: 0.5,
     unit: "1",
@@ -105,8 +105,8 @@ export const SHORT_BODY_NUMBERS = {
     usedIn: ["jobs/puck/drag/puckFlow.ts"],
   },
   leastBandShare: {
-    name: "least low end of a section's band over its best value",
-    symbol: "low / best",
+    name: "least low end of a section's band over its expected value",
+    symbol: "low / expected",
     value: 0.01,
     unit: "1",
     kind: "chosen",

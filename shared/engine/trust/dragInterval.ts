@@ -1,7 +1,7 @@
-/** A value with the lowest and highest that the methods and sources behind it allow; low <= best <= high. */
+/** A value with the lowest and highest that the methods and sources behind it allow; low <= expected <= high. */
 export interface DragBand {
   readonly low: number;
-  readonly best: number;
+  readonly expected: number;
   readonly high: number;
 }
 
@@ -18,10 +18,10 @@ export interface PuckDrag {
 }
 
 export function scaleBand(band: DragBand, factor: number): DragBand {
-  return { low: band.low * factor, best: band.best * factor, high: band.high * factor };
+  return { low: band.low * factor, expected: band.expected * factor, high: band.high * factor };
 }
 
-/** From the lowest to the highest of several bands, the best value a weighted mean of theirs. */
+/** From the lowest to the highest of several bands, the expected value a weighted mean of theirs. */
 export function spanBands(bands: readonly DragBand[], weights: readonly number[]): DragBand {
   if (bands.length !== weights.length) {
     throw new RangeError(`there are ${bands.length} bands and ${weights.length} weights; both need the same number.`);
@@ -29,7 +29,7 @@ export function spanBands(bands: readonly DragBand[], weights: readonly number[]
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   return {
     low: Math.min(...bands.map((band) => band.low)),
-    best: bands.reduce((sum, band, i) => sum + (weights[i] / total) * band.best, 0),
+    expected: bands.reduce((sum, band, i) => sum + (weights[i] / total) * band.expected, 0),
     high: Math.max(...bands.map((band) => band.high)),
   };
 }

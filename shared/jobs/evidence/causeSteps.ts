@@ -11,22 +11,22 @@ export interface CauseSuggestion {
   readonly key: CauseKey;
   readonly name: string;
   readonly quantity: string;
-  /** The setting as the set states it, the value that fits best, and the values that fit about as well. */
+  /** The setting as the set states it, the value that fits expected, and the values that fit about as well. */
   readonly stated: number;
   readonly value: number;
   readonly low: number;
   readonly high: number;
-  /** Part of the squared residuals (over their combined uncertainty) that the best value takes away, 0 to 1. */
+  /** Part of the squared residuals (over their combined uncertainty) that the expected value takes away, 0 to 1. */
   readonly explainedShare: number;
-  /** Points whose bands do not touch, with the stated and with the best value. */
+  /** Points whose bands do not touch, with the stated and with the expected value. */
   readonly exceedingBefore: number;
   readonly exceedingAfter: number;
-  /** Whether the best value is met in practice, and by which measure. */
+  /** Whether the expected value is met in practice, and by which measure. */
   readonly plausible: boolean;
   readonly plausibleFrom: number;
   readonly plausibleTo: number;
   readonly plausibleSource: string;
-  /** All settings with the best value in place, to show what it would look like. */
+  /** All settings with the expected value in place, to show what it would look like. */
   readonly settings: FlowSettings;
 }
 

@@ -8,18 +8,18 @@ export interface ConfinedBand extends ConfinedDrag {
 }
 
 /**
- * A band in an unbounded stream, between walls. Above the largest drag that the method takes the band ends at the best
+ * A band in an unbounded stream, between walls. Above the largest drag that the method takes the band ends at the expected
  * value's own ratio.
  * @param confine what walls make of one drag coefficient; null where the blockage is too large for it
- * @returns null where that is so for the best value
+ * @returns null where that is so for the expected value
  */
 export function confinedBand(
-  { low, best, high }: DragBand,
+  { low, expected, high }: DragBand,
   confine: (drag: number) => ConfinedDrag | null,
 ): ConfinedBand | null {
-  const own = confine(best);
+  const own = confine(expected);
   if (own === null) return null;
-  const ratio = best === 0 ? 1 : own.dragCoefficient / best;
+  const ratio = expected === 0 ? 1 : own.dragCoefficient / expected;
   const edge = (drag: number) => confine(drag)?.dragCoefficient ?? drag * ratio;
   return { ...own, low: edge(low), high: edge(high) };
 }

@@ -71,7 +71,7 @@ function atEach(
 function raised(stated: readonly number[], free: readonly (FreeDrag | null)[], blockageRatio: number): number[] {
   return stated.map((reynolds, i) => {
     const own = free[i];
-    return reynolds * (own === null ? 1 : (walls(own.best, blockageRatio)?.speedRatio ?? 1));
+    return reynolds * (own === null ? 1 : (walls(own.expected, blockageRatio)?.speedRatio ?? 1));
   });
 }
 
@@ -83,12 +83,12 @@ function walls(drag: number, blockageRatio: number): ConfinedDrag | null {
 }
 
 function asTested(
-  { regime, low, best, high }: FreeDrag,
+  { regime, low, expected, high }: FreeDrag,
   blockageRatio: number,
   withBands: boolean,
   applicability: PuckApplicability,
 ): PredictedPoint | null {
-  const band = withBands ? { low, best, high } : { low: best, best, high: best };
+  const band = withBands ? { low, expected, high } : { low: expected, expected, high: expected };
   const shown = confinedBand(band, (drag) => walls(drag, blockageRatio));
   if (shown === null) return null;
   return {

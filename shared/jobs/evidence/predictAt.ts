@@ -102,12 +102,12 @@ function asTested(
   { lengthToHeight }: SectionDescription,
 ) {
   const relief = lengthToWidth === null ? noRelief : endRelief(lengthToWidth, state.regime);
-  const best = state.dragCoefficient * relief.best;
+  const expected = state.dragCoefficient * relief.expected;
   const free =
     band === undefined
-      ? { low: best, high: best }
-      : { low: Math.min(band.low * relief.low, best), high: Math.max(band.high * relief.high, best) };
-  return confinedBand({ best, ...free }, (drag) => confinedDrag(drag, blockageRatio, lengthToHeight));
+      ? { low: expected, high: expected }
+      : { low: Math.min(band.low * relief.low, expected), high: Math.max(band.high * relief.high, expected) };
+  return confinedBand({ expected, ...free }, (drag) => confinedDrag(drag, blockageRatio, lengthToHeight));
 }
 
-const noRelief = { low: 1, best: 1, high: 1 };
+const noRelief = { low: 1, expected: 1, high: 1 };

@@ -47,7 +47,7 @@ export function solveBriefSection(
     state,
     band: {
       low: Math.min(low, state.dragCoefficient),
-      best: state.dragCoefficient,
+      expected: state.dragCoefficient,
       high: Math.max(high, state.dragCoefficient),
     },
     applicability: reason === null ? applicability : `${applicability}. ${reason.replace(/\.$/, "")}`,

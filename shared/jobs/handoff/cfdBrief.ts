@@ -63,7 +63,7 @@ export interface CfdBrief {
 
 /**
  * Distances in reference widths: common practice, no source; the sides give a blockage of 2.5 %, inside the 3 % of
- * Franke et al. (2007), COST Action 732 best practice guideline (from memory).
+ * Franke et al. (2007), COST Action 732 expected practice guideline (from memory).
  */
 const domainWidths = { upstream: 15, downstream: 30, eachSide: 20 };
 

@@ -42,8 +42,8 @@ export function cfdBriefText(brief: CfdBrief): string {
   ].join("\n");
 }
 
-function dragText({ expectedDragCoefficient: { low, best, high }, dragAreaName }: CfdBrief): string {
-  return `${figure(best)} (${figure(low)} to ${figure(high)}) on the ${dragAreaName}`;
+function dragText({ expectedDragCoefficient: { low, expected, high }, dragAreaName }: CfdBrief): string {
+  return `${figure(expected)} (${figure(low)} to ${figure(high)}) on the ${dragAreaName}`;
 }
 
 function figure(value: number): string {

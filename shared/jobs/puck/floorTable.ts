@@ -17,8 +17,8 @@ const columns: readonly TextColumn<FloorLine>[] = [
     unit: "",
     cell: ({ row, thickness }) => ((row.floorGapMetres ?? 0) / thickness).toFixed(2),
   },
-  { title: "Cd", unit: "best (band)", cell: ({ row }) => bandText(row.dragCoefficient, 2) },
-  { title: "drag", unit: "N", cell: ({ row }) => row.dragNewtons.best.toFixed(2) },
+  { title: "Cd", unit: "expected (band)", cell: ({ row }) => bandText(row.dragCoefficient, 2) },
+  { title: "drag", unit: "N", cell: ({ row }) => row.dragNewtons.expected.toFixed(2) },
 ];
 
 /** Drag of the pucks flat over the floor at the swept gaps, one table per turbulence; empty when no gap was swept. */

@@ -41,7 +41,7 @@ export const puckBlock = jobBlock({
 function firstComparisons(pucks: readonly PuckResult[]): Map<string, number> {
   const drags = new Map<string, number>();
   pucks.forEach(({ name, comparisons, problem }, i) => {
-    const drag = comparisons[0]?.overall.index.best ?? (i === 0 && problem === null ? 1 : null);
+    const drag = comparisons[0]?.overall.index.expected ?? (i === 0 && problem === null ? 1 : null);
     if (drag !== null) drags.set(name, drag);
   });
   return drags;

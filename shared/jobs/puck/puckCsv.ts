@@ -84,5 +84,5 @@ function csvRow(puck: PuckResult, row: PuckDragRow | null): Record<string, Cell>
 }
 
 function bandCells(name: string, band: DragBand | undefined): Record<string, Cell> {
-  return { [name]: band?.best ?? null, [`${name}Low`]: band?.low ?? null, [`${name}High`]: band?.high ?? null };
+  return { [name]: band?.expected ?? null, [`${name}Low`]: band?.low ?? null, [`${name}High`]: band?.high ?? null };
 }

@@ -83,13 +83,13 @@ const dragColumns: readonly TextColumn<DragLine>[] = [
   ...orientations.flatMap((orientation): TextColumn<DragLine>[] => [
     {
       title: `Cd ${orientationWords(orientation)}`,
-      unit: "best (band)",
+      unit: "expected (band)",
       cell: ({ byOrientation }) => bandText(byOrientation[orientation].dragCoefficient, 2),
     },
     {
       title: "drag",
       unit: "N",
-      cell: ({ byOrientation }) => byOrientation[orientation].dragNewtons.best.toFixed(2),
+      cell: ({ byOrientation }) => byOrientation[orientation].dragNewtons.expected.toFixed(2),
     },
   ]),
   { title: "index", unit: "over baseline", cell: ({ index }) => (index === null ? "-" : bandText(index.index, 2)) },
@@ -154,7 +154,7 @@ function motionTables(pucks: readonly PuckResult[]): string[] {
       { title: "puck", unit: "", isText: true, cell: ({ name }) => name },
       ...keys.map((key) => ({
         title: figureWords[key] ?? key,
-        unit: "best (band)",
+        unit: "expected (band)",
         cell: ({ motion }: (typeof rows)[number]) => bandText(motion.figures[key], 2),
       })),
       { title: "ends at", unit: "", isText: true, cell: ({ motion }) => motion.ended },

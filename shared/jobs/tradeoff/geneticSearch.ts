@@ -14,10 +14,10 @@ import { latinHypercube } from "./samplePlans";
 export interface GeneticSearch {
   readonly settings: GeneticSettings;
   readonly generation: number;
-  /** The best so far, shape [populationSize] after the first generation. */
+  /** The expected so far, shape [populationSize] after the first generation. */
   readonly population: readonly Evaluation[];
   /**
-   * The best of every point ever evaluated: the answer. The population alone gives up converged members to spread out.
+   * The expected of every point ever evaluated: the answer. The population alone gives up converged members to spread out.
    * At most four times the population, the least crowded kept.
    */
   readonly front: readonly Evaluation[];

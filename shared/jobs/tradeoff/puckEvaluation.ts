@@ -124,7 +124,7 @@ export function evaluatePuck(
 }
 
 function goalValue(search: PuckSearch, { figures, dragIndex }: PuckCandidate, key: PuckGoalKey): number | null {
-  if (key === "dragIndex") return dragIndex?.best ?? null;
+  if (key === "dragIndex") return dragIndex?.expected ?? null;
   if (key === "massErrorKilograms") {
     return search.massTarget === null ? null : Math.abs(figures.massKilograms - search.massTarget.massKilograms);
   }

@@ -24,7 +24,7 @@ import type { TradeoffSearch } from "./tradeoffSearch";
 export interface DragSensitivity {
   readonly dimension: DimensionKey;
   readonly nominalMetres: number;
-  /** Change of the index's best value per metre, between the two wrong sizes; null where one of them has none. */
+  /** Change of the index's expected value per metre, between the two wrong sizes; null where one of them has none. */
   readonly slope: number | null;
   /** null where that puck cannot be made or its flow not be solved. */
   readonly madeSmaller: DragBand | null;
@@ -115,7 +115,7 @@ function dragSensitivities(
     const madeSmaller = indexAt(nominal - madeOff);
     const madeLarger = indexAt(nominal + madeOff);
     const slope =
-      madeSmaller === null || madeLarger === null ? null : (madeLarger.best - madeSmaller.best) / (2 * madeOff);
+      madeSmaller === null || madeLarger === null ? null : (madeLarger.expected - madeSmaller.expected) / (2 * madeOff);
     return [{ dimension, nominalMetres: nominal, slope, madeSmaller, madeLarger }];
   });
 }

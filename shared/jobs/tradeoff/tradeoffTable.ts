@@ -79,8 +79,8 @@ function memberLines(member: TradeoffMember, goals: readonly PuckGoalKey[]): str
     figure: "drag index",
     nominal: mm(nominalMetres),
     slope: slope === null ? "-" : perMillimetre(slope),
-    smaller: madeSmaller === null ? "no result" : madeSmaller.best.toFixed(3),
-    larger: madeLarger === null ? "no result" : madeLarger.best.toFixed(3),
+    smaller: madeSmaller === null ? "no result" : madeSmaller.expected.toFixed(3),
+    larger: madeLarger === null ? "no result" : madeLarger.expected.toFixed(3),
   }));
   const shown: readonly string[] = [...new Set(["massKilograms", ...goals])];
   const other = member.sensitivities

@@ -9,7 +9,7 @@ export interface BlockScores {
 }
 
 /**
- * Ranks within each block, 1 the best; equal scores share the mean of their ranks.
+ * Ranks within each block, 1 the expected; equal scores share the mean of their ranks.
  * @returns shape [blockCount * treatmentCount], NaN where the score is missing
  * @throws RangeError when the array does not have blockCount x treatmentCount values
  */

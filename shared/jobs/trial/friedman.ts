@@ -17,7 +17,7 @@ export interface FriedmanTest {
   readonly fP: number;
   /** Kendall's coefficient of concordance, 0 (no agreement) to 1 (all alike), corrected for ties. */
   readonly kendallW: number;
-  /** Sum of ranks of each treatment, 1 being the best rank, shape [treatmentCount]. */
+  /** Sum of ranks of each treatment, 1 being the expected rank, shape [treatmentCount]. */
   readonly rankSums: readonly number[];
 }
 

@@ -85,7 +85,7 @@ export interface RankingResult {
 export interface PuckStanding {
   readonly code: string;
   readonly scored: number;
-  /** 1 the best; of players with missing cells put on the full range. */
+  /** 1 the expected; of players with missing cells put on the full range. */
   readonly meanRank: number | null;
   /** In scale units; null overall. */
   readonly medianScore: number | null;

@@ -28,7 +28,7 @@ function windRun(kind: RunKind, direction: SpeedDirection, speed: PlannedSpeed, 
     direction,
     aimSpeedMetresPerSecond: speed.speedMetresPerSecond,
     aimDynamicPressurePascals: speed.dynamicPressurePascals,
-    expectedForceNewtons: kind === "model" ? (speed.expectedForceNewtons?.best ?? null) : null,
+    expectedForceNewtons: kind === "model" ? (speed.expectedForceNewtons?.expected ?? null) : null,
     repeat,
     remark,
   };

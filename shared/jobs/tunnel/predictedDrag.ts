@@ -78,10 +78,10 @@ function predictSection(
         curve.flatMap(({ outcome, bands }, i): PredictedPoint[] => {
           const index = outcome[direction];
           if (index === null) return [];
-          const { dragCoefficient: best, regime } = outcome.states[index];
-          const low = Math.min(bands[index].low, best);
-          const high = Math.max(bands[index].high, best);
-          return [{ reynolds: reynolds[i], direction, dragCoefficient: { low, best, high }, regime }];
+          const { dragCoefficient: expected, regime } = outcome.states[index];
+          const low = Math.min(bands[index].low, expected);
+          const high = Math.max(bands[index].high, expected);
+          return [{ reynolds: reynolds[i], direction, dragCoefficient: { low, expected, high }, regime }];
         }),
       );
       const crisis = findDragCrisis(prepared.value, wall, ...searchRange(reynolds));
@@ -159,5 +159,5 @@ export function predictedAt(
   const share = Math.log(reynolds / a.reynolds) / Math.log(b.reynolds / a.reynolds);
   const between = (part: keyof DragBand) =>
     a.dragCoefficient[part] + share * (b.dragCoefficient[part] - a.dragCoefficient[part]);
-  return { low: between("low"), best: between("best"), high: between("high") };
+  return { low: between("low"), expected: between("expected"), high: between("high") };
 }

@@ -38,11 +38,11 @@ export function planRuns(
     const coefficient = prediction === null ? null : predictedAt(prediction, speed * reynoldsPerSpeed, "rising");
     const force = coefficient === null ? null : scaleBand(coefficient, dynamicPressure * reference.area);
     const repeats =
-      scatter === null || force === null || !(force.best > 0)
+      scatter === null || force === null || !(force.expected > 0)
         ? null
         : plannedRepeats(
             scatter,
-            settings.wantedHalfWidth * force.best,
+            settings.wantedHalfWidth * force.expected,
             settings.confidence,
             Math.max(2, settings.mostRepeats),
           );
@@ -52,7 +52,7 @@ export function planRuns(
       dynamicPressurePascals: dynamicPressure,
       expectedForceNewtons: force,
       repeats: repeats?.repeats ?? Math.min(repeatsWithoutNoise, Math.max(2, settings.mostRepeats)),
-      halfWidthPercent: repeats === null || force === null ? null : (100 * repeats.halfWidth) / force.best,
+      halfWidthPercent: repeats === null || force === null ? null : (100 * repeats.halfWidth) / force.expected,
       isReached: repeats?.isReached ?? false,
     };
   });

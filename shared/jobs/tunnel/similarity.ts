@@ -135,9 +135,9 @@ export function similarity(
     if (force !== null && force.high > balance.range) {
       warnings.push(`The force may reach ${text(force.high)} N; the balance ends at ${text(balance.range)} N.`);
     }
-    if (force !== null && force.best < leastResolutionSteps * balance.resolution) {
+    if (force !== null && force.expected < leastResolutionSteps * balance.resolution) {
       warnings.push(
-        `The force, about ${text(force.best)} N, is less than ${leastResolutionSteps} steps of the balance (${text(balance.resolution)} N each).`,
+        `The force, about ${text(force.expected)} N, is less than ${leastResolutionSteps} steps of the balance (${text(balance.resolution)} N each).`,
       );
     }
     warnings.push(...crisisWarnings(fullScaleReynolds, tunnelReynolds, crises));
@@ -152,7 +152,7 @@ export function similarity(
       dynamicPressurePascals: dynamicPressure,
       predictedDragCoefficient: coefficient,
       expectedForceNewtons: force,
-      resolutionSteps: force === null ? null : force.best / balance.resolution,
+      resolutionSteps: force === null ? null : force.expected / balance.resolution,
       warnings,
     };
   }

@@ -69,7 +69,7 @@ function pointCells(
     dragCoefficientMaskell: by("maskell"),
     dragCoefficientAllenVincenti: by("allenVincenti"),
     predictedLow: point.predictedDragCoefficient?.low ?? null,
-    predictedBest: point.predictedDragCoefficient?.best ?? null,
+    predictedBest: point.predictedDragCoefficient?.expected ?? null,
     predictedHigh: point.predictedDragCoefficient?.high ?? null,
     referenceArea: result.referenceArea,
     referenceAreaSquareMetres: result.referenceAreaSquareMetres,

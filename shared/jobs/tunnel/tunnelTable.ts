@@ -40,8 +40,8 @@ const similarityColumns: readonly TextColumn<SimilarityRow>[] = [
   { title: "Re tunnel", unit: "", cell: (row) => row.tunnelReynolds.toExponential(2) },
   { title: "Mach", unit: "", cell: (row) => (row.mach === null ? "-" : row.mach.toFixed(3)) },
   { title: "q", unit: "Pa", cell: (row) => short(row.dynamicPressurePascals) },
-  { title: "Cd expected", unit: "best (band)", cell: (row) => band(row.predictedDragCoefficient) },
-  { title: "force", unit: "N, best (band)", cell: (row) => band(row.expectedForceNewtons) },
+  { title: "Cd expected", unit: "expected (band)", cell: (row) => band(row.predictedDragCoefficient) },
+  { title: "force", unit: "N, expected (band)", cell: (row) => band(row.expectedForceNewtons) },
   {
     title: "steps",
     unit: "of balance",
@@ -72,7 +72,7 @@ function planLines(plan: TunnelPlan): string[] {
       [
         { title: "U", unit: "m/s", cell: (row) => short(row.speedMetresPerSecond) },
         { title: "Re", unit: "", cell: (row) => row.reynolds.toExponential(2) },
-        { title: "force", unit: "N, best (band)", cell: (row) => band(row.expectedForceNewtons) },
+        { title: "force", unit: "N, expected (band)", cell: (row) => band(row.expectedForceNewtons) },
         { title: "repeats", unit: "", cell: (row) => String(row.repeats) },
         {
           title: "half-width",
@@ -122,7 +122,7 @@ const pointColumns: readonly TextColumn<TunnelPoint>[] = [
   { title: "no corr.", unit: "Cd", cell: (row) => corrected(row, "none") },
   { title: "Maskell", unit: "Cd", cell: (row) => corrected(row, "maskell") },
   { title: "Allen & V.", unit: "Cd", cell: (row) => corrected(row, "allenVincenti") },
-  { title: "predicted", unit: "best (band)", cell: (row) => band(row.predictedDragCoefficient) },
+  { title: "predicted", unit: "expected (band)", cell: (row) => band(row.predictedDragCoefficient) },
 ];
 
 function corrected({ corrections }: TunnelPoint, wanted: string): string {
@@ -198,7 +198,7 @@ function degreesText(degrees: number | null): string {
 }
 
 function band(value: DragBand | null): string {
-  return value === null ? "-" : `${short(value.best)} (${short(value.low)}-${short(value.high)})`;
+  return value === null ? "-" : `${short(value.expected)} (${short(value.low)}-${short(value.high)})`;
 }
 
 function short(value: number): string {

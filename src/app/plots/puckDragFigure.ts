@@ -36,7 +36,7 @@ export interface PuckDragInput {
   readonly speedUnit: UnitChoice;
 }
 
-/** Drag of several pucks over speed in one attitude, best values with their bands. */
+/** Drag of several pucks over speed in one attitude, expected values with their bands. */
 export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigure {
   const { orientation, turbulencePercent, speedUnit } = input;
   const quantity = puckDragQuantities[input.quantity];
@@ -71,16 +71,16 @@ export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigu
         mode: "lines+markers",
         name,
         x,
-        y: bands.map(({ best }) => best),
+        y: bands.map(({ expected }) => expected),
         hovertemplate: `%{x:.3g} ${speedUnit.symbol}<br>%{y:.3g} ${quantity.unit}<extra>%{fullData.name}</extra>`,
         line: { color: style.color, dash: style.dash, width: 2.5 },
         marker: { color: style.color, symbol: style.symbol, size: 7 },
       });
       lines.forEach((row, k) => {
-        const { low, best, high } = bands[k];
+        const { low, expected, high } = bands[k];
         areas.add(row.referenceArea);
         highest.push(high);
-        rows.push([name, x[k], row.reynoldsOnDiameter, best, low, high, row.referenceArea, row.applicability]);
+        rows.push([name, x[k], row.reynoldsOnDiameter, expected, low, high, row.referenceArea, row.applicability]);
       });
     }
   });
@@ -111,8 +111,8 @@ export function puckDragFigure(input: PuckDragInput, palette: Palette): PlotFigu
   };
 }
 
-function scaled({ low, best, high }: DragBand, factor: number): DragBand {
-  return { low: low * factor, best: best * factor, high: high * factor };
+function scaled({ low, expected, high }: DragBand, factor: number): DragBand {
+  return { low: low * factor, expected: expected * factor, high: high * factor };
 }
 
 /** What tells rows of one attitude, puck and speed apart: the tilt or the gap to the floor. */

@@ -48,7 +48,7 @@ export interface PuckMotionInput {
   readonly speedUnit: UnitChoice;
 }
 
-/** One motion of several pucks: the run with the best values, and the band between least and most resistance. */
+/** One motion of several pucks: the run with the expected values, and the band between least and most resistance. */
 export function puckMotionFigure(input: PuckMotionInput, palette: Palette): PlotFigure {
   const { motion, view, lengthUnit, speedUnit } = input;
   const data: Data[] = [];
@@ -68,24 +68,24 @@ export function puckMotionFigure(input: PuckMotionInput, palette: Palette): Plot
       (one) => one.name === input.name && one.motion === motion && one.turbulencePercent === input.turbulencePercent,
     );
     if (own === undefined || own.curves === null) return;
-    const best = points(own.curves.best);
+    const expected = points(own.curves.expected);
     const least = points(own.curves.leastResistance);
     const most = points(own.curves.mostResistance);
     data.push(bandTrace(puck.name, most, least, style.color, input.pucks.length), {
       type: "scatter",
       mode: "lines",
       name: puck.name,
-      x: [...best.x],
-      y: [...best.y],
+      x: [...expected.x],
+      y: [...expected.y],
       hovertemplate: "%{x:.3g}<br>%{y:.3g}<extra>%{fullData.name}</extra>",
       line: { color: style.color, dash: style.dash, width: 2.5 },
     });
-    for (const edge of [best, least, most]) {
+    for (const edge of [expected, least, most]) {
       xs.push(...edge.x);
       ys.push(...edge.y);
     }
     const runs = [
-      ["best values", own.curves.best],
+      ["expected values", own.curves.expected],
       ["least resistance", own.curves.leastResistance],
       ["most resistance", own.curves.mostResistance],
     ] as const;
@@ -107,7 +107,7 @@ export function puckMotionFigure(input: PuckMotionInput, palette: Palette): Plot
   return {
     key: `puck-${input.name.toLowerCase().replace(/[^a-z0-9]+/g, "-")}`,
     title: `${motionTitle(motion, input.name)}: ${motionViews[view]}`,
-    caption: `Lines: best values; bands: from the least to the most resistance that the bands of drag and friction allow. ${motionNotes[motion]}`,
+    caption: `Lines: expected values; bands: from the least to the most resistance that the bands of drag and friction allow. ${motionNotes[motion]}`,
     data,
     layout: figureLayout(
       palette,

@@ -9,8 +9,8 @@ export function figure(value: number, digits = 3): string {
 }
 
 /** "0.52 (0.2 to 0.9)". */
-export function bandText({ low, best, high }: DragBand, factor = 1): string {
-  return `${figure(best * factor)} (${figure(low * factor)} to ${figure(high * factor)})`;
+export function bandText({ low, expected, high }: DragBand, factor = 1): string {
+  return `${figure(expected * factor)} (${figure(low * factor)} to ${figure(high * factor)})`;
 }
 
 /** A change in whole per cent with its sign, "-32 %"; none on what rounds to nothing. */
@@ -55,7 +55,8 @@ export function attitudeRows(
       area: `${row.referenceArea}, ${figure(1e4 * row.referenceAreaSquareMetres, 4)} cm²`,
       dragArea: bandText(row.dragAreaSquareMetres, 1e4),
       force: bandText(row.dragNewtons),
-      change: other === undefined ? "" : changeText(row.dragAreaSquareMetres.best, other.dragAreaSquareMetres.best),
+      change:
+        other === undefined ? "" : changeText(row.dragAreaSquareMetres.expected, other.dragAreaSquareMetres.expected),
       applicability: row.applicability,
     };
   });
@@ -71,7 +72,7 @@ function attitudeText({ orientation, tiltDegrees, floorGapMetres }: PuckDragRow)
 /** The weighted index of one puck against the baseline, as text. */
 export interface IndexRow {
   readonly name: string;
-  readonly best: string;
+  readonly expected: string;
   readonly independent: string;
   readonly shared: string;
   readonly sentence: string;
@@ -87,7 +88,7 @@ export function indexRows(pucks: readonly PuckResult[]): IndexRow[] {
     return [
       {
         name,
-        best: percentText(100 * (index.best - 1)),
+        expected: percentText(100 * (index.expected - 1)),
         independent: spread(index),
         shared: spread(indexWithCommonError),
         sentence,

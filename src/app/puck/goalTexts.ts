@@ -26,7 +26,7 @@ export const goalKeys: readonly PuckGoalKey[] = [
 ];
 
 export function goalText(key: PuckGoalKey): GoalText {
-  if (key === "dragIndex") return { label: "drag index, best", unit: "baseline = 1", factor: 1 };
+  if (key === "dragIndex") return { label: "drag index, expected", unit: "baseline = 1", factor: 1 };
   if (key === "massErrorKilograms") return { label: "distance from the wanted mass", unit: "g", factor: 1000 };
   const { label, shownUnit, shownFactor } = figureCatalogue[key];
   return { label, unit: withRaisedExponents(shownUnit), factor: shownFactor };

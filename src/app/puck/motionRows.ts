@@ -24,7 +24,7 @@ const endings: Readonly<Record<string, string>> = {
   time: "still moving when the longest time was over",
 };
 
-type ThreeWay = { readonly low: number; readonly best: number; readonly high: number } | null;
+type ThreeWay = { readonly low: number; readonly expected: number; readonly high: number } | null;
 
 export function motionRows(
   pucks: readonly Pick<PuckResult, "motions">[],
@@ -38,10 +38,10 @@ export function motionRows(
   const first = own.find((one) => one !== undefined);
   if (first === undefined) return [];
   const shown = (band: ThreeWay, kind: "length" | "speed" | "time") => {
-    if (band === null || !Number.isFinite(band.best)) return "not in every run";
+    if (band === null || !Number.isFinite(band.expected)) return "not in every run";
     const text = (value: number) =>
       kind === "time" ? `${Number(value.toPrecision(3))} s` : quantityText(value, kind, units, 3);
-    return `${text(band.best)} (${text(band.low)} to ${text(band.high)})`;
+    return `${text(band.expected)} (${text(band.low)} to ${text(band.high)})`;
   };
   const rows: MotionRow[] = Object.keys(first.figures).map((key) => ({
     label: figureTexts[key]?.label ?? key,

@@ -90,10 +90,10 @@ export function readPuckCase(content: string): CaseReading<PuckCaseContent> {
       sweptGaps: play.sweptGapsMetres ?? [],
       indexSpeeds: play.indexSpeedsMetresPerSecond ?? null,
       tilts: (play.tiltDegrees ?? []).map(radiansOf),
-      frictionCoefficient: play.frictionCoefficient ?? wetTileFriction.best,
+      frictionCoefficient: play.frictionCoefficient ?? wetTileFriction.expected,
       frictionSpread:
         play.frictionSpread ??
-        (play.frictionCoefficient === undefined ? wetTileFriction.best - wetTileFriction.low : 0),
+        (play.frictionCoefficient === undefined ? wetTileFriction.expected - wetTileFriction.low : 0),
       sectionError:
         block.solving?.sectionErrorPercent === undefined ? null : fractionOf(block.solving.sectionErrorPercent),
       panelCount: block.solving?.panelCount ?? null,

@@ -44,7 +44,7 @@ export function dragSensitivityRows(rows: readonly DragSensitivity[], nominalInd
   const made = (band: DragBand | null) =>
     band === null
       ? "cannot be made"
-      : `${percentText(100 * (band.best - 1))} (${percentText(100 * (band.low - 1))} to ${percentText(100 * (band.high - 1))})`;
+      : `${percentText(100 * (band.expected - 1))} (${percentText(100 * (band.low - 1))} to ${percentText(100 * (band.high - 1))})`;
   return rows.map(({ dimension, nominalMetres, slope, madeSmaller, madeLarger }) => ({
     dimension: dimensionTable[dimension].label,
     figure: "drag index",

@@ -9,7 +9,7 @@ export const puckViewDragMeaning = "Drag over the baseline's, weighted by attitu
 export function puckViewDrags({ solved, pins }: Pick<PuckAnswers, "solved" | "pins">): Map<string, number> {
   const drags = new Map<string, number>();
   const add = ({ name, comparisons }: PuckResult) => {
-    const index = comparisons[0]?.overall.index.best;
+    const index = comparisons[0]?.overall.index.expected;
     if (index !== undefined) drags.set(name, index);
   };
   for (const { result } of pins) if (result !== null) add(result);

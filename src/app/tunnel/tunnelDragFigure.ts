@@ -110,7 +110,7 @@ export function tunnelDragFigure(result: TunnelResult, palette: Palette): PlotFi
           (method) => point.corrections.find((each) => each.method === method)?.dragCoefficient ?? null,
         ),
         point.predictedDragCoefficient?.low ?? null,
-        point.predictedDragCoefficient?.best ?? null,
+        point.predictedDragCoefficient?.expected ?? null,
         point.predictedDragCoefficient?.high ?? null,
       ]),
     },
@@ -138,7 +138,7 @@ function line(predicted: PredictedDrag, direction: SpeedDirection) {
     type: "scatter" as const,
     mode: "lines" as const,
     x: own.map(({ reynolds }) => reynolds),
-    y: own.map(({ dragCoefficient }) => dragCoefficient.best),
+    y: own.map(({ dragCoefficient }) => dragCoefficient.expected),
     hovertemplate: "Re %{x:.3g}<br>Cd %{y:.3f}<extra>%{fullData.name}</extra>",
   };
 }
@@ -167,7 +167,7 @@ function predictionTraces(predicted: PredictedDrag, color: string, where: string
     (point) =>
       point.direction === "falling" &&
       rising.some(
-        (each) => each.reynolds === point.reynolds && each.dragCoefficient.best !== point.dragCoefficient.best,
+        (each) => each.reynolds === point.reynolds && each.dragCoefficient.expected !== point.dragCoefficient.expected,
       ),
   );
   if (differs) {

@@ -58,7 +58,7 @@ export function reportScenarios(stage: () => Stage): void {
       "Harbour League: candidate pucks",
       "moment of inertia",
       "frontal area",
-      "Cd, best",
+      "Cd, expected",
       "Index:",
       "Slide along the floor",
       "Shares of play",

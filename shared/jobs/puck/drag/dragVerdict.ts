@@ -16,36 +16,36 @@ export interface DragVerdict {
 export function dragVerdict({ index, indexWithCommonError }: OrientationIndex, candidate: string): DragVerdict {
   const spread = (band: { readonly low: number; readonly high: number }) =>
     `${percent(band.low)} to ${percent(band.high)}`;
-  const best = `best estimate ${percent(index.best)}`;
+  const expected = `expected estimate ${percent(index.expected)}`;
   const independent = `band ${spread(index)}`;
   const shared = `band ${spread(indexWithCommonError)} when both share the method's errors, ${spread(index)} when they do not`;
   if (index.high < 1) {
     return {
       kind: "less",
-      sentence: `${candidate} has less drag than the baseline by more than the band: ${best}, ${independent}.`,
+      sentence: `${candidate} has less drag than the baseline by more than the band: ${expected}, ${independent}.`,
     };
   }
   if (index.low > 1) {
     return {
       kind: "more",
-      sentence: `${candidate} has more drag than the baseline by more than the band: ${best}, ${independent}.`,
+      sentence: `${candidate} has more drag than the baseline by more than the band: ${expected}, ${independent}.`,
     };
   }
   if (indexWithCommonError.high < 1) {
     return {
       kind: "lessIfErrorsAreShared",
-      sentence: `${candidate} beats the baseline only if both share the method's errors: ${best}, ${shared}. Measure before relying on it.`,
+      sentence: `${candidate} beats the baseline only if both share the method's errors: ${expected}, ${shared}. Measure before relying on it.`,
     };
   }
   if (indexWithCommonError.low > 1) {
     return {
       kind: "moreIfErrorsAreShared",
-      sentence: `${candidate} is worse than the baseline only if both share the method's errors: ${best}, ${shared}.`,
+      sentence: `${candidate} is worse than the baseline only if both share the method's errors: ${expected}, ${shared}.`,
     };
   }
   return {
     kind: "notShown",
-    sentence: `No difference is shown: ${candidate} does not beat the baseline by more than the band (${best}, ${shared}).`,
+    sentence: `No difference is shown: ${candidate} does not beat the baseline by more than the band (${expected}, ${shared}).`,
   };
 }
 

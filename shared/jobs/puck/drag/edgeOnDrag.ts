@@ -42,7 +42,7 @@ export interface EdgeOnDrag extends PuckDrag {
   /** Drag coefficient on the frontal area from the circle in plan, and from the rounded rectangle in profile. */
   readonly planEstimate: DragBand;
   readonly profileEstimate: DragBand;
-  /** Part of the best value that the plan estimate has, 0 to 1. */
+  /** Part of the expected value that the plan estimate has, 0 to 1. */
   readonly planShare: number;
 }
 
@@ -52,7 +52,7 @@ const crisisReynolds = SHORT_BODY_NUMBERS.endReliefCrisis.value;
 /**
  * Drag of a puck moving along its mid-plane, as a band between two strip estimates with published end relief.
  * Plan: water goes round the rim as round a cylinder of length `thickness`; profile: it goes over both faces, strip by
- * strip across the puck, chord 2 sqrt(R^2 - y^2), as over a rounded rectangle of span `diameter`. The best value weighs
+ * strip across the puck, chord 2 sqrt(R^2 - y^2), as over a rounded rectangle of span `diameter`. The expected value weighs
  * the plan by thickness / diameter (at most 1): all of it where the tables of short cylinders begin, none for a thin
  * disc. The sweep of the rim to the stream is left out.
  * @param speed              m/s, above 0
@@ -91,7 +91,7 @@ export function edgeOnDrag(
   });
   const average = (part: keyof DragBand) =>
     gaussIntegral((psi) => alongChord(strips, Math.cos(psi), part) * Math.cos(psi), 0, Math.PI / 2);
-  const profileEstimate = { low: average("low"), best: average("best"), high: average("high") };
+  const profileEstimate = { low: average("low"), expected: average("expected"), high: average("high") };
 
   const planShare = Math.min(1, slenderness);
   const coefficient = spanBands([planEstimate, profileEstimate], [planShare, 1 - planShare]);
@@ -112,7 +112,7 @@ function relieved(section: SectionDrag, lengthOverWidth: number, reynolds: numbe
   const relief = (own: Regime | null | undefined) => endRelief(lengthOverWidth, own ?? regime);
   return {
     low: section.low * relief(section.lowRegime).low,
-    best: section.best * relief(regime).best,
+    expected: section.expected * relief(regime).expected,
     high: section.high * relief(section.highRegime).high,
   };
 }

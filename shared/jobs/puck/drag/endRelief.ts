@@ -87,14 +87,18 @@ export function endRelief(lengthOverWidth: number, regime: Regime): DragBand {
   const below = [...subcriticalEndRelief.map((table) => reliefFrom(table, lengthOverWidth)), code];
   const subcritical = {
     low: Math.min(...below),
-    best: mean(below),
+    expected: mean(below),
     high: Math.max(...below),
   };
   if (regime === "subcritical") return subcritical;
-  const best = reliefFrom(supercriticalEndRelief, lengthOverWidth);
-  const supercritical = { low: Math.min(code, best), best, high: 1 };
+  const expected = reliefFrom(supercriticalEndRelief, lengthOverWidth);
+  const supercritical = { low: Math.min(code, expected), expected, high: 1 };
   if (regime !== "critical") return supercritical;
-  return { low: subcritical.low, best: (subcritical.best + supercritical.best) / 2, high: supercritical.high };
+  return {
+    low: subcritical.low,
+    expected: (subcritical.expected + supercritical.expected) / 2,
+    high: supercritical.high,
+  };
 }
 
 /** Value of one table, at most 1 and not below 0. */

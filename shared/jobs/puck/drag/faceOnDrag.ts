@@ -41,14 +41,14 @@ export const roundedFrontDrag: readonly (readonly [number, number])[] = [
 
 /** Drag coefficient of a sharp flat-faced cylinder along its axis, with its reading error. */
 export function sharpCylinderDrag(lengthToDiameter: number): DragBand {
-  const best = interpolate(axialCylinderDrag, lengthToDiameter);
-  return { low: best - axialReadingError, best, high: best + axialReadingError };
+  const expected = interpolate(axialCylinderDrag, lengthToDiameter);
+  return { low: expected - axialReadingError, expected, high: expected + axialReadingError };
 }
 
 /** Drag coefficient of a blunt cylinder whose flow follows its rounded front edge: the table within its own spread. */
 export function attachedFrontDrag(edgeRadiusToDiameter: number): DragBand {
-  const best = interpolate(roundedFrontDrag, edgeRadiusToDiameter);
-  return { low: (1 - roundedFrontSpread) * best, best, high: (1 + roundedFrontSpread) * best };
+  const expected = interpolate(roundedFrontDrag, edgeRadiusToDiameter);
+  return { low: (1 - roundedFrontSpread) * expected, expected, high: (1 + roundedFrontSpread) * expected };
 }
 
 /** Of the values remembered, 0.4 to 0.5 and 0.2 to 0.25. */
@@ -56,7 +56,7 @@ const roundedFrontSpread = SHORT_BODY_NUMBERS.roundedFrontSpread.value;
 
 /**
  * Drag of a puck moving along its axis by tables alone, on its face area pi d^2 / 4, where its flow is not solved. A sharp edge has the axial-cylinder table. A
- * rounded one has less: best, the table less the drop that rounding brings on a long cylinder; low, the table times the
+ * rounded one has less: expected, the table less the drop that rounding brings on a long cylinder; low, the table times the
  * ratio of that drop; high, no relief, as for a radius too small for the flow to follow at low Reynolds numbers.
  * A bevel or free profile counts as a radius of the smaller of its two insets: an assumption without a source.
  */
@@ -79,11 +79,11 @@ export function faceOnDrag(spec: PuckSpec): Result<PuckDrag> {
   const blunt = roundedFrontDrag[0][1];
   const coefficient = {
     low: (sharp - axialReadingError) * (rounded / blunt),
-    best: sharp - (blunt - rounded),
+    expected: sharp - (blunt - rounded),
     high: sharp + axialReadingError,
   };
   const area = (Math.PI / 4) * d * d;
-  const scaled = { low: coefficient.low * area, best: coefficient.best * area, high: coefficient.high * area };
+  const scaled = { low: coefficient.low * area, expected: coefficient.expected * area, high: coefficient.high * area };
   const notes = ["From published tables of axial cylinders at Re of 1e4 and more; no flow was solved."];
   if (edgeRatio > 0)
     notes.push("The relief by edge rounding was measured on long cylinders: low confidence on a short one.");

@@ -33,7 +33,7 @@ export interface FaceOnFlow {
 
 /**
  * Base pressure coefficients of bodies of revolution behind a laminar separation all round: a disc (Fail, Lawford & Eyre
- * 1957, ARC R&M 3120) and a sphere below its crisis (Achenbach 1972, J. Fluid Mech. 54, 565), both from memory. The best
+ * 1957, ARC R&M 3120) and a sphere below its crisis (Achenbach 1972, J. Fluid Mech. 54, 565), both from memory. The expected
  * value lies between them: no street of vortices closes the base pressure here, as it does in plane flow.
  */
 const basePressure = {
@@ -102,11 +102,11 @@ function speedRatio(Cpb: number): number {
 function separatedBand(flow: AxialFlow, { separationArc, pressureDrag }: AxialWake, sharp: DragBand): DragBand {
   const at = (Cpb: number) => axialWake(flow, separationArc, speedRatio(Cpb)).pressureDrag;
   // A rounded edge never has more drag than a sharp one, which is measured.
-  const best = Math.min(pressureDrag, sharp.best);
+  const expected = Math.min(pressureDrag, sharp.expected);
   return {
-    low: Math.min(best, (1 - methodError) * at(basePressure.sphere)),
-    best,
-    high: Math.max(best, Math.min(sharp.high, (1 + methodError) * at(basePressure.disc))),
+    low: Math.min(expected, (1 - methodError) * at(basePressure.sphere)),
+    expected,
+    high: Math.max(expected, Math.min(sharp.high, (1 + methodError) * at(basePressure.disc))),
   };
 }
 
@@ -118,11 +118,11 @@ function attachedBand(flow: AxialFlow, wake: AxialWake, spec: PuckSpec, separate
   const solved = [basePressure.sphere, basePressure.disc].map(
     (Cpb) => axialWake(flow, rear, speedRatio(Cpb)).pressureDrag,
   );
-  const best = Math.min(table.best, separated.best);
+  const expected = Math.min(table.expected, separated.expected);
   return {
-    low: Math.min(best, table.low),
-    best,
-    high: Math.max(best, Math.min(separated.high, Math.max(table.high, ...solved))),
+    low: Math.min(expected, table.low),
+    expected,
+    high: Math.max(expected, Math.min(separated.high, Math.max(table.high, ...solved))),
   };
 }
 
@@ -159,7 +159,7 @@ export function solvedFaceOnDrag(
   const [own, other] = reynolds < closing ? [flow.separated, flow.attached] : [flow.attached, flow.separated];
   const isNear = reynolds > closing / factor && reynolds < closing * factor;
   const coefficient = isNear
-    ? { low: Math.min(own.low, other.low), best: own.best, high: Math.max(own.high, other.high) }
+    ? { low: Math.min(own.low, other.low), expected: own.expected, high: Math.max(own.high, other.high) }
     : own;
   const area = (Math.PI / 4) * d * d;
   return dragOn(scaleBand(coefficient, area), area, "face area", [faceOnFlowNote]);

@@ -31,18 +31,18 @@ export function orientationIndex(
   }
   for (const orientation of orientations) {
     for (const drag of [candidate[orientation], baseline[orientation]]) {
-      if (!(drag.low > 0 && drag.low <= drag.best && drag.best <= drag.high)) {
-        return problem("orientation", `drag ${orientation} must be above 0 with low <= best <= high`, orientation);
+      if (!(drag.low > 0 && drag.low <= drag.expected && drag.expected <= drag.high)) {
+        return problem("orientation", `drag ${orientation} must be above 0 with low <= expected <= high`, orientation);
       }
     }
   }
   const weigh = (ratio: (orientation: Orientation) => number) =>
     orientations.reduce((sum, orientation) => sum + (shares[orientation] / total) * ratio(orientation), 0);
   const common = (orientation: Orientation) =>
-    (["low", "best", "high"] as const).map((end) => candidate[orientation][end] / baseline[orientation][end]);
+    (["low", "expected", "high"] as const).map((end) => candidate[orientation][end] / baseline[orientation][end]);
   const index = {
     low: weigh((orientation) => candidate[orientation].low / baseline[orientation].high),
-    best: weigh((orientation) => candidate[orientation].best / baseline[orientation].best),
+    expected: weigh((orientation) => candidate[orientation].expected / baseline[orientation].expected),
     high: weigh((orientation) => candidate[orientation].high / baseline[orientation].low),
   };
   const percent = (value: number) => 100 * (value - 1);
@@ -50,9 +50,9 @@ export function orientationIndex(
     index,
     indexWithCommonError: {
       low: weigh((orientation) => Math.min(...common(orientation))),
-      best: index.best,
+      expected: index.expected,
       high: weigh((orientation) => Math.max(...common(orientation))),
     },
-    changePercent: { low: percent(index.low), best: percent(index.best), high: percent(index.high) },
+    changePercent: { low: percent(index.low), expected: percent(index.expected), high: percent(index.high) },
   });
 }

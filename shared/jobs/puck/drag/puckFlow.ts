@@ -166,7 +166,7 @@ function profileDrag(
 /** Largest ks / D that the roughness model takes. */
 const roughest = CONDITION_LIMITS.sandGrainRoughnessRatio[1];
 
-/** Part of the rough wall in the best value of a grooved one. */
+/** Part of the rough wall in the expected value of a grooved one. */
 const roughShare = SHORT_BODY_NUMBERS.grooveShare.value;
 
 function bracketedDrag(
@@ -190,7 +190,7 @@ function between(a: SectionDrag, b: SectionDrag): SectionDrag {
   const higher = a.high >= b.high ? a : b;
   return {
     low: lower.low,
-    best: (1 - roughShare) * a.best + roughShare * b.best,
+    expected: (1 - roughShare) * a.expected + roughShare * b.expected,
     high: higher.high,
     regime: a.regime,
     lowRegime: lower.lowRegime ?? lower.regime,
@@ -198,7 +198,7 @@ function between(a: SectionDrag, b: SectionDrag): SectionDrag {
   };
 }
 
-/** Both bands in one, the best value that of the first. */
+/** Both bands in one, the expected value that of the first. */
 export function widened(band: DragBand, other: DragBand): DragBand {
-  return { low: Math.min(band.low, other.low), best: band.best, high: Math.max(band.high, other.high) };
+  return { low: Math.min(band.low, other.low), expected: band.expected, high: Math.max(band.high, other.high) };
 }

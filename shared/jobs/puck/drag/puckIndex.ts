@@ -52,5 +52,5 @@ export function meanIndex(
 
 function meanBand(bands: readonly DragBand[]): DragBand {
   const meanOf = (end: keyof DragBand) => mean(bands.map((band) => band[end]));
-  return { low: meanOf("low"), best: meanOf("best"), high: meanOf("high") };
+  return { low: meanOf("low"), expected: meanOf("expected"), high: meanOf("high") };
 }

@@ -3,10 +3,10 @@ import type { PuckSpec } from "../body/puckSpec";
 import type { CasePuck } from "../puckCase";
 
 export const grooveNote =
-  "Grooves are not solved: drag is given between that of the plain finish and that of a wall with sand grains as high as the grooves are deep, the best value half-way; an assumption without a source.";
+  "Grooves are not solved: drag is given between that of the plain finish and that of a wall with sand grains as high as the grooves are deep, the expected value half-way; an assumption without a source.";
 export const sharpEdgeNote = `An edge radius below ${100 * smallestRadiusRatio} % of the thickness is solved at that: such corners count as sharp.`;
 export const recessNote =
-  "The recess is not solved edge-on: nothing published was found for it. The best value leaves it out; the upper end of the band adds its downstream wall, depth x diameter, at the stream's full dynamic pressure: an allowance without a source.";
+  "The recess is not solved edge-on: nothing published was found for it. The expected value leaves it out; the upper end of the band adds its downstream wall, depth x diameter, at the stream's full dynamic pressure: an allowance without a source.";
 /** Roughnesses of the plain wall and of what grooves could amount to, m, smaller first; one where there are no grooves. */
 export type Roughnesses = readonly number[];
 

@@ -42,7 +42,7 @@ export function tabulatedSectionDrag(points: readonly SectionDragPoint[]): Secti
     const { regime, lowRegime, highRegime } = share < 0.5 ? a : b;
     return {
       low: between(a.low, b.low),
-      best: between(a.best, b.best),
+      expected: between(a.expected, b.expected),
       high: between(a.high, b.high),
       regime,
       lowRegime,

@@ -48,7 +48,7 @@ export function profileSection({ thicknessMetres: t, edge }: PuckSpec, chord: nu
   return { family: "freeContour", points: [...right, ...[...right].reverse().map(([x, y]) => [-x, y] as const)] };
 }
 
-/** Least low end of a band, as a part of the best value. */
+/** Least low end of a band, as a part of the expected value. */
 const leastShare = SHORT_BODY_NUMBERS.leastBandShare.value;
 
 /** Of the smaller dimension: close to the least radius that the section families take, 1 %. */
@@ -99,9 +99,9 @@ function stripPoint(
 ): Result<SectionDragPoint> {
   const { rising, states } = outcome;
   if (rising === null) return problem("edge-on", outcome.problem?.message ?? "no steady state was found");
-  const { dragCoefficient: best, regime } = states[rising];
-  if (!(best > 0)) {
-    return problem("edge-on", `the drag coefficient came out as ${best.toPrecision(3)}; more panels may help`);
+  const { dragCoefficient: expected, regime } = states[rising];
+  if (!(expected > 0)) {
+    return problem("edge-on", `the drag coefficient came out as ${expected.toPrecision(3)}; more panels may help`);
   }
   const byDrag = [...nearby].sort((a, b) => a.dragCoefficient - b.dragCoefficient);
   const [lowest, highest] = [byDrag[0], byDrag[byDrag.length - 1]];
@@ -115,9 +115,9 @@ function stripPoint(
   return success({
     reynolds: condition.reynolds,
     // A coefficient near 0 is below what the method can tell, and the index divides by it.
-    low: Math.min(Math.max(band.low, leastShare * best), best),
-    best,
-    high: Math.max(band.high, best),
+    low: Math.min(Math.max(band.low, leastShare * expected), expected),
+    expected,
+    high: Math.max(band.high, expected),
     regime,
     lowRegime: lowest.regime,
     highRegime: highest.regime,

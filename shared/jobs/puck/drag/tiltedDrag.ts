@@ -18,7 +18,7 @@ const plateauAngle = SHORT_BODY_NUMBERS.plateauAngle.value;
 
 /**
  * Forces at a tilt between edge-on (0) and face-on (pi/2). Along the mid-plane: the edge-on force times cos^2 (cross-flow
- * principle, Hoerner 1965, ch. 3). Along the axis: the face-on force times, at best, (4 + pi) sin / (4 + pi sin) for an
+ * principle, Hoerner 1965, ch. 3). Along the axis: the face-on force times, at expected, (4 + pi) sin / (4 + pi sin) for an
  * inclined plate (Rayleigh 1876, Phil. Mag. 2, 430-441); low, sin^2 (cross-flow principle); high, the larger of the plate
  * and of sin / sin 45, at most 1 (plateau of a disc).
  * @param edgeOn drag area edge-on, m^2
@@ -32,21 +32,25 @@ export function tiltedForces(edgeOn: DragBand, faceOn: DragBand, tilt: number): 
   const plate = ((4 + Math.PI) * sin) / (4 + Math.PI * sin);
   const normalArea = {
     low: faceOn.low * sin * sin,
-    best: faceOn.best * plate,
+    expected: faceOn.expected * plate,
     high: faceOn.high * Math.max(plate, Math.min(1, sin / Math.sin(plateauAngle))),
   };
-  const tangentialArea = { low: edgeOn.low * cos * cos, best: edgeOn.best * cos * cos, high: edgeOn.high * cos * cos };
+  const tangentialArea = {
+    low: edgeOn.low * cos * cos,
+    expected: edgeOn.expected * cos * cos,
+    high: edgeOn.high * cos * cos,
+  };
   return {
     normalArea,
     tangentialArea,
     dragArea: {
       low: normalArea.low * sin + tangentialArea.low * cos,
-      best: normalArea.best * sin + tangentialArea.best * cos,
+      expected: normalArea.expected * sin + tangentialArea.expected * cos,
       high: normalArea.high * sin + tangentialArea.high * cos,
     },
     liftArea: {
       low: normalArea.low * cos - tangentialArea.high * sin,
-      best: normalArea.best * cos - tangentialArea.best * sin,
+      expected: normalArea.expected * cos - tangentialArea.expected * sin,
       high: normalArea.high * cos - tangentialArea.low * sin,
     },
   };

@@ -37,7 +37,7 @@ export function dragTable(puck: CasePuck, flow: PuckFlow, { stream }: PuckCase):
   };
   const ends = (orientation: Orientation) => ({
     low: read(orientation, "low"),
-    best: read(orientation, "best"),
+    expected: read(orientation, "expected"),
     high: read(orientation, "high"),
   });
   return success(

@@ -82,7 +82,7 @@ export function runMotion(
 function tiltedAreas(areas: DragTable, end: BandEnd): TiltedForceAreas {
   const band = (orientation: Orientation, speed: number) => ({
     low: areas[orientation].low(speed),
-    best: areas[orientation].best(speed),
+    expected: areas[orientation].expected(speed),
     high: areas[orientation].high(speed),
   });
   return (speed, tilt) => {

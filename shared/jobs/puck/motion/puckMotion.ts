@@ -23,11 +23,11 @@ export interface MotionResult {
     readonly timeSeconds: DragBand | null;
     readonly speedMetresPerSecond: DragBand | null;
   }[];
-  /** What ended the run with the best values: "rest", "floor", "surface" or "time". */
+  /** What ended the run with the expected values: "rest", "floor", "surface" or "time". */
   readonly ended: string;
   /** Largest energy that any of the runs lost track of, over the energy in play. */
   readonly energyResidual: number;
-  /** The runs over time, with the best values, the least and the most resistance; null when not asked for. */
+  /** The runs over time, with the expected values, the least and the most resistance; null when not asked for. */
   readonly curves: BandedMotion<MotionCurve> | null;
 }
 
@@ -85,16 +85,16 @@ function followMotion(
   };
   const runs = bandedMotion((end) => runMotion(motion, body, areas, end, theCase, sampling));
   if (!runs.ok) return runs;
-  const { best, leastResistance, mostResistance } = runs.value;
-  const three = [leastResistance, best, mostResistance] as const;
+  const { expected, leastResistance, mostResistance } = runs.value;
+  const three = [leastResistance, expected, mostResistance] as const;
   return success({
     motion: motion.kind,
     name: motion.name ?? null,
     turbulencePercent: percentOf(turbulenceIntensity),
     figures: Object.fromEntries(
-      Object.keys(best.figures).map((key) => [key, bandOf(three.map((run) => run.figures[key]))]),
+      Object.keys(expected.figures).map((key) => [key, bandOf(three.map((run) => run.figures[key]))]),
     ),
-    marks: best.trajectory.marks.map(({ distance }, i) => {
+    marks: expected.trajectory.marks.map(({ distance }, i) => {
       const marks = three.map((run) => run.trajectory.marks[i]);
       const times = marks.flatMap(({ time }) => (time === null ? [] : [time]));
       const speeds = marks.flatMap(({ speed }) => (speed === null ? [] : [speed]));
@@ -104,22 +104,22 @@ function followMotion(
         speedMetresPerSecond: speeds.length === three.length ? bandOf(speeds) : null,
       };
     }),
-    ended: best.trajectory.ended,
+    ended: expected.trajectory.ended,
     energyResidual: Math.max(...three.map(({ trajectory }) => trajectory.energy.relativeResidual)),
     curves:
       motion.curveSamples === undefined
         ? null
         : {
-            best: curve(best.trajectory),
+            expected: curve(expected.trajectory),
             leastResistance: curve(leastResistance.trajectory),
             mostResistance: curve(mostResistance.trajectory),
           },
   });
 }
 
-/** @param three with the least resistance, the best values, the most resistance */
+/** @param three with the least resistance, the expected values, the most resistance */
 function bandOf(three: readonly number[]): DragBand {
-  return { low: Math.min(...three), best: three[1], high: Math.max(...three) };
+  return { low: Math.min(...three), expected: three[1], high: Math.max(...three) };
 }
 
 function curve({ time, distance, height, speed }: Trajectory): MotionCurve {

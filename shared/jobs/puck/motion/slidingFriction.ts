@@ -2,7 +2,7 @@ import type { DragBand } from "../../../engine/trust/dragInterval";
 import { problem, type Result, success } from "../../../result";
 
 /** Hard plastic on wet ceramic tile: no published value was found (from memory, low confidence). Measure your own. */
-export const wetTileFriction: DragBand = { low: 0.15, best: 0.22, high: 0.3 };
+export const wetTileFriction: DragBand = { low: 0.15, expected: 0.22, high: 0.3 };
 
 /**
  * A coefficient of sliding friction with its band, from a person's input.
@@ -20,5 +20,5 @@ export function slidingFriction(coefficient: number, spread: number): Result<Dra
       "spread",
     );
   }
-  return success({ low: coefficient - spread, best: coefficient, high: coefficient + spread });
+  return success({ low: coefficient - spread, expected: coefficient, high: coefficient + spread });
 }

@@ -79,7 +79,7 @@ export class PuckDragElement extends LightElement {
           <thead>
             <tr>
               <th scope="col">Attitude</th>
-              <th scope="col">Cd, best (band)</th>
+              <th scope="col">Cd, expected (band)</th>
               <th scope="col">on the area</th>
               <th scope="col">drag area, cm²</th>
               <th scope="col">drag, N</th>
@@ -118,7 +118,7 @@ export class PuckDragElement extends LightElement {
           <thead>
             <tr>
               <th scope="col">Puck</th>
-              <th scope="col">best</th>
+              <th scope="col">expected</th>
               <th scope="col">band, errors independent</th>
               <th scope="col">band, errors shared</th>
               <th scope="col">verdict</th>
@@ -128,7 +128,7 @@ export class PuckDragElement extends LightElement {
             ${rows.map(
               (row) => html`<tr>
                 <th scope="row">${row.name}</th>
-                <td>${row.best}</td>
+                <td>${row.expected}</td>
                 <td>${row.independent}</td>
                 <td>${row.shared}</td>
                 <td><small>${row.sentence}</small></td>

@@ -61,7 +61,7 @@ export class PuckMember extends LightElement {
     const off = Number((1000 * report.madeOffMetres).toPrecision(4));
     const { index, sentence, verdict } = report.comparison.overall;
     const rows = [
-      ...dragSensitivityRows(dragSensitivities, index.best),
+      ...dragSensitivityRows(dragSensitivities, index.expected),
       ...sensitivityRows(sensitivities, shownFigures),
     ];
     return html`<h3>Number ${this.number} of the front</h3>
@@ -72,7 +72,7 @@ export class PuckMember extends LightElement {
         mass ${shownFigure("massKilograms", figures.massKilograms)},
         ${puck.core.kind === "none" ? "no core" : `cover over the core ${shownFigure("coverMetres", figures.coverMetres ?? 0)}`},
         moment of inertia ${shownFigure("momentOfInertiaAxisKilogramSquareMetres", figures.momentOfInertiaAxisKilogramSquareMetres)};
-        drag index ${percentText(100 * (index.best - 1))} (${percentText(100 * (index.low - 1))} to ${percentText(100 * (index.high - 1))}).
+        drag index ${percentText(100 * (index.expected - 1))} (${percentText(100 * (index.low - 1))} to ${percentText(100 * (index.high - 1))}).
         ${rules === null ? nothing : html`Rules: ${verdictTexts[rules.verdict]} with the making tolerances.`}
       </p>
       <div class="line">

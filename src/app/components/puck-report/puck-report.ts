@@ -126,7 +126,7 @@ export class PuckReport extends LitElement {
       </h2>
       <table>
         <thead>
-          <tr>${["Attitude", "Cd, best (band)", "on the area", "drag area, cm² (band)", "drag, N (band)", "to baseline", "rests on"].map((head) => html`<th scope="col">${head}</th>`)}</tr>
+          <tr>${["Attitude", "Cd, expected (band)", "on the area", "drag area, cm² (band)", "drag, N (band)", "to baseline", "rests on"].map((head) => html`<th scope="col">${head}</th>`)}</tr>
         </thead>
         <tbody>
           ${rows.map((row) => html`<tr>${[row.attitude, row.coefficient, row.area, row.dragArea, row.force, row.change, row.applicability].map((cell) => html`<td>${cell}</td>`)}</tr>`)}

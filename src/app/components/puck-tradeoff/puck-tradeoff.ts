@@ -30,7 +30,7 @@ export class PuckTradeoff extends LightElement {
   @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private chosen: Evaluation | null = null;
 
-  /** A search that is done shows its best member by the first goal at once, with the verdict against the baseline. */
+  /** A search that is done shows its expected member by the first goal at once, with the verdict against the baseline. */
   protected override willUpdate(): void {
     const { status, search } = this.run;
     if (status !== "done" || search === null || this.chosen !== null) return;

@@ -66,7 +66,7 @@ export class TunnelPlanElement extends LightElement {
                 <thead><tr><th scope="col">U, m/s</th><th scope="col">Re</th><th scope="col">Force, N</th><th scope="col">Repeats</th><th scope="col">Half-width of the mean, %</th></tr></thead>
                 <tbody>${plan.speeds.map(
                   (row) =>
-                    html`<tr><th scope="row">${short(row.speedMetresPerSecond)}</th><td>${row.reynolds.toExponential(2)}</td><td>${row.expectedForceNewtons === null ? "–" : `${short(row.expectedForceNewtons.best)} (${short(row.expectedForceNewtons.low)} to ${short(row.expectedForceNewtons.high)})`}</td><td>${row.repeats}</td><td>${row.halfWidthPercent === null ? "–" : short(row.halfWidthPercent)}</td></tr>`,
+                    html`<tr><th scope="row">${short(row.speedMetresPerSecond)}</th><td>${row.reynolds.toExponential(2)}</td><td>${row.expectedForceNewtons === null ? "–" : `${short(row.expectedForceNewtons.expected)} (${short(row.expectedForceNewtons.low)} to ${short(row.expectedForceNewtons.high)})`}</td><td>${row.repeats}</td><td>${row.halfWidthPercent === null ? "–" : short(row.halfWidthPercent)}</td></tr>`,
                 )}</tbody>
               </table>
             </div>

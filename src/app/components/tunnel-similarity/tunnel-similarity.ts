@@ -55,7 +55,7 @@ function crisisText({ of, rising, falling, factor }: PredictedCrisis, where: str
 }
 
 function band(value: DragBand | null): string {
-  return value === null ? "–" : `${short(value.best)} (${short(value.low)} to ${short(value.high)})`;
+  return value === null ? "–" : `${short(value.expected)} (${short(value.low)} to ${short(value.high)})`;
 }
 
 function short(value: number): string {
