@@ -10,11 +10,11 @@ export const coatedPuck: PuckSpec = {
 
 /** The result of a puck with invented drag areas, cm^2: no flow is solved. */
 export function puckResult(puck: PuckSpec, dragSquareCentimetres = 10): PuckResult {
-  const band = { low: 0.8, best: 1, high: 1.3 };
+  const band = { low: 0.8, expected: 1, high: 1.3 };
   const drag = (["upright", "flat", "faceOn"] as const).flatMap((orientation) =>
     [1, 2].map((speedMetresPerSecond) => {
       const area = dragSquareCentimetres * 1e-4;
-      const areas = { low: band.low * area, best: band.best * area, high: band.high * area };
+      const areas = { low: band.low * area, expected: band.expected * area, high: band.high * area };
       return {
         turbulencePercent: 1,
         speedMetresPerSecond,

@@ -20,12 +20,12 @@ export function dragAreaBands({ drag }: PuckResult, attitude: DragAttitude, spee
   const rows = drag.filter(({ orientation }) => orientation === attitude);
   const speeds = [...new Set(rows.map((row) => row.speedMetresPerSecond))];
   const nearest = speeds.reduce(
-    (best, own) => (Math.abs(Math.log(own / speed)) < Math.abs(Math.log(best / speed)) ? own : best),
+    (expected, own) => (Math.abs(Math.log(own / speed)) < Math.abs(Math.log(expected / speed)) ? own : expected),
     speeds[0],
   );
   return rows
     .filter((row) => row.speedMetresPerSecond === nearest)
-    .map(({ dragAreaSquareMetres: { low, best, high } }) => ({ low, expected: best, high }));
+    .map(({ dragAreaSquareMetres: { low, expected, high } }) => ({ low, expected: expected, high }));
 }
 
 /** Quantile of the standard normal distribution at the ends of a band from 5 to 95 %. */

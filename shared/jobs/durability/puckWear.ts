@@ -143,7 +143,7 @@ function dragChange(result: PuckResult, off: WornOff, { fluid }: DurabilityJob):
     const solved = held.value.solve(stream, [
       (row.speedMetresPerSecond * spec.diameterMetres) / fluid.kinematicViscosity,
     ]);
-    return solved.ok ? solved.value[0].drag.dragArea.best : null;
+    return solved.ok ? solved.value[0].drag.dragArea.expected : null;
   };
   const [before, after] = [area(puck), area(worn.value)];
   return before === null || after === null ? null : 100 * (after / before - 1);
