@@ -1,19 +1,8 @@
 import { playwright } from "@vitest/browser-playwright";
-import type { Plugin } from "vite";
 import { configDefaults, defineConfig } from "vitest/config";
+import { contentPolicy } from "./src/setup/page/contentPolicy.js";
+import { listFiles } from "./src/setup/page/listFiles.js";
 import { findBrowser } from "./tests/browser/findBrowser.js";
-
-/** Lists the built files for the service worker, which keeps them for use without a network. */
-function listFiles(): Plugin {
-  return {
-    name: "list-files",
-    enforce: "post",
-    generateBundle(_, bundle) {
-      const files = Object.keys(bundle).filter((file) => file !== "offline.js" && !file.endsWith(".html"));
-      this.emitFile({ type: "asset", fileName: "offline-files.json", source: JSON.stringify(files) });
-    },
-  };
-}
 
 /** Tests of single components, which run in a browser. */
 const leaves = "tests/leaves/**/*.test.ts";
@@ -52,7 +41,8 @@ const launchOptions = {
 
 export default defineConfig({
   base: "./",
-  plugins: [listFiles()],
+  publicDir: "src/app/public",
+  plugins: [contentPolicy(), listFiles()],
   worker: { format: "es" },
   build: {
     outDir: "dist/page",
@@ -61,7 +51,11 @@ export default defineConfig({
     chunkSizeWarningLimit: 6000,
     rollupOptions: {
       input: { index: "index.html", offline: "src/app/offline/offlineWorker.ts" },
-      output: { entryFileNames: ({ name }) => (name === "offline" ? "offline.js" : "assets/[name]-[hash].js") },
+      output: {
+        entryFileNames: ({ name }) => (name === "offline" ? "offline.js" : "assets/[name]-[hash].js"),
+        // How schemas are to be read is said beside the library, so that it is said before any schema is made.
+        codeSplitting: { groups: [{ name: "schemas", test: /node_modules\/zod\/|plainSchemas/ }] },
+      },
     },
   },
   server: { host: "127.0.0.1" },

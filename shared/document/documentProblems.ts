@@ -1,5 +1,6 @@
 import type * as z from "zod";
 import type { Problem } from "../result";
+import { quotedText, shownText } from "./shownText";
 
 /** A place in a document: keys and list indices from the root. */
 export type DocumentPath = readonly PropertyKey[];
@@ -11,7 +12,8 @@ const mostProblems = 200;
 export function pathText(path: DocumentPath): string {
   return path.reduce<string>((text, step) => {
     if (typeof step === "number") return `${text}[${step}]`;
-    return text === "" ? String(step) : `${text}.${String(step)}`;
+    const word = step === "" ? '""' : shownText(String(step));
+    return text === "" ? word : `${text}.${word}`;
   }, "");
 }
 
@@ -27,7 +29,7 @@ export function valueAt(document: unknown, path: DocumentPath): unknown {
 export function valueText(value: unknown): string {
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === "object" && value !== null) return "an object";
-  if (typeof value === "string") return JSON.stringify(value.length > 40 ? `${value.slice(0, 40)}...` : value);
+  if (typeof value === "string") return quotedText(value);
   return String(value);
 }
 

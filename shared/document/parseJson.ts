@@ -1,4 +1,5 @@
 import { problem, type Result, success } from "../result";
+import { printable, shownText } from "./shownText";
 
 /** A key whose value is one of the number words of JavaScript that JSON does not have. */
 const nonFinite = /"((?:[^"\\]|\\.)*)"\s*:\s*(-?(?:NaN|Infinity))\b/;
@@ -12,10 +13,14 @@ export function parseJson(text: string): Result<unknown> {
   } catch (error) {
     const word = nonFinite.exec(content);
     if (word !== null) {
-      return problem("json", `${word[1]} is ${word[2]}; it must be a finite number (JSON has no ${word[2]})`, word[1]);
+      return problem(
+        "json",
+        `${shownText(word[1])} is ${word[2]}; it must be a finite number (JSON has no ${word[2]})`,
+        shownText(word[1]),
+      );
     }
     const reason = error instanceof Error ? error.message : String(error);
-    return problem("json", `not a JSON document: ${withLine(reason, content)}`);
+    return problem("json", `not a JSON document: ${printable(withLine(reason, content))}`);
   }
 }
 

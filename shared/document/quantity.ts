@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { isPrintable } from "./shownText";
 
 /**
  * The building blocks of the case file. Every schema's error text is the rule that the value breaks ("it must be ..."),
@@ -104,10 +105,15 @@ export function strictRecord<Shape extends z.core.$ZodLooseShape>(what: string, 
   });
 }
 
-/** Text of 1 to `longest` characters. */
+/** Text of 1 to `longest` characters, of which none acts on a terminal; lines may be broken. */
 export function text(description: string, longest: number) {
   const rule = `it must be text of 1 to ${longest} characters`;
-  return z.string({ error: rule }).min(1, rule).max(longest, rule).describe(description);
+  return z
+    .string({ error: rule })
+    .min(1, rule)
+    .max(longest, rule)
+    .refine(isPrintable, "it must be text without control characters")
+    .describe(description);
 }
 
 /** The rule of a union of objects told apart by one key: at that key, or at the whole when it is no object. */

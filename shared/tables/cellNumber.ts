@@ -1,3 +1,4 @@
+import { quotedText } from "../document/shownText";
 import { type DataCell, type DataTable, isMissing } from "./dataTable";
 
 export const decimalMarks = ["point", "comma"] as const;
@@ -16,7 +17,7 @@ export function cellNumber(cell: string | number, mark: DecimalMark): CellNumber
   if (typeof cell === "number") {
     return Number.isFinite(cell) ? { ok: true, value: cell } : { ok: false, reason: `${cell} is not a finite number` };
   }
-  const shown = `"${cell.length > 40 ? `${cell.slice(0, 40)}...` : cell}"`;
+  const shown = quotedText(cell);
   const [decimal, thousands] = mark === "point" ? [".", ","] : [",", "."];
   let text = cell.trim().replace(/\u2212/g, "-");
   text = text.replace(/(?<=\d)[\u0020\u00a0\u2009\u202f'\u2019](?=\d{3}(?!\d))/g, "");

@@ -1,3 +1,4 @@
+import { quotedText, shownNames } from "../document/shownText";
 import { cellNumber, type DecimalMark, decimalMarkOf } from "./cellNumber";
 import { type ColumnQuantity, fromUnit, unitsOf } from "./columnUnits";
 import { type DataTable, isMissing, rowNumber, type TableProblem } from "./dataTable";
@@ -40,7 +41,7 @@ export function mapColumns<Key extends string>(
     const index = columnIndex(table, named?.column ?? key);
     const quantity = wanted[key];
     if (named !== undefined && index < 0) {
-      const message = `there is no column "${named.column}" for ${key}; the columns are ${table.columns.join(", ")}`;
+      const message = `there is no column ${quotedText(named.column)} for ${key}; the columns are ${shownNames(table.columns)}`;
       problems.push({ row: null, column: named.column, message });
     }
     const convert = quantity === null || named?.unit === undefined ? (x: number) => x : fromUnit(quantity, named.unit);

@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { quotedText, shownText } from "../document/shownText";
 import { problem, type Result, success } from "../result";
 import type { DataTable } from "./dataTable";
 
@@ -42,7 +43,10 @@ export function readCsvTable(text: string): Result<DataTable> {
   }
   const twice = columns.find((name, i) => columns.indexOf(name) !== i);
   if (twice !== undefined) {
-    return problem("table", `row ${headerRow}: the column name "${twice}" stands twice; each column needs its own`);
+    return problem(
+      "table",
+      `row ${headerRow}: the column name ${quotedText(twice)} stands twice; each column needs its own`,
+    );
   }
   const rows = rest.map((row) => row.map((cell) => cell.trim()));
   while (rows.length > 0 && isEmpty(rows[rows.length - 1])) rows.pop();
@@ -61,7 +65,7 @@ export function readCsvTable(text: string): Result<DataTable> {
     if (long >= 0) {
       return problem(
         "table",
-        `row ${headerRow + 1 + i}, column ${columns[long]}: the cell has ${row[long].length} characters; it must have at most ${longestCell}`,
+        `row ${headerRow + 1 + i}, column ${shownText(columns[long])}: the cell has ${row[long].length} characters; it must have at most ${longestCell}`,
       );
     }
   }

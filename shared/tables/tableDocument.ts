@@ -8,6 +8,8 @@ const cell = z.union([z.string(), z.number(), z.null()], { error: "it must be te
 const rowsRule = `it must be a list of at most ${mostTableRows} rows`;
 const columnsRule = `it must be a list of 1 to ${mostTableColumns} column names`;
 
+const headerRowRule = "it must be a whole number of at least 1";
+
 const inlineTable = strictRecord("a table", {
   columns: z
     .array(z.string({ error: "it must be text" }), { error: columnsRule })
@@ -18,7 +20,11 @@ const inlineTable = strictRecord("a table", {
     .array(z.array(cell, { error: "it must be a list of cells" }), { error: rowsRule })
     .max(mostTableRows, rowsRule)
     .describe("Rows of cells as they were typed; null or an empty text is a missing value"),
-  headerRow: z.int().gte(1).optional().describe("Number of the header's row in the file that it came from"),
+  headerRow: z
+    .int({ error: headerRowRule })
+    .gte(1, headerRowRule)
+    .optional()
+    .describe("Number of the header's row in the file that it came from"),
   separator: z
     .enum([",", ";", "\t"], { error: "it must be a comma, a semicolon or a tab" })
     .optional()

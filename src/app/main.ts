@@ -1,4 +1,5 @@
 import "./style/global.css";
+import "./files/plainSchemas";
 import { showFirstScreen } from "./cases/firstScreen";
 import { listenForShortcuts } from "./cases/shortcuts";
 import { resumeCarriedOffset } from "./compare/resumeCarriedOffset";

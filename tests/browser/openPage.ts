@@ -63,7 +63,10 @@ function buildPage(outDir: string): void {
   if (built.status !== 0) throw new Error(`vite build failed:\n${built.stdout}${built.stderr}`);
 }
 
-/** A page with everything it complained about: console errors, uncaught errors and failed requests. */
+/**
+ * A page with everything it complained about: console errors, uncaught errors, failed requests, what its content policy
+ * forbade, and every window or request that leads away from it.
+ */
 export interface WatchedPage {
   readonly page: Page;
   readonly complaints: string[];
@@ -79,6 +82,10 @@ export interface PageChoice {
   readonly early?: string;
 }
 
+/** The browser itself says nothing of a try that the library catches. */
+const tellForbidden = `addEventListener("securitypolicyviolation", ({ violatedDirective, blockedURI, sourceFile }) =>
+  console.error("forbidden by the content policy:", violatedDirective, blockedURI, sourceFile));`;
+
 /** A fresh browser profile, so nothing is stored from another test. */
 export async function openPage(
   stage: Stage,
@@ -91,6 +98,7 @@ export async function openPage(
   });
   if (!plots) await context.route("**/plotly*", (route) => route.abort());
   const page = await context.newPage();
+  await page.addInitScript(tellForbidden);
   if (early !== undefined) await page.addInitScript(early);
   const complaints: string[] = [];
   const complain = (text: string) => {
@@ -102,6 +110,12 @@ export async function openPage(
   });
   page.on("pageerror", (error) => complain(error.message));
   page.on("requestfailed", (request) => complain(`${request.url()}: ${request.failure()?.errorText}`));
+  page.on("request", (request) => {
+    const { protocol, origin } = new URL(request.url());
+    const isOwn = protocol === "data:" || protocol === "blob:" || origin === new URL(stage.address).origin;
+    if (!isOwn) complain(`asked elsewhere: ${request.url()}`);
+  });
+  page.on("popup", (popup) => complain(`opened a window: ${popup.url()}`));
   await page.goto(stage.address + hash, { waitUntil: "load" });
   return { page, complaints };
 }

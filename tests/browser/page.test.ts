@@ -9,6 +9,7 @@ import { importScenarios } from "./scenarios/imports";
 import { keepingScenarios } from "./scenarios/keeping";
 import { layerMethodScenarios } from "./scenarios/layerMethod";
 import { loadingScenarios } from "./scenarios/loading";
+import { privacyScenarios } from "./scenarios/privacy";
 import { puckViewScenarios } from "./scenarios/puckView";
 import { reportScenarios } from "./scenarios/reportPage";
 import { robustnessScenarios } from "./scenarios/robustness";
@@ -45,6 +46,7 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
   robustnessScenarios(onStage);
   reportScenarios(onStage);
   accessibilityScenarios(onStage);
+  privacyScenarios(onStage);
   puckViewScenarios(onStage);
   tunnelViewScenarios(onStage);
   trialViewScenarios(onStage);

@@ -1,4 +1,5 @@
 import type { Bounds } from "../../document/quantity";
+import { quotedText, shownNames } from "../../document/shownText";
 import { fractionOf } from "../../numerics/degreesAndPercent";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, type MappedTable, mapColumns } from "../../tables/columnMapping";
@@ -58,7 +59,7 @@ export function readMeasuredTable(table: DataTable, choices: MeasuredTableChoice
 type Columns = MappedTable<MeasuredColumnKey>;
 
 function reportUnusable(columns: Columns, table: DataTable, { reynoldsPerSpeed }: MeasuredTableChoices): void {
-  const known = `the columns are ${table.columns.join(", ")}`;
+  const known = `the columns are ${shownNames(table.columns)}`;
   if (!columns.has("reynoldsNumber") && !columns.has("speedMetresPerSecond")) {
     columns.report(null, null, `no column holds the Reynolds number or the speed; ${known}`);
   } else if (!columns.has("reynoldsNumber") && reynoldsPerSpeed === null) {
@@ -130,7 +131,7 @@ function readDirection(columns: Columns, row: number): SpeedDirection | null {
   for (const direction of ["rising", "falling"] as const) {
     if (directionWords[direction].includes(word)) return direction;
   }
-  columns.report(row, "direction", `"${word}" is no direction; it must be rising or falling`);
+  columns.report(row, "direction", `${quotedText(word)} is no direction; it must be rising or falling`);
   return null;
 }
 

@@ -1,3 +1,4 @@
+import { quotedText, shownNames } from "../../document/shownText";
 import { columnIndex } from "../../tables/columnMapping";
 import { type DataTable, isMissing, rowNumber, type TableProblem } from "../../tables/dataTable";
 import type { TrialPlan } from "./trialPlan";
@@ -31,7 +32,7 @@ export function placeScores(table: DataTable, setup: TrialSetup, plan: TrialPlan
   );
   if (!isLong && pucks.length === 0) {
     const codes = setup.pucks.map(({ code }) => code).join(", ");
-    const message = `there is neither a column score nor a column for any code (${codes}); the columns are ${table.columns.join(", ")}`;
+    const message = `there is neither a column score nor a column for any code (${codes}); the columns are ${shownNames(table.columns)}`;
     problems.push({ row: null, column: null, message });
   }
   if (problems.length > 0) return { placed: [], problems };
@@ -68,7 +69,7 @@ function missingColumn(table: DataTable, name: string): TableProblem {
   return {
     row: null,
     column: name,
-    message: `there is no column "${name}"; the columns are ${table.columns.join(", ")}`,
+    message: `there is no column "${name}"; the columns are ${shownNames(table.columns)}`,
   };
 }
 
@@ -197,7 +198,9 @@ class RowReader {
   ): number | null {
     const plain = (one: string) => one.trim().toLowerCase();
     const place = names.findIndex((list) => list.some((name) => plain(name) === plain(text)));
-    return place >= 0 ? place : this.#fault(row, column, `"${text}" is not known; it must be one of ${known}`);
+    return place >= 0
+      ? place
+      : this.#fault(row, column, `${quotedText(text)} is not known; it must be one of ${known}`);
   }
 
   #text(row: number, name: string): string | null {

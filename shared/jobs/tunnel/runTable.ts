@@ -1,3 +1,4 @@
+import { quotedText, shownNames } from "../../document/shownText";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, mapColumns, type WantedColumns } from "../../tables/columnMapping";
 import { type DataTable, rowNumber, type TableProblem } from "../../tables/dataTable";
@@ -127,13 +128,13 @@ export function readRunTable(
     };
     const kind = word(mapped.text(row, "kind"), kindWords, "model");
     if (kind === null) {
-      mapped.report(row, "kind", `"${mapped.text(row, "kind")}" is none of zero, tare and model`);
+      mapped.report(row, "kind", `${quotedText(mapped.text(row, "kind") ?? "")} is none of zero, tare and model`);
       continue;
     }
     const directionText = mapped.text(row, "direction");
     const stated = word(directionText, directionWords, null);
     if (stated === null && directionText !== null && kind !== "zero") {
-      mapped.report(row, "direction", `"${directionText}" is none of rising and falling`);
+      mapped.report(row, "direction", `${quotedText(directionText)} is none of rising and falling`);
     }
     const values = {
       aimSpeed: limited("aimSpeedMetresPerSecond"),
@@ -170,7 +171,7 @@ export function readRunTable(
 }
 
 function missingColumn(keys: string, { columns }: DataTable): string {
-  return `no column holds ${keys}; the columns are ${columns.join(", ")}: say which one it is`;
+  return `no column holds ${keys}; the columns are ${shownNames(columns)}: say which one it is`;
 }
 
 function word<Word extends string, Otherwise>(

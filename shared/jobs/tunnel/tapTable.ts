@@ -1,3 +1,4 @@
+import { shownNames } from "../../document/shownText";
 import { radiansOf } from "../../numerics/degreesAndPercent";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, mapColumns } from "../../tables/columnMapping";
@@ -22,7 +23,7 @@ export function readTapTable(
 } {
   const mapped = mapColumns(table, tapColumnQuantities, mapping, decimalMark);
   const hasPoint = mapped.has("xMetres") && mapped.has("yMetres");
-  const columns = `the columns are ${table.columns.join(", ")}: say which one it is`;
+  const columns = `the columns are ${shownNames(table.columns)}: say which one it is`;
   if (!mapped.has("angleDegrees") && !hasPoint) {
     mapped.report(null, null, `no column holds angleDegrees, or xMetres and yMetres; ${columns}`);
   }

@@ -1,3 +1,4 @@
+import { shownNames } from "../../document/shownText";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, mapColumns } from "../../tables/columnMapping";
 import type { DataTable, TableProblem } from "../../tables/dataTable";
@@ -20,7 +21,7 @@ export function readWakeTable(
     mapped.report(
       null,
       null,
-      `no column holds ${key}; the columns are ${table.columns.join(", ")}: say which one it is`,
+      `no column holds ${key}; the columns are ${shownNames(table.columns)}: say which one it is`,
     );
   }
   const stations: { y: number; total: number; fixed: number }[] = [];

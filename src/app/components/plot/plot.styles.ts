@@ -32,6 +32,7 @@ export const plotStyles = css`
   }
   ww-plot .plot-actions button {
     font-size: 0.78rem;
+    min-height: 1.6rem;
     padding: 0.2rem 0.5rem;
     border-color: transparent;
     background: none;
@@ -72,6 +73,7 @@ export const plotStyles = css`
     border-color: transparent;
     background: none;
     padding: 0.1rem 0.3rem;
+    min-height: 1.6rem;
     font-size: 0.8rem;
     text-align: left;
   }

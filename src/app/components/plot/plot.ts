@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import type { Data, PlotlyHTMLElement } from "plotly.js-dist-min";
+import type { Data, ModeBarDefaultButtons, PlotlyHTMLElement } from "plotly.js-dist-min";
 import { saveFile } from "../../files/saveFile";
 import { legendEntries } from "../../plots/legendEntries";
 import type { PlotFigure } from "../../plots/plotFigure";
@@ -16,6 +16,15 @@ import { plotTable } from "./plotTable";
 import { swatch } from "./swatch";
 
 const drawings = new DrawQueue();
+
+/**
+ * All that the tool bar offers, named one by one: the library's own choice also uploads the figure to a service, and a
+ * later version may add others of that kind.
+ */
+const toolbar: ModeBarDefaultButtons[][] = [
+  ["zoom2d", "pan2d"],
+  ["zoomIn2d", "zoomOut2d", "autoScale2d", "resetScale2d"],
+];
 
 /**
  * Draws one plot figure, with its legend, its table and its exports. The only component that touches the plot library.
@@ -120,7 +129,8 @@ export class PlotElement extends LitElement {
         {
           displaylogo: false,
           responsive: false,
-          modeBarButtonsToRemove: ["lasso2d", "select2d", "toImage"],
+          modeBarButtons: toolbar,
+          plotlyServerURL: "",
         },
       );
       this.drawn = figure;
