@@ -1,5 +1,6 @@
 import type * as z from "zod";
 import { compareBlock } from "../jobs/compare/public";
+import { costBlock } from "../jobs/cost/public";
 import { durabilityBlock } from "../jobs/durability/public";
 import { measurementBlock } from "../jobs/evidence/public";
 import type { JobBlock } from "../jobs/jobBlock";
@@ -8,7 +9,15 @@ import { trialBlock } from "../jobs/trial/public";
 import { tunnelBlock } from "../jobs/tunnel/public";
 
 /** The jobs of a case, in the order in which they are read, run and written: a job comes after those that it builds on. */
-const registered = [puckBlock, compareBlock, tunnelBlock, trialBlock, measurementBlock, durabilityBlock] as const;
+const registered = [
+  puckBlock,
+  compareBlock,
+  tunnelBlock,
+  trialBlock,
+  measurementBlock,
+  durabilityBlock,
+  costBlock,
+] as const;
 
 /** The same for code that treats all jobs alike. */
 export const jobBlocks: readonly JobBlock<string, string, CsvOption, unknown, unknown, unknown>[] = registered;

@@ -1,6 +1,6 @@
+import { commonDraws } from "../../statistics/commonDraws";
 import type { CaseSoFar, JobStep } from "../jobBlock";
 import { puckBlock } from "../puck/public";
-import { commonDraws } from "./commonDraws";
 import type { SolvedCurves } from "./contactLaw";
 import { durabilityCautions } from "./durabilityCautions";
 import type { DurabilityJob } from "./durabilityJob";

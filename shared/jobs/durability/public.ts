@@ -1,6 +1,5 @@
 /** The face of the durability job: other jobs and the case take nothing else from it. */
 
-export { commonDraws } from "./commonDraws";
 export type { SolvedCurves } from "./contactLaw";
 export { durabilityBlock } from "./durabilityBlock";
 export type { DurabilityJob } from "./durabilityJob";

@@ -1,6 +1,6 @@
+import type { CommonDraws } from "../../statistics/commonDraws";
 import { drawnBand } from "../../statistics/drawnBand";
 import { type PuckResult, puckAddedMass, standardGravity } from "../puck/public";
-import type { CommonDraws } from "./commonDraws";
 import { type ContactBodies, contactLaw, type SolvedCurves, type Stiffness } from "./contactLaw";
 import { contactSite } from "./contactSite";
 import type { DurabilityJob, ImpactSetup } from "./durabilityJob";

@@ -1,7 +1,7 @@
+import type { CommonDraws } from "../../statistics/commonDraws";
 import { type DrawnBand, drawnBand } from "../../statistics/drawnBand";
 import { edgeReach, findMaterial, type PuckResult, prepareHeldPuck, puckFigures } from "../puck/public";
 import { wornVolume } from "./archard";
-import type { CommonDraws } from "./commonDraws";
 import { faceCover, rimCover } from "./contactSite";
 import type { DurabilityJob, WearSetup } from "./durabilityJob";
 import type { WearResult, WornResult } from "./durabilityResult";

@@ -11,6 +11,7 @@ const jobOptions = {
   trial: "the rankings of a player trial, one line per activity and puck",
   measurements: "the measured points against the prediction, one line per point",
   durability: "impacts and wear of the pucks, one line per puck and figure",
+  cost: "what the pucks cost to make, one line per puck and size of batch",
 } as const satisfies Record<CsvOption, string>;
 const csvOptions = Object.keys(jobOptions) as CsvOption[];
 
@@ -20,7 +21,7 @@ export const caseCommand = subCommand({
   name: "case",
   about: "Runs case files: drag, base pressure, separation and Strouhal number of their sections.",
   usage:
-    "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements | --durability]] [--out PATH]",
+    "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements |\n --durability | --cost]] [--out PATH]",
   files: {
     about:
       "a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json);\n- for standard input; several are run one after the other",
@@ -41,6 +42,7 @@ export const caseCommand = subCommand({
     trial: { about: `with --csv: ${jobOptions.trial}` },
     measurements: { about: `with --csv: ${jobOptions.measurements}` },
     durability: { about: `with --csv: ${jobOptions.durability}` },
+    cost: { about: `with --csv: ${jobOptions.cost}` },
     out: {
       value: "PATH",
       must: "the path of a file",

@@ -1,11 +1,10 @@
-import { normalQuantile } from "../../statistics/normal";
-import { randomDraws } from "../../statistics/randomDraws";
-import { type UncertainRange, valueInRange } from "../../statistics/uncertainRange";
-import type { DurabilityJob } from "./durabilityJob";
+import { normalQuantile } from "./normal";
+import { randomDraws } from "./randomDraws";
+import { type UncertainRange, valueInRange } from "./uncertainRange";
 
 /**
- * What nobody knows, drawn once for all pucks: in one draw the tile, the coat's resin, the speed and the wear are the
- * same for every one of them, so that differences between pucks are those of the pucks.
+ * What nobody knows, drawn once for all that is compared: in one draw a quantity of one name has the same value for every
+ * one of them, so that differences between them are their own.
  */
 export interface CommonDraws {
   /** The value of a named quantity in a draw; equal names give equal shares of their range. */
@@ -17,7 +16,11 @@ export interface CommonDraws {
 /** Shares nearer to the ends are not drawn, so that no normal draw is endless. */
 const leastShare = 1e-6;
 
-export function commonDraws({ draws, seed }: Pick<DurabilityJob, "draws" | "seed">): CommonDraws {
+/**
+ * @param draws how many
+ * @param seed  whole number; equal seeds give equal draws
+ */
+export function commonDraws({ draws, seed }: { readonly draws: number; readonly seed: number }): CommonDraws {
   const known = new Map<string, Float64Array>();
   const sharesOf = (name: string) => {
     const found = known.get(name);
