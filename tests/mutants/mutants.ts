@@ -100,17 +100,25 @@ async function scoreOf(folder: Folder, sample: number | null, seed: number): Pro
   const ranges = wanted.map(
     ({ file, start, end }) => `${file}:${start.line}:${start.column}-${end.line}:${end.column}`,
   );
-  mkdirSync(join(root, "node_modules/.mutants"), { recursive: true });
+  const keys = wanted.map(keyOf);
+  const kept = join(root, "node_modules/.mutants");
+  mkdirSync(kept, { recursive: true });
+  // A sample is kept apart from others and from the whole: it leaves out what it has not drawn.
+  const name = sample === null ? folder : `${folder}-${sample}-${seed}`;
+  const draw = join(kept, `${name}-drawn.json`);
+  if (sample !== null) writeFileSync(draw, JSON.stringify([root, keys]));
+  process.env.MUTANT_DRAW = draw;
   const results = await new Stryker({
     configFile: join(import.meta.dirname, "stryker.config.json"),
     mutate: sample === null ? [`shared/engine/${folder}/**/*.ts`] : ranges,
     mutator: { plugins: null, excludedMutations },
-    incrementalFile: `node_modules/.mutants/${folder}.json`,
+    incrementalFile: `node_modules/.mutants/${name}.json`,
+    checkers: sample === null ? [] : ["drawn"],
   } as ConstructorParameters<typeof Stryker>[0]).runMutationTest();
-  const keys = new Set(wanted.map(keyOf));
+  const counted = new Set(keys);
   const judged = results.filter(
     (result) =>
-      keys.has(keyOf(placeOf(result))) && !["Ignored", "CompileError", "RuntimeError"].includes(result.status),
+      counted.has(keyOf(placeOf(result))) && !["Ignored", "CompileError", "RuntimeError"].includes(result.status),
   );
   const noticed = judged.filter(({ status }) => status === "Killed" || status === "Timeout");
   const survivors = judged
