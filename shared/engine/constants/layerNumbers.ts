@@ -169,15 +169,6 @@ export const LAYER_NUMBERS = {
     restsOn: "a cap where roughness elements stand out of the layer; no data",
     usedIn: ["engine/roughness/plateFriction.ts"],
   },
-  leastFrictionLogarithm: {
-    name: "least denominator of the smooth friction law",
-    symbol: "log10 Re_theta - 1.02",
-    value: 0.45,
-    unit: "1",
-    kind: "chosen",
-    restsOn: "keeps the law finite below Re_theta 30, far outside its range; no data",
-    usedIn: ["engine/roughness/plateFriction.ts"],
-  },
   tallestGrains: {
     name: "height that sand grains cannot exceed in friction",
     symbol: "ks / theta",

@@ -125,10 +125,16 @@ export function sourceVelocity(flow: SectionFlow, strengths: Readonly<Float64Arr
   const stride = flow.floor === null ? 2 : 1;
   for (let m = 0; m < rows; m++) {
     const row = m * count;
+    let n = first + (stride === 1 ? 0 : (first + m + 1) % 2);
+    // Two sums that do not wait for each other.
     let sum = 0;
-    for (let n = first + (stride === 1 ? 0 : (first + m + 1) % 2); n <= last; n += stride)
+    let other = 0;
+    for (; n + stride <= last; n += 2 * stride) {
       sum += matrix[row + n] * strengths[n];
-    onset[m] = sum;
+      other += matrix[row + n + stride] * strengths[n + stride];
+    }
+    if (n <= last) sum += matrix[row + n] * strengths[n];
+    onset[m] = sum + other;
   }
   return flow.operator.solve(onset, 0);
 }

@@ -1,6 +1,6 @@
 import type { NdArray } from "ndarray";
 import { solveByGmres } from "../../numerics/gmres";
-import { factorInPlace, solveFactored } from "../../numerics/lu";
+import { factorInPlace, type LuFactors, solveFactored } from "../../numerics/lu";
 import { problem, type Result, success } from "../../result";
 import type { SectionNodes } from "../geometry/sectionNodes";
 import { vorticityMatrix } from "./surfaceKernels";
@@ -37,26 +37,49 @@ export function surfaceOperator(
   const matrix = symmetricFlow ? foldAntisymmetric(full) : full.data;
   const size = Math.round(Math.sqrt(matrix.length));
   // Near a floor the equation is no longer well conditioned, and iteration would be slow.
-  const solveSystem = systemSolver(matrix, size, imageVortices === null ? LARGEST_FACTORED_SIZE : size);
-  const { count, perimeter } = nodes;
-  return success({
-    folded: symmetricFlow,
-    solve(tangentialOnset, circulation) {
-      if (symmetricFlow) {
-        if (circulation !== 0) throw new RangeError(`circulation is ${circulation}; a folded operator takes only 0.`);
-        const rightSide = new Float64Array(size);
-        for (let i = 0; i < size; i++) rightSide[i] = -tangentialOnset[i + 1];
-        const half = solveSystem(rightSide);
-        const velocity = new Float64Array(count);
-        for (let i = 0; i < size; i++) {
-          velocity[i + 1] = half[i];
-          velocity[count - 1 - i] = -half[i];
-        }
-        return velocity;
-      }
-      return solveSystem(tangentialOnset.map((onset) => -onset + circulation / perimeter));
-    },
-  });
+  const system = new PanelSystem(matrix, size, imageVortices === null ? LARGEST_FACTORED_SIZE : size);
+  return success(symmetricFlow ? new FoldedOperator(nodes.count, size, system) : new FullOperator(nodes, system));
+}
+
+// Classes rather than closures: every new shape then runs the code that the compiler knows from the last one.
+
+/** For flows antisymmetric in g, from the unknowns of one side. */
+class FoldedOperator implements SurfaceOperator {
+  readonly folded = true;
+
+  constructor(
+    private readonly count: number,
+    private readonly size: number,
+    private readonly system: PanelSystem,
+  ) {}
+
+  solve(tangentialOnset: Readonly<Float64Array>, circulation: number): Float64Array {
+    if (circulation !== 0) throw new RangeError(`circulation is ${circulation}; a folded operator takes only 0.`);
+    const { count, size } = this;
+    const rightSide = new Float64Array(size);
+    for (let i = 0; i < size; i++) rightSide[i] = -tangentialOnset[i + 1];
+    const half = this.system.solve(rightSide);
+    const velocity = new Float64Array(count);
+    for (let i = 0; i < size; i++) {
+      velocity[i + 1] = half[i];
+      velocity[count - 1 - i] = -half[i];
+    }
+    return velocity;
+  }
+}
+
+class FullOperator implements SurfaceOperator {
+  readonly folded = false;
+
+  constructor(
+    private readonly nodes: SectionNodes,
+    private readonly system: PanelSystem,
+  ) {}
+
+  solve(tangentialOnset: Readonly<Float64Array>, circulation: number): Float64Array {
+    const filled = circulation / this.nodes.perimeter;
+    return this.system.solve(tangentialOnset.map((onset) => -onset + filled));
+  }
 }
 
 /** Rows and columns 1 .. count/2-1 of the matrix for g(mirror node) = -g(node); both nodes on the axis carry no g. */
@@ -71,18 +94,22 @@ function foldAntisymmetric(full: NdArray<Float64Array>): Float64Array {
   return folded;
 }
 
-function systemSolver(
-  matrix: Float64Array,
-  size: number,
-  largestFactored: number,
-): (rightSide: Float64Array) => Float64Array {
-  if (size <= largestFactored) {
-    const lu = factorInPlace(matrix, size);
-    return (rightSide) => solveFactored(lu, rightSide);
+/** Equations that are solved for many right sides, factored or by iteration. */
+class PanelSystem {
+  private readonly factors: LuFactors | null;
+
+  constructor(
+    private readonly matrix: Float64Array,
+    size: number,
+    largestFactored: number,
+  ) {
+    this.factors = size <= largestFactored ? factorInPlace(matrix, size) : null;
   }
-  return (rightSide) => {
-    const solved = solveByGmres(matrix, rightSide, { maximumSteps: 200 });
+
+  solve(rightSide: Float64Array): Float64Array {
+    if (this.factors !== null) return solveFactored(this.factors, rightSide);
+    const solved = solveByGmres(this.matrix, rightSide, { maximumSteps: 200 });
     if (!solved.ok) throw new Error(solved.problem.message);
     return solved.value;
-  };
+  }
 }

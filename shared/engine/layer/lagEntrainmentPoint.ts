@@ -11,8 +11,8 @@ import {
 /**
  * A point of a turbulent layer and how the layer changes along the wall there, by the lag-entrainment method (Green,
  * Weeks & Brooman 1977, ARC R&M 3791). Every slope is a part without pressure gradient plus a part in proportion to
- * dUe/ds. This is the innermost loop of a drag curve: numbers pass through the fields, since those handed to a function
- * that is not compiled into its caller are put on the heap one by one.
+ * dUe/ds. This is the innermost loop of a drag curve: numbers pass through the fields in both directions, since those
+ * handed to a function that is not compiled into its caller are put on the heap one by one.
  */
 export class LagEntrainmentPoint {
   /** Edge speed / U. */
@@ -23,7 +23,7 @@ export class LagEntrainmentPoint {
   /** Entrainment coefficient C_E. */
   CE = Number.NaN;
   /** d(ln b)/ds of the streamlines' spacing b, 1/D. */
-  private spread = 0;
+  spread = Number.NaN;
 
   Cf = Number.NaN;
   /** d(theta)/ds. */
@@ -49,26 +49,12 @@ export class LagEntrainmentPoint {
     private Cf0: number,
   ) {}
 
-  place(Ue: number, theta: number, H: number, CE: number, spread: number): void {
-    this.Ue = Ue;
-    this.theta = theta;
-    this.H = H;
-    this.CE = CE;
-    this.spread = spread;
-    this.findFriction();
-    this.findSlopes();
-  }
-
-  private findFriction(): void {
-    const { Ue, H } = this;
-    const Cf0 = roughFriction(Ue * this.theta * this.reynolds, Ue * this.roughnessReynolds, this.Cf0);
-    this.Cf0 = Cf0;
-    this.Cf = entrainmentFriction(H, plateShapeFactor(Cf0), Cf0);
-  }
-
-  private findSlopes(): void {
-    const { Ue, theta, H, CE, Cf0 } = this;
-    const wallFriction = Math.max(0, this.Cf);
+  /** Finds friction and slopes of the layer that `Ue`, `theta`, `H`, `CE` and `spread` tell of. */
+  find(): void {
+    const { Ue, theta, H, CE } = this;
+    const Cf0 = roughFriction(Ue * theta * this.reynolds, Ue * this.roughnessReynolds, this.Cf0);
+    const Cf = entrainmentFriction(H, plateShapeFactor(Cf0), Cf0);
+    const wallFriction = Math.max(0, Cf);
     const perSpeed = theta / Ue;
     const H1 = entrainmentShapeFactor(H);
     const equilibriumP = equilibriumGradient(H, wallFriction);
@@ -76,6 +62,8 @@ export class LagEntrainmentPoint {
     const equilibriumStress = Math.max(1e-9, maximumStress(H1 * (wallFriction / 2 - (H + 1) * equilibriumP), Cf0));
     const HScale = 1 / (entrainmentShapeSlope(H) * theta);
     const relaxation = (0.02 * CE + CE * CE + (0.8 * Cf0) / 3) / (0.01 + CE);
+    this.Cf0 = Cf0;
+    this.Cf = Cf;
     this.thetaFree = wallFriction / 2 - theta * this.spread;
     this.thetaPerGradient = -(H + 2) * perSpeed;
     this.HFree = (CE - (H1 * wallFriction) / 2) * HScale;

@@ -1,9 +1,10 @@
 import { LAYER_NUMBERS } from "../constants/layerNumbers";
-import { roughnessFunction, SMOOTH_KS_PLUS } from "./roughnessFunction";
+import { roughnessFunction } from "./roughnessFunction";
 
 /** Cf cannot rise above this however rough the wall: the roughness elements then stand out of the layer. */
 const HIGHEST_FRICTION = LAYER_NUMBERS.highestFriction.value;
-const LEAST_LOGARITHM = LAYER_NUMBERS.leastFrictionLogarithm.value;
+/** log10 Re_theta - 1.02 at which the smooth law gives that. */
+const LEAST_LOGARITHM = 0.01013 / (HIGHEST_FRICTION + 0.00075);
 const LOWEST_RATIO = Math.sqrt(2 / HIGHEST_FRICTION);
 
 /**
@@ -33,12 +34,11 @@ export function plateFriction(ReTheta: number, reynoldsRoughness: number): numbe
 export function roughFriction(ReTheta: number, reynoldsRoughness: number, nearby: number): number {
   const smooth = smoothFriction(ReTheta);
   const bounded = reynoldsRoughness / (1 + reynoldsRoughness / (TALLEST_GRAINS * ReTheta));
-  const ksPlus = bounded * Math.sqrt(nearby / 2);
-  if (!(ksPlus > SMOOTH_KS_PLUS)) return smooth;
-  const ratio = Math.sqrt(2 / smooth) - roughnessFunction(ksPlus);
+  // No shift on a smooth wall; asked in any case, so that the compiler takes it into the march that calls this.
+  const ratio = Math.sqrt(2 / smooth) - roughnessFunction(bounded * Math.sqrt(nearby / 2));
   return ratio > LOWEST_RATIO ? 2 / (ratio * ratio) : HIGHEST_FRICTION;
 }
 
 function smoothFriction(ReTheta: number): number {
-  return Math.min(HIGHEST_FRICTION, 0.01013 / Math.max(LEAST_LOGARITHM, Math.log10(ReTheta) - 1.02) - 0.00075);
+  return 0.01013 / Math.max(LEAST_LOGARITHM, Math.log(ReTheta) * Math.LOG10E - 1.02) - 0.00075;
 }
