@@ -17,7 +17,7 @@ const usedPackages = [
   "earcut",
   "fflate",
   "flatbush",
-  "idb-keyval",
+  "idb",
   "lit",
   "lit/decorators.js",
   "lit/directives/guard.js",

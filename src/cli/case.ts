@@ -7,17 +7,17 @@ import { caseSteps } from "../../shared/case/caseSteps";
 import { jobBlocks } from "../../shared/case/jobBlocks";
 import type { Case } from "../../shared/case/resolvedCase";
 import { resultCsv } from "../../shared/case/resultCsv";
-import { endOnSignals, exitDone, exitIncomplete, refuse } from "./command";
+import { endOnSignals, exitDone, exitIncomplete, refuse, unwritten } from "./command";
 import type { CaseRunInput, OutputFormat } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";
 import { joinedCsv, joinedTables, jsonText, type NamedResults } from "./severalCases";
 import { shownInputName, standardInputName } from "./standardInput";
+import { print } from "./standardOutput";
 
-export function printSchema(): number {
-  process.stdout.write(`${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
-  return exitDone;
+export function printSchema(): Promise<number> {
+  return print(`${JSON.stringify(caseJsonSchema(), null, 2)}\n`);
 }
 
 /** Runs the cases one after the other and writes what was asked for of all of them at once. */
@@ -58,10 +58,11 @@ export async function runCases({ files, format, out }: CaseRunInput): Promise<nu
   }
   const rendered = renderAll(done, format);
   if (output === null) {
-    process.stdout.write(rendered);
+    const printed = await print(rendered);
+    if (printed !== exitDone) return printed;
   } else {
     const written = output.commit(rendered);
-    if (!written.ok) return refuse(written.problem.message);
+    if (!written.ok) return unwritten(written.problem.message);
   }
   return done.every(({ results }) => isComplete(results)) ? exitDone : exitIncomplete;
 }

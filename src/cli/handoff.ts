@@ -6,11 +6,12 @@ import { judgePuck } from "../../shared/jobs/puck/rules/judgePuck";
 import { fractionOf } from "../../shared/numerics/degreesAndPercent";
 import { problem, type Result } from "../../shared/result";
 import { type CaseFiles, inCaseFolders } from "./caseFolders";
-import { endOnSignals, exitDone, refuse } from "./command";
+import { endOnSignals, refuse, unwritten } from "./command";
 import type { HandoffInput } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { type NamedContent, writeFolder } from "./outputFolder";
 import { shownInputName } from "./standardInput";
+import { print } from "./standardOutput";
 
 export async function runHandoff(input: HandoffInput): Promise<number> {
   endOnSignals();
@@ -25,9 +26,9 @@ export async function runHandoff(input: HandoffInput): Promise<number> {
   const files = inCaseFolders(cases);
   if (!files.ok) return refuse(files.problem.message);
   const written = writeFolder(resolve(input.folder), input.folder, files.value, input.isReplacing);
-  if (!written.ok) return refuse(written.problem.message);
-  process.stdout.write(`${files.value.map(({ name }) => name).join("\n")}\n`);
-  return exitDone;
+  if (!written.ok)
+    return written.problem.code === "unwritten" ? unwritten(written.problem.message) : refuse(written.problem.message);
+  return print(`${files.value.map(({ name }) => name).join("\n")}\n`);
 }
 
 /** The files of one puck of a case; messages name the case. */

@@ -1,7 +1,17 @@
-import { closeSync, existsSync, openSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { problem, type Result, success } from "../../shared/result";
 import { systemReason } from "./systemReason";
+import { removeLeftovers, temporaryPath } from "./temporaryFiles";
 
 /** A file that appears under its name only when it is complete. */
 export interface OutputFile {
@@ -41,7 +51,8 @@ export function beginOutputFile(
         return problem("output", `${option} ${shownName}: is the case file itself; it must be another path`);
       }
     }
-    temporary = join(dirname(target), `.${basename(target)}.${process.pid}.tmp`);
+    removeLeftovers(target);
+    temporary = temporaryPath(target);
     closeSync(openSync(temporary, "wx"));
   } catch (error) {
     return problem(
@@ -52,7 +63,7 @@ export function beginOutputFile(
   return success({
     commit(content) {
       try {
-        writeFileSync(temporary, content);
+        writeWhole(temporary, content);
         renameSync(temporary, target);
         return success(null);
       } catch (error) {
@@ -64,4 +75,15 @@ export function beginOutputFile(
       rmSync(temporary, { force: true });
     },
   });
+}
+
+/** Writes to the disk itself before the file gets its name: after a power cut it is whole or not there. */
+function writeWhole(path: string, content: string | Uint8Array): void {
+  const file = openSync(path, "w");
+  try {
+    writeFileSync(file, content);
+    fsyncSync(file);
+  } finally {
+    closeSync(file);
+  }
 }

@@ -1,7 +1,8 @@
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { problem, type Result, success } from "../../shared/result";
-import { systemReason } from "./systemReason";
+import { isDiskFault, systemReason } from "./systemReason";
+import { removeLeftovers, temporaryPath } from "./temporaryFiles";
 
 export interface NamedContent {
   /** Of a file in the folder, or by "/" in a folder of it. */
@@ -14,6 +15,7 @@ export interface NamedContent {
  * file appears whole, and a fault or an interruption leaves no part behind.
  * @param shownName   the folder as the user wrote it, for messages
  * @param isReplacing whether files that are there already may be replaced
+ * @returns a problem "unwritten" when the disk refused, "output" when the place must be another
  */
 export function writeFolder(
   folder: string,
@@ -43,9 +45,9 @@ export function writeFolder(
       return problem("output", `--to ${shownName}: ${blocked.name} is there and is not a regular file`);
     }
     mkdirSync(dirname(folder), { recursive: true });
-    temporary = mkdtempSync(join(dirname(folder), `.${basename(folder)}.`));
-    // A folder for temporary use is closed to others; this one becomes the user's own.
-    chmodSync(temporary, 0o777 & ~process.umask());
+    removeLeftovers(folder);
+    temporary = temporaryPath(folder);
+    mkdirSync(temporary);
     for (const { name, content } of files) {
       mkdirSync(dirname(join(temporary, name)), { recursive: true });
       writeFileSync(join(temporary, name), content);
@@ -59,7 +61,7 @@ export function writeFolder(
     return success(null);
   } catch (error) {
     return problem(
-      "output",
+      isDiskFault(error) ? "unwritten" : "output",
       `--to ${shownName}: cannot be written: ${systemReason(error)}; it must be a folder that you can write to`,
     );
   } finally {

@@ -1,11 +1,12 @@
 import { resolve } from "node:path";
 import { type CaseFiles, inCaseFolders } from "./caseFolders";
-import { endOnSignals, exitDone, refuse } from "./command";
+import { endOnSignals, refuse, unwritten } from "./command";
 import type { SheetsInput } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { writeFolder } from "./outputFolder";
 import { caseSheets } from "./sheetMakers";
 import { shownInputName } from "./standardInput";
+import { print } from "./standardOutput";
 
 export async function runSheets(input: SheetsInput): Promise<number> {
   endOnSignals();
@@ -24,7 +25,7 @@ export async function runSheets(input: SheetsInput): Promise<number> {
   const files = inCaseFolders(cases);
   if (!files.ok) return refuse(files.problem.message);
   const written = writeFolder(resolve(input.folder), input.folder, files.value, input.isReplacing);
-  if (!written.ok) return refuse(written.problem.message);
-  process.stdout.write(`${files.value.map(({ name }) => name).join("\n")}\n`);
-  return exitDone;
+  if (!written.ok)
+    return written.problem.code === "unwritten" ? unwritten(written.problem.message) : refuse(written.problem.message);
+  return print(`${files.value.map(({ name }) => name).join("\n")}\n`);
 }

@@ -7,6 +7,9 @@ const reasons: Readonly<Record<string, string>> = {
   EROFS: "the file system is read-only",
   ENOSPC: "no space left on the device",
   ENAMETOOLONG: "the name is too long",
+  EDQUOT: "the user's share of the disk is full",
+  EFBIG: "the file would be larger than is allowed",
+  EIO: "the device failed",
   ELOOP: "too many symbolic links",
 };
 
@@ -19,4 +22,9 @@ export function systemCode(error: unknown): string | null {
 export function systemReason(error: unknown): string {
   const code = systemCode(error);
   return (code === null ? undefined : reasons[code]) ?? code ?? String(error);
+}
+
+/** Whether the device refused, whatever the path. */
+export function isDiskFault(error: unknown): boolean {
+  return ["ENOSPC", "EDQUOT", "EFBIG", "EIO"].includes(systemCode(error) ?? "");
 }

@@ -7,13 +7,14 @@ import { startTradeoff, type TradeoffRun } from "../../shared/jobs/tradeoff/trad
 import { plannedSearch, type TradeoffPlan } from "../../shared/jobs/tradeoff/tradeoffSearch";
 import { tradeoffTable } from "../../shared/jobs/tradeoff/tradeoffTable";
 import { problem, type Result, success } from "../../shared/result";
-import { endOnSignals, exitDone, exitIncomplete, refuse } from "./command";
+import { endOnSignals, exitDone, exitIncomplete, refuse, say, unwritten } from "./command";
 import type { TradeoffInput } from "./commandInputs";
 import { openNamedCase } from "./openCaseFile";
 import { beginOutputFile, type OutputFile } from "./outputFile";
 import { ProgressLine } from "./progressLine";
 import { joinedTables, jsonText, type NamedResults } from "./severalCases";
 import { shownInputName, standardInputName } from "./standardInput";
+import { print } from "./standardOutput";
 import { ThreadPool } from "./threadPool";
 import { reportMembers, search, type Told, type TradeoffPool } from "./tradeoffStages";
 import { caseFingerprint, readState, writeState } from "./tradeoffState";
@@ -62,7 +63,7 @@ export async function runTradeoff(args: TradeoffInput): Promise<number> {
     const saved = save();
     output?.discard();
     if (args.state !== null && saved?.ok === true) {
-      process.stderr.write(`interrupted; the same command with --resume ${args.state} goes on from here\n`);
+      say(`interrupted; the same command with --resume ${args.state} goes on from here`);
     }
   });
   const firstSave = save();
@@ -96,8 +97,9 @@ export async function runTradeoff(args: TradeoffInput): Promise<number> {
       ? jsonText(done)
       : joinedTables(done.map(({ file, results }) => ({ file, text: tradeoffTable(results) })));
     const written = output?.commit(text);
-    if (written?.ok === false) return refuse(written.problem.message);
-    if (output === null) process.stdout.write(text);
+    if (written?.ok === false) return unwritten(written.problem.message);
+    const printed = output === null ? await print(text) : exitDone;
+    if (printed !== exitDone) return printed;
     const isWhole = done.every(({ results }) => results.front.length > 0 && results.problems.length === 0);
     return isWhole ? exitDone : exitIncomplete;
   } catch (error) {

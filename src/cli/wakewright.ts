@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { version } from "../../package.json";
-import { exitDone, refuse, runCommand } from "./command";
+import { refuse, runCommand } from "./command";
+import { print } from "./standardOutput";
 import { subCommands } from "./subCommands";
 
 function helpText(): string {
@@ -23,12 +24,10 @@ Results are screening estimates: shortlist with them, then measure. They prove n
 async function main(): Promise<number> {
   const [name, ...args] = process.argv.slice(2);
   if (name === "--help" || name === "-h") {
-    process.stdout.write(helpText());
-    return exitDone;
+    return print(helpText());
   }
   if (name === "--version") {
-    process.stdout.write(`${version}\n`);
-    return exitDone;
+    return print(`${version}\n`);
   }
   const listed = subCommands.find((command) => command.name === name);
   if (listed === undefined) {
@@ -40,8 +39,7 @@ async function main(): Promise<number> {
   const end = await command.start(args);
   if (!end.ok) return refuse(end.problem.message);
   if (end.value !== "help") return end.value;
-  process.stdout.write(command.help);
-  return exitDone;
+  return print(command.help);
 }
 
 await runCommand(main);

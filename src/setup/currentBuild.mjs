@@ -54,7 +54,7 @@ export async function currentBuild(kept = join(root, "dist", "command")) {
   if (existsSync(folder)) return folder;
   const { buildLibrary } = await import("./libraryBuild.mjs");
   mkdirSync(kept, { recursive: true });
-  const aside = mkdtempSync(join(kept, "making-"));
+  const aside = mkdtempSync(join(kept, `making-${process.pid}-`));
   try {
     await buildLibrary(aside);
     // A folder for temporary use is closed to others; this one is as open as the checkout.
@@ -73,7 +73,19 @@ function removeOld(kept, current) {
   for (const name of readdirSync(kept)) {
     const folder = join(kept, name);
     if (folder === current) continue;
+    const maker = /^making-(\d+)-/.exec(name);
+    if (maker !== null && !isAtWork(Number(maker[1]))) rmSync(folder, { recursive: true, force: true });
     const age = Date.now() - (statSync(folder, { throwIfNoEntry: false })?.mtimeMs ?? Date.now());
     if (age > keptMilliseconds) rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** Whether a process of this number runs. */
+function isAtWork(id) {
+  try {
+    process.kill(id, 0);
+    return true;
+  } catch (error) {
+    return error.code === "EPERM";
   }
 }

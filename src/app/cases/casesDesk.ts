@@ -1,7 +1,10 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import type { Problem } from "../../../shared/result";
+import { followOtherTabs, type KeptNews } from "../files/otherTabs";
 import { recentCases, removeSavedCase, saveCase, savedCases } from "../files/storage";
 import type { StoredCase } from "../files/storedCase";
+import { tell } from "../store/notices";
+import { openedCase } from "../store/openedCase";
 import { closeDialog } from "../store/pageState";
 import { type ViewName, viewNames } from "../store/viewNames";
 import { loadedParts } from "../views/viewRegistry";
@@ -16,6 +19,8 @@ export class CasesDesk implements ReactiveController {
   recent: readonly StoredCase[] = [];
   link = "";
   said = "";
+  /** Why the lists are not whole; empty when they are. */
+  unread = "";
   problems: readonly Problem[] = [];
   chosen: readonly ViewName[] = [];
 
@@ -24,7 +29,9 @@ export class CasesDesk implements ReactiveController {
     host.addController(this);
   }
 
-  hostConnected(): void {}
+  hostConnected(): void {
+    followOtherTabs((news) => this.#hear(news));
+  }
 
   /** Views that can be in the case. */
   get offered(): readonly ViewName[] {
@@ -49,9 +56,14 @@ export class CasesDesk implements ReactiveController {
       return;
     }
     const stored = caseToSave(this.chosen);
-    const isKept = await saveCase(stored);
-    this.#show({ said: isKept ? `Saved in this browser as ${stored.fileName}.` : "Not saved." });
-    if (isKept) rememberOpened(stored.fileName, stored.text);
+    const saved = await saveCase(stored);
+    if (saved.ok) {
+      const before = saved.value === null ? "" : ` It replaces the one of ${new Date(saved.value).toLocaleString()}.`;
+      this.#show({ said: `Saved in this browser as ${stored.fileName}.${before}` });
+      rememberOpened(stored.fileName, stored.text);
+    } else {
+      this.#show({ said: "Not saved." });
+    }
     await this.#readLists();
   }
 
@@ -84,10 +96,36 @@ export class CasesDesk implements ReactiveController {
 
   async #readLists(): Promise<void> {
     const [saved, recent] = await Promise.all([savedCases(), recentCases()]);
-    this.#show({ saved, recent });
+    const failed = [saved, recent].find(({ ok }) => !ok);
+    const unreadable = [saved, recent].reduce((sum, one) => sum + (one.ok ? one.value.unreadable : 0), 0);
+    const damaged =
+      unreadable === 0 ? "" : `${unreadable} kept cases cannot be read by this version of the page; they stay kept.`;
+    this.#show({
+      ...(saved.ok ? { saved: saved.value.cases } : {}),
+      ...(recent.ok ? { recent: recent.value.cases } : {}),
+      unread: failed?.ok === false ? failed.problem.message : damaged,
+    });
   }
 
-  #show(change: Partial<Pick<CasesDesk, "saved" | "recent" | "link" | "said" | "problems" | "chosen">>): void {
+  /** What another tab has done with the kept cases; of one case the last change counts. */
+  #hear(news: KeptNews): void {
+    if (news.kind === "text") {
+      tell(
+        "news",
+        "This page is at work in another tab as well: after a reload, a view shows what was changed last in either. Save a case to keep both.",
+      );
+      return;
+    }
+    if (openedCase.value?.fileName === news.fileName) {
+      const what = news.kind === "saved" ? "saved" : "removed";
+      tell("warning", `${news.fileName} was ${what} in another tab. Saving it here replaces what is kept there.`);
+    }
+    void this.#readLists();
+  }
+
+  #show(
+    change: Partial<Pick<CasesDesk, "saved" | "recent" | "unread" | "link" | "said" | "problems" | "chosen">>,
+  ): void {
     Object.assign(this, change);
     this.#host.requestUpdate();
   }

@@ -14,21 +14,33 @@ export interface Keeping {
   readonly follow: (changed: () => void) => void;
 }
 
-/** Keeps a view's text in the browser shortly after every change and when the page is left, until the browser refuses once. */
+/**
+ * Keeps a view's text in the browser shortly after every change and when the page is left. Where the browser refuses, it is
+ * tried again at the next change, and the page asks before it goes.
+ */
 export function keepChanges({ name, text, keptText, follow }: Keeping): void {
   let timer: ReturnType<typeof setTimeout> | null = null;
   let last = keptText;
-  let refused = false;
+  let isRefused = false;
   const save = async () => {
+    if (timer !== null) clearTimeout(timer);
     timer = null;
     const present = text();
-    if (refused || present === last) return;
+    if (present === last) return;
+    const before = last;
     last = present;
-    refused = !(await keepText(name, present));
+    isRefused = !(await keepText(name, present));
+    if (isRefused && last === present) last = before;
   };
   follow(() => {
     if (timer !== null) clearTimeout(timer);
     timer = setTimeout(() => void save(), calmMilliseconds);
   });
   addEventListener("pagehide", () => void save());
+  addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") void save();
+  });
+  addEventListener("beforeunload", (event) => {
+    if (isRefused && text() !== last) event.preventDefault();
+  });
 }

@@ -56,8 +56,8 @@ export const caseCommand = subCommand({
     "case cases/cylinder-smooth.json cases/cylinder-rough.json --csv",
   ],
   notes: `Several files are all read before the first one is run: an unusable one stops the whole.
-Exit status: 0 done; 1 some results did not converge (they are printed and marked); 2 unusable input; 70 fault in
-the program; 130 interrupted.
+Exit status: 0 done; 1 some results did not converge (they are printed and marked); 2 unusable input;
+74 the results could not be written; 70 fault in the program; 130 interrupted.
 Results are screening estimates: shortlist with them, then measure. They prove neither safety nor compliance.`,
   understand(files, values): Result<CaseInput> {
     if (values.schema) return success({ wants: "schema" });

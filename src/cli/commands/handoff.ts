@@ -31,7 +31,7 @@ export const handoffCommand = subCommand({
   notes: `Files, lengths in mm: outlines of profile and plan (CSV, DXF, SVG), core (DXF), solid (STL, 3MF), briefs for flow
 computations of both sections, a dimensioned drawing (SVG), and a text to read first with the cautions. Each appears
 only when it is complete.
-Exit status: 0 done; 2 unusable input; 70 fault in the program; 130 interrupted.
+Exit status: 0 done; 2 unusable input; 74 the results could not be written; 70 fault in the program; 130 interrupted.
 A screening design proves neither safety nor compliance; lead belongs to licensed practice under local rules.`,
   understand: (files, { puck, to, replace }) =>
     success<HandoffInput>({ files, puck, folder: to, isReplacing: replace }),

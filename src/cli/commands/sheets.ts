@@ -28,7 +28,7 @@ export const sheetsCommand = subCommand({
   notes: `A player trial gives score sheets and, in files of their own, the key of its blind codes: keep the key from players and
 from whoever collects the scores. A tunnel test gives its run sheet. Each as a page to print (HTML) and as a table to
 fill in (CSV), which the case reads back.
-Exit status: 0 done; 2 unusable input; 70 fault in the program.`,
+Exit status: 0 done; 2 unusable input; 74 the results could not be written; 70 fault in the program.`,
   understand: (files, { to, replace }) => success<SheetsInput>({ files, folder: to, isReplacing: replace }),
   run: async (input) => (await import("../sheets")).runSheets(input),
 });

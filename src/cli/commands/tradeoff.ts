@@ -31,8 +31,8 @@ export const tradeoffCommand = subCommand({
   examples: ["trade-off cases/harbour-league-tradeoff.json --json --out front.json --resume search-state.json"],
   notes: `Works in threads, one per core. Interrupted with Ctrl-C it keeps its state: the same command goes on from there and ends
 with the same answer.
-Exit status: 0 done; 1 no puck inside the rules was found, or a member of the front failed; 2 unusable input; 70 fault
-in the program; 130 interrupted.
+Exit status: 0 done; 1 no puck inside the rules was found, or a member of the front failed; 2 unusable input;
+74 the results could not be written; 70 fault in the program; 130 interrupted.
 Results are screening estimates: they prove neither safety nor compliance.`,
   understand: (files, { json, out, resume }) => success<TradeoffInput>({ files, isJson: json, out, state: resume }),
   run: async (input) => (await import("../tradeoff")).runTradeoff(input),

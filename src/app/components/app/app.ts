@@ -109,7 +109,7 @@ export class App extends LightElement {
       </footer>
       <ww-notice-area .notices=${this.notices.value}></ww-notice-area>
       <ww-dialog heading="Cases" ?open=${dialog === "cases"} @close=${closeDialog}>
-        <ww-cases-dialog .caseTitle=${look?.title ?? ""} .shown=${view} .offered=${cases.offered} .chosen=${cases.chosen} .saved=${cases.saved} .recent=${cases.recent} .link=${cases.link} .said=${cases.said} .problems=${cases.problems}></ww-cases-dialog>
+        <ww-cases-dialog .caseTitle=${look?.title ?? ""} .shown=${view} .offered=${cases.offered} .chosen=${cases.chosen} .saved=${cases.saved} .recent=${cases.recent} .unread=${cases.unread} .link=${cases.link} .said=${cases.said} .problems=${cases.problems}></ww-cases-dialog>
       </ww-dialog>
       <ww-dialog heading="Import a contour" ?open=${dialog === "import"} @close=${closeDialog}>
         <ww-import-dialog></ww-import-dialog>

@@ -25,6 +25,8 @@ export class CasesDialog extends LitElement {
   @property({ attribute: false }) chosen: readonly ViewName[] = [];
   @property({ attribute: false }) saved: readonly StoredCase[] = [];
   @property({ attribute: false }) recent: readonly StoredCase[] = [];
+  /** Why the lists are not whole; empty when they are. */
+  @property() unread = "";
   /** A link to the screen; empty before one is made. */
   @property() link = "";
   /** What became of the last request. */
@@ -53,6 +55,7 @@ export class CasesDialog extends LitElement {
         <p class="hint">The case file runs on the command line as it is: npm run case -- FILE</p>
         ${this.problems.length > 0 ? html`<p class="error" role="alert">${this.problems[0].message}</p>` : nothing}
       </div>
+      ${this.unread ? html`<p class="error" role="alert">${this.unread}</p>` : nothing}
       ${this.renderList("Saved in this browser", this.saved, true)} ${this.renderList("Opened lately", this.recent, false)}
     </div>`;
   }
@@ -78,7 +81,7 @@ export class CasesDialog extends LitElement {
       <h3>${heading}</h3>
       ${
         cases.length === 0
-          ? html`<p class="hint">None yet.</p>`
+          ? html`<p class="hint">${this.unread ? "None that could be read." : "None yet."}</p>`
           : html`<ul>
             ${cases.map(
               (stored) => html`<li>
