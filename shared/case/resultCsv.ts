@@ -19,6 +19,8 @@ export const csvColumns = [
   "regime",
   "oneSided",
   "onSwitch",
+  "attached",
+  "settled",
   "separationStateUpper",
   "separationStateLower",
   "transitionCauseUpper",

@@ -145,6 +145,8 @@ function remark(row: ResultRow): string {
     row.converged ? "" : "NOT CONVERGED",
     row.oneSided === true ? "one-sided" : "",
     row.onSwitch === true ? "on a switch" : "",
+    row.attached === true ? "attached to the tail" : "",
+    row.settled === false ? "not settled" : "",
     row.problem ?? "",
   ];
   if (row.applicability !== null) parts.push(row.applicability);

@@ -61,6 +61,19 @@ export interface SectionState {
    * the flow is held on that switch, as a mixture of the two in time.
    */
   readonly onSwitch: boolean;
+  /**
+   * True when the layers stay attached to the tail and close behind it, without a vortex street: drag is then the layers'
+   * momentum defect carried into the wake, the base pressure that of the stream at the tail, the Strouhal number 0.
+   */
+  readonly attached: boolean;
+  /**
+   * False where the state is no answer to rely on: the layers do not separate where it says, a change of the Reynolds
+   * number by a few parts in ten thousand would move it by more than 1 % of its drag, or the search does not come to it
+   * again.
+   */
+  readonly settled: boolean;
+  /** Lowest and highest drag coefficient that such a change was seen to give. */
+  readonly dragCoefficientSeen: readonly [number, number];
   /** The side on the left of the stream. */
   readonly upper: SideSolution;
   /** The side on its right. */

@@ -26,6 +26,9 @@ export function sampleState(changes: Partial<SectionState> = {}): SectionState {
   return {
     regime: "subcritical",
     onSwitch: false,
+    attached: false,
+    settled: true,
+    dragCoefficientSeen: [1, 1],
     oneSided: false,
     upper: side,
     lower: { ...side, separationAngle: (81 * Math.PI) / 180 },

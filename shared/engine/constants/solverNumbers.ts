@@ -20,4 +20,22 @@ export const SOLVER_NUMBERS = {
     restsOn: "judgement: bounds the search for one-sided states; no data",
     usedIn: ["engine/solve/solveCondition.ts"],
   },
+  largestWaver: {
+    name: "part of the drag by which a state may waver and still be called settled",
+    symbol: "change of Cd / Cd",
+    value: 0.01,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "jumps seen in random conditions when an input moves by 1e-6",
+    usedIn: ["engine/solve/settled.ts"],
+  },
+  leastWaveredDrag: {
+    name: "drag coefficient under which wavering is judged as if it were this",
+    symbol: "Cd",
+    value: 0.02,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "judgement; no data",
+    usedIn: ["engine/solve/settled.ts"],
+  },
 } satisfies Record<string, LedgerNumber>;

@@ -21,6 +21,11 @@ export interface SectionFlow {
   readonly fullLength: FullLengthTable;
   readonly operator: SurfaceOperator;
   readonly sources: NdArray<Float64Array>;
+  /**
+   * Front stagnation point of the stream without circulation, node steps from the nose, in (-count/2, count/2]: where
+   * both sides begin. Positions along the contour are whole turns beyond [0, count) where it is not near the nose.
+   */
+  readonly front: number;
   /** Counter-clockwise surface velocity of the stream alone without circulation, m/s, shape [count]. */
   readonly streamVelocity: Float64Array;
   /** Surface velocity of a unit circulation (1 m^2/s, counter-clockwise) without stream, 1/m; null in a symmetric flow. */
@@ -49,7 +54,7 @@ export function sectionFlow(
   const symmetric = nodes.mirrorSymmetric && incidence === 0;
   const operator = surfaceOperator(nodes, symmetric);
   if (!operator.ok) return operator;
-  const onset = streamOnset(nodes, incidence);
+  const streamVelocity = operator.value.solve(streamOnset(nodes, incidence), 0);
   const width = referenceWidth(nodes, incidence);
   return success({
     nodes,
@@ -58,7 +63,8 @@ export function sectionFlow(
     fullLength: fullLengthTable(nodes, incidence, width),
     operator: operator.value,
     sources: sourceMatrix(nodes),
-    streamVelocity: operator.value.solve(onset, 0),
+    front: symmetric ? 0 : frontPosition(streamVelocity),
+    streamVelocity,
     circulationVelocity: symmetric ? null : operator.value.solve(new Float64Array(nodes.count), 1),
     floor: null,
     beneath: null,
@@ -85,6 +91,7 @@ function flowOverFloor(nodes: SectionNodes, incidence: number, floorGapRatio: nu
     fullLength: fullLengthTable(nodes, incidence, width),
     operator: operator.value,
     sources,
+    front: frontPosition(streamVelocity),
     streamVelocity,
     circulationVelocity,
     floor: floor.value,
@@ -97,6 +104,20 @@ function flowOverFloor(nodes: SectionNodes, incidence: number, floorGapRatio: nu
           },
     wakeSuctionShare: quietWakeSuctionShare(floorGapRatio),
   });
+}
+
+/** The place where the counter-clockwise surface velocity turns from negative to positive, node steps from the nose. */
+function frontPosition(velocity: Readonly<Float64Array>): number {
+  const count = velocity.length;
+  const half = Math.floor(count / 2);
+  for (let step = 0; step < count; step++) {
+    // From the nose outwards, since rounding may turn the sign in a corner at rest elsewhere.
+    const j = step % 2 === 0 ? step / 2 : -(step + 1) / 2;
+    const a = velocity[((j % count) + count) % count];
+    const b = velocity[(((j + 1) % count) + count) % count];
+    if (a <= 0 && b > 0) return Math.max(-half, Math.min(half, j + a / (a - b)));
+  }
+  return 0;
 }
 
 /** Component of the unit stream along the counter-clockwise tangent at the nodes, shape [count]. */

@@ -20,6 +20,14 @@ export function arcAtPosition(nodes: SectionNodes, p: number): number {
   return (2 * u3 - 3 * u2 + 1) * arc[i] + (u3 - 2 * u2 + u) * ds[i] + (3 * u2 - 2 * u3) * end + (u3 - u2) * ds[next];
 }
 
+/**
+ * The same without the wrap: it grows by the perimeter every `count` positions, so that differences along the contour
+ * are right wherever they begin.
+ */
+export function unwrappedArc(nodes: SectionNodes, p: number): number {
+  return arcAtPosition(nodes, p) + nodes.perimeter * Math.floor(p / nodes.count);
+}
+
 /** The last node at or before an arc length from the nose, m, in [0, perimeter). */
 export function nodeBeforeArc({ count, arc }: SectionNodes, arcLength: number): number {
   return intervalAt(arc, arcLength, count);

@@ -10,6 +10,7 @@ import { type LongBubble, longBubble } from "./longBubble";
 import { type SideStations, stationOfArc, stationValue } from "./sideStations";
 import { SEPARATION_SHAPE_FACTOR } from "./similarLayers";
 import type { StationTrip } from "./transition";
+import { followTurbulent } from "./turbulentLayer";
 
 /** How the layer on one side meets an assumed separation point. */
 export interface SideLayer {
@@ -45,8 +46,7 @@ export function followSide(
   sink?: StationSink,
   method: LayerMethod = integralMethod,
 ): SideLayer {
-  const { reynolds, sandGrainRoughnessRatio } = condition;
-  const root = Math.sqrt(reynolds);
+  const root = Math.sqrt(condition.reynolds);
   const end = stations.arc[stations.count - 1];
   const attached = method.attachedTransition(stations, condition, trips, constants);
   const dip = turbulentDip(stations, condition);
@@ -57,14 +57,7 @@ export function followSide(
     const arc = stationValue(stations.arc, attached.station);
     const momentumThickness = stationValue(stations.laminar.thickness, attached.station) / root;
     const start = { arc, momentumThickness, stress: null };
-    const march = method.marchTurbulent(
-      stations,
-      reynolds,
-      sandGrainRoughnessRatio,
-      start,
-      constants.detachmentFriction,
-      sink,
-    );
+    const march = followTurbulent(stations, condition, start, constants, method, sink);
     if (condition.longBubbles && march.separationArc !== null) {
       const station = stationOfArc(stations, march.separationArc);
       const long = longBubbleSide(stations, condition, constants, method, station, march.momentumThickness, 0, sink);
@@ -210,14 +203,7 @@ function bubbleSide(
     };
   }
   const start = { arc: reattachmentArc, momentumThickness, stress };
-  const march = method.marchTurbulent(
-    stations,
-    condition.reynolds,
-    condition.sandGrainRoughnessRatio,
-    start,
-    constants.detachmentFriction,
-    sink,
-  );
+  const march = followTurbulent(stations, condition, start, constants, method, sink);
   return turbulentEnd("separation bubble", "separated shear layer", transitionArc, bubble, march, end);
 }
 

@@ -43,8 +43,8 @@ export function stagnationPosition(velocity: Readonly<Float64Array>, lower: numb
   const count = velocity.length;
   const last = Math.floor(lower);
   for (let j = Math.ceil(upper) - count; j < last; j++) {
-    const a = velocity[(j + count) % count];
-    const b = velocity[(j + 1 + count) % count];
+    const a = velocity[((j % count) + count) % count];
+    const b = velocity[(((j + 1) % count) + count) % count];
     if (a <= 0 && b > 0) return j + a / (a - b);
   }
   return null;

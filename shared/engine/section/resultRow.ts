@@ -47,6 +47,10 @@ export interface ResultRow {
   readonly oneSided: boolean | null;
   /** True where the flow is held on the switch between two kinds of layer, a mixture of the two in time. */
   readonly onSwitch: boolean | null;
+  /** True where the layers stay attached to the tail and no vortex street stands behind it. */
+  readonly attached: boolean | null;
+  /** False where the answer is noise: a change of a few parts in ten thousand moves it, see the band. */
+  readonly settled: boolean | null;
   /** How the upper layer ends. */
   readonly separationStateUpper: SideState | null;
   /** How the lower layer ends. */
@@ -187,6 +191,8 @@ const emptyKeys = {
   regime: null,
   oneSided: null,
   onSwitch: null,
+  attached: null,
+  settled: null,
   separationStateUpper: null,
   separationStateLower: null,
   transitionCauseUpper: null,
@@ -244,6 +250,8 @@ function stateKeys({ floorGap, referenceWidth }: RowSection, { stream }: SolvedS
     regime: state.regime,
     oneSided: state.oneSided,
     onSwitch: state.onSwitch,
+    attached: state.attached,
+    settled: state.settled,
     separationStateUpper: state.upper.state,
     separationStateLower: lower?.state ?? null,
     transitionCauseUpper: state.upper.transitionCause,

@@ -1,7 +1,7 @@
 import type { FlowCondition } from "../condition";
 import type { StationSink } from "../layer/lagEntrainmentMarch";
 import { followSide, type SideLayer } from "../layer/sideLayer";
-import type { Side } from "../layer/sideStations";
+import type { Side, SideStations } from "../layer/sideStations";
 import type { StationTrip } from "../layer/transition";
 import type { PreparedSection } from "./preparedSection";
 import type { SeparatedFlow } from "./separatedFlow";
@@ -10,9 +10,21 @@ import { stationTrips } from "./stationTrips";
 const noTrips: readonly StationTrip[] = [];
 
 /**
- * The layer of one side of a flow, its trips put on its stations.
+ * The layer along the stations of one side, the section's trips put on them.
  * @param sink receives the turbulent part step by step, when it is wanted
  */
+export function followStations(
+  section: PreparedSection,
+  condition: FlowCondition,
+  stations: SideStations,
+  side: Side,
+  sink?: StationSink,
+): SideLayer {
+  const trips = condition.trips?.length ? stationTrips(section, stations, side, condition.trips) : noTrips;
+  return followSide(stations, condition, trips, section.constants, sink, section.layerMethod);
+}
+
+/** The layer of one side of a flow, see {@link followStations}. */
 export function followOneSide(
   section: PreparedSection,
   condition: FlowCondition,
@@ -20,9 +32,7 @@ export function followOneSide(
   side: Side,
   sink?: StationSink,
 ): SideLayer {
-  const trips = condition.trips?.length ? stationTrips(section, flow, side, condition.trips) : noTrips;
-  const stations = side === "lower" ? flow.lower : flow.upper;
-  return followSide(stations, condition, trips, section.constants, sink, section.layerMethod);
+  return followStations(section, condition, side === "lower" ? flow.lower : flow.upper, side, sink);
 }
 
 /** The layers of both sides of a flow. */

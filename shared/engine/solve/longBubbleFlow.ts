@@ -6,6 +6,7 @@ import type { SectionState } from "../solution";
 import type { FixedPoint } from "./fixedPoint";
 import type { PreparedSection } from "./preparedSection";
 import { sectionState } from "./sectionState";
+import { steadinessOf } from "./settled";
 import { withBluntBase } from "./withBluntBase";
 
 const SIDE_END_SLOPE = LAYER_NUMBERS.sideEndSlope.value;
@@ -35,7 +36,9 @@ export function longBubbleFlow(
   }
   if (point === null) return null;
   const share = (shareOf(point.lower) + shareOf(point.upper)) / 2;
-  return share > 0 ? { point, share, state: sectionState(section, long, withBluntBase(section, point)) } : null;
+  if (!(share > 0)) return null;
+  const steadiness = steadinessOf(section, long, point, null);
+  return { point, share, state: sectionState(section, long, withBluntBase(section, point), steadiness) };
 }
 
 /**

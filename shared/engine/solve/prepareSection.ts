@@ -6,7 +6,9 @@ import { integralMethod } from "../layer/layerMethod";
 import { vortexStreetTable } from "../wake/vortexStreet";
 import type { PreparedSection } from "./preparedSection";
 import { type FlowClosure, type SeparatedFlow, separatedFlow } from "./separatedFlow";
+import { type SeparationTable, separationTable } from "./separationTable";
 import { laminarFixedFlows } from "./symmetricFixedPoints";
+import { twoSidedFlow } from "./twoSidedFlow";
 
 /** Separation points are scanned between these shares of the way from nose to tail, in node steps. */
 const FIRST_SCANNED_SHARE = 0.08;
@@ -59,6 +61,7 @@ export function prepareSection(
     }
     return full;
   };
+  let table: SeparationTable | null = null;
   const section: PreparedSection = {
     nodes,
     incidence,
@@ -70,6 +73,10 @@ export function prepareSection(
     flow: flow.value,
     floor: flow.value.floor,
     fullFlow,
+    table: () => {
+      table ??= separationTable(fullFlow(), (lower, upper) => twoSidedFlow(fullFlow(), section, lower, upper));
+      return table;
+    },
     wakes,
     laminarFlows: [],
   };

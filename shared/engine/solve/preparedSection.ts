@@ -5,6 +5,7 @@ import type { SectionNodes } from "../geometry/sectionNodes";
 import type { LayerMethod } from "../layer/layerMethod";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import type { SeparatedFlow } from "./separatedFlow";
+import type { SeparationTable } from "./separationTable";
 
 /** A section at one incidence, solved as far as it does not depend on Reynolds number, roughness or turbulence. */
 export interface PreparedSection {
@@ -25,6 +26,8 @@ export interface PreparedSection {
   readonly floor: FloorPlane | null;
   /** The unfolded flow for one-sided states; made on first use in a symmetric section. */
   readonly fullFlow: () => SectionFlow;
+  /** Both sides over a table of separation points, for states that are not symmetric; made on first use. */
+  readonly table: () => SeparationTable;
   /** Symmetric wakes over a scan of separation points, front to rear; empty when the section is not symmetric. */
   readonly wakes: readonly SeparatedFlow[];
   /** Those among all symmetric wakes whose layers separate laminar where the wake assumes it; the same for every condition. */

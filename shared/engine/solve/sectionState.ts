@@ -3,14 +3,21 @@ import { arcAtPosition, interpolateAtPosition, nodeBeforeArc } from "../geometry
 import { layerProfile } from "../layer/layerProfile";
 import type { Side } from "../layer/sideStations";
 import type { LayerProfile, SectionState, SideSolution, SideState } from "../solution";
+import { squireYoungDrag } from "../wake/closedWake";
 import { quadraticAt } from "../wake/wakeFlow";
 import type { FixedPoint } from "./fixedPoint";
 import { followOneSide } from "./followBothSides";
 import type { PreparedSection } from "./preparedSection";
 import { regimeOf } from "./regime";
+import type { Steadiness } from "./settled";
 
 /** Works a fixed point out into everything that is reported of it. */
-export function sectionState(section: PreparedSection, condition: FlowCondition, point: FixedPoint): SectionState {
+export function sectionState(
+  section: PreparedSection,
+  condition: FlowCondition,
+  point: FixedPoint,
+  { settled, changes }: Steadiness,
+): SectionState {
   const { nodes } = section;
   const { wake, speedRatio, strouhal, velocity } = point.flow;
   const contact = section.floor?.contact ?? null;
@@ -26,15 +33,20 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
     : frictionForce(section, upper, "upper");
   const bubbleDrag = (point.lower.longBubble?.drag ?? 0) + (point.upper.longBubble?.drag ?? 0);
   const bubbleLift = (point.lower.longBubble?.lift ?? 0) + (point.upper.longBubble?.lift ?? 0);
-  const pressureDrag = quadraticAt(wake.pressureDrag, speedRatio) + bubbleDrag;
   const frictionDrag = lowerFriction.drag + upperFriction.drag;
+  const attached = point.flow.closedWake;
+  const pressureDrag = attached
+    ? Math.max(0, profileDrag(lower) + profileDrag(upper) - frictionDrag)
+    : quadraticAt(wake.pressureDrag, speedRatio) + bubbleDrag;
   const basePressure = 1 - speedRatio * speedRatio;
   const amplitude = wake.amplitude[0] + speedRatio * wake.amplitude[1];
   const pressureCoefficient = new Float64Array(nodes.count);
   let minimumPressure = basePressure;
   const held = heldSpeeds(section, point, lower, upper);
   for (let i = 0; i < nodes.count; i++) {
-    const wetted = i < wake.lower || i > wake.upper;
+    // Node steps from the lower separation point, past the base first, in [0, count).
+    const behindLower = i - wake.lower - nodes.count * Math.floor((i - wake.lower) / nodes.count);
+    const wetted = behindLower === 0 || behindLower > wake.upper - wake.lower;
     const speed = held === null ? velocity[i] : Math.min(Math.abs(velocity[i]), held[i]);
     pressureCoefficient[i] = wetted ? 1 - speed * speed : basePressure;
     minimumPressure = Math.min(minimumPressure, pressureCoefficient[i]);
@@ -43,6 +55,9 @@ export function sectionState(section: PreparedSection, condition: FlowCondition,
     regime: regimeOf(point),
     oneSided: section.symmetric && lower.state !== upper.state,
     onSwitch: point.onSwitch,
+    attached,
+    settled,
+    dragCoefficientSeen: [pressureDrag + frictionDrag + changes[0], pressureDrag + frictionDrag + changes[1]],
     upper,
     lower,
     separationSpeedRatio: speedRatio,
@@ -109,6 +124,12 @@ function sideSolution(section: PreparedSection, condition: FlowCondition, point:
     bubble: layer.bubble,
     layer: layerProfile(stations, layer, turbulent, condition.reynolds),
   };
+}
+
+/** Drag of the momentum defect that a layer carries off the tail, on D. */
+function profileDrag({ layer }: SideSolution): number {
+  const last = layer.arc.length - 1;
+  return squireYoungDrag(layer.momentumThickness[last], layer.shapeFactor[last], layer.edgeSpeed[last]);
 }
 
 /** The lower side of a section on the floor: no flow passes, so there is no layer, and the contact stands for separation. */

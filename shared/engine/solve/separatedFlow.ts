@@ -5,6 +5,7 @@ import type { SideOutline } from "../layer/sideOutline";
 import { type Side, type SideStations, sideStations, stagnationPosition } from "../layer/sideStations";
 import { afterbodySuctionShare } from "../wake/afterbody";
 import { basePressures, wakeStrouhal } from "../wake/basePressure";
+import { closedSpeedRatio } from "../wake/closedWake";
 import { depthPeak } from "../wake/depthPeak";
 import { cornerPosition, restingWake } from "../wake/restingWake";
 import type { VortexStreetTable } from "../wake/vortexStreet";
@@ -16,7 +17,10 @@ export interface SeparatedFlow {
   readonly wake: WakeFlow;
   /** k, the surface speed / U at separation. */
   readonly speedRatio: number;
+  /** 0 where the wake is closed. */
   readonly strouhal: number;
+  /** True where no vortex street stands behind the tail: the layers close behind it, without an outflow. */
+  readonly closedWake: boolean;
   /** Counter-clockwise surface velocity / U, shape [count]. */
   readonly velocity: Float64Array;
   /** Front stagnation point, node steps from the nose (may be negative). */
@@ -39,7 +43,7 @@ export interface FlowClosure {
  * not on the Reynolds number. On a floor without a gap `lower` is not used: the base ends at the contact.
  * @param lower separation on the lower side, node steps from the nose, counter-clockwise
  * @param upper separation on the upper side; count - lower in a symmetric flow
- * @returns null when no base pressure closes the wake, its layers would pass through the body, or the wetted contour has no stagnation point
+ * @returns null when neither a street nor the tail closes the wake, its layers would pass through the body, or the wetted contour has no stagnation point
  */
 export function separatedFlow(
   flow: SectionFlow,
@@ -50,22 +54,19 @@ export function separatedFlow(
   const contact = flow.floor?.contact ?? null;
   const wake = contact === null ? wakeFlow(flow, lower, upper) : restingWake(flow, contact, upper);
   if (!wake.ok) return null;
-  const closed = basePressures(wake.value, street);
-  if (!closed.ok) return null;
-  const free = closed.value[closed.value.length - 1];
-  const suctionShare =
-    flow.wakeSuctionShare *
-    afterbodySuctionShare(wake.value.afterbodyLength, free.sheddingWidth, constants.afterbodyInterference) *
-    depthPeak(wake.value.afterbodyLength, free.sheddingWidth);
-  const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
-  if (cutsThroughBody(wake.value, speedRatio, free.sheddingWidth)) return null;
+  const openRatio = openSpeedRatio(flow, wake.value, street, constants.afterbodyInterference);
+  const speedRatio = openRatio ?? (contact === null ? closedSpeedRatio(wake.value) : null);
+  if (speedRatio === null) return null;
   const velocity = surfaceVelocity(wake.value, speedRatio);
   const stagnation = flow.operator.folded
     ? 0
     : contact === null
       ? stagnationPosition(velocity, lower, upper)
       : cornerPosition(velocity, contact, upper);
-  if (stagnation === null || stagnation >= lower || stagnation <= upper - flow.nodes.count) return null;
+  if (stagnation === null) return null;
+  // A side of fewer than three node steps carries no layer.
+  const shortest = contact === null ? SHORTEST_SIDE : 0;
+  if (!(lower - stagnation > shortest && stagnation + flow.nodes.count - upper > shortest)) return null;
   const { nodes, referenceWidth } = flow;
   const parallelWake = parallelWakeVelocity(wake.value, speedRatio);
   const side = (which: Side, separation: number): SideStations =>
@@ -88,7 +89,8 @@ export function separatedFlow(
     wake: wake.value,
     speedRatio,
     // Of a section on the floor the closure sees the doubled body, 2 D high.
-    strouhal: wakeStrouhal(wake.value, speedRatio, street) / (contact === null ? 1 : 2),
+    strouhal: openRatio === null ? 0 : wakeStrouhal(wake.value, openRatio, street) / (contact === null ? 1 : 2),
+    closedWake: openRatio === null,
     velocity,
     stagnation,
     get lower() {
@@ -108,4 +110,25 @@ function parallelWakeVelocity(wake: WakeFlow, speedRatio: number): SideOutline["
   if (!(excess > 0)) return null;
   const factor = -excess / wake.wakeWidth[1];
   return Number.isFinite(factor) ? { velocity: wake.velocityPerRatio, factor } : null;
+}
+
+/** Fewest node steps of a side from the stagnation point to separation. */
+const SHORTEST_SIDE = 3;
+
+/** Speed / U at separation of a wake that sheds a vortex street; null where none closes it or its layers would pass through the body. */
+function openSpeedRatio(
+  flow: SectionFlow,
+  wake: WakeFlow,
+  street: VortexStreetTable,
+  afterbodyInterference: number,
+): number | null {
+  const closed = basePressures(wake, street);
+  if (!closed.ok) return null;
+  const free = closed.value[closed.value.length - 1];
+  const suctionShare =
+    flow.wakeSuctionShare *
+    afterbodySuctionShare(wake.afterbodyLength, free.sheddingWidth, afterbodyInterference) *
+    depthPeak(wake.afterbodyLength, free.sheddingWidth);
+  const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
+  return cutsThroughBody(wake, speedRatio, free.sheddingWidth) ? null : speedRatio;
 }

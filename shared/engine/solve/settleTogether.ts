@@ -1,18 +1,19 @@
 import { differenceSlopes, type Residuals, solveByBroyden } from "../../numerics/broyden";
 import type { FlowCondition } from "../condition";
-import type { SectionFlow } from "../flow/sectionFlow";
 import type { SideLayer } from "../layer/sideLayer";
 import type { FixedPoint } from "./fixedPoint";
 import { followBothSides } from "./followBothSides";
 import type { PreparedSection } from "./preparedSection";
-import { type SeparatedFlow, separatedFlow } from "./separatedFlow";
+import type { SeparatedFlow } from "./separatedFlow";
 import { RESIDUAL_TOLERANCE } from "./separationSearch";
+import { twoSidedFlow } from "./twoSidedFlow";
+import type { SeparationPair } from "./zeroCurves";
 
 /** Step of the differences that start the matrix, node steps: small against the layers' length, large against their rounding. */
 const DIFFERENCE_STEP = 0.05;
-/** A step beyond this, in node steps, leaves the neighbourhood of the point that the search along the sides came to. */
-const LARGEST_STEP = 2;
-const MOST_STEPS = 8;
+/** A step beyond this part of the way around leaves the neighbourhood of the guess. */
+const LARGEST_STEP_SHARE = 1 / 16;
+const MOST_STEPS = 10;
 
 /** A flow with the layers of both of its sides. */
 interface BothSides {
@@ -22,26 +23,23 @@ interface BothSides {
 }
 
 /**
- * A fixed point near a pair of separation positions, both sides moved at once by Broyden's method. It asks for fewer
- * wakes than moving one side after the other does.
- * @param lower    separation on the lower side, node steps from the nose
- * @param upper    separation on the upper side, node steps from the nose, above `lower`
+ * A fixed point near a pair of separation points, both sides moved at once by Broyden's method. It asks for fewer wakes
+ * than moving one side after the other does.
  * @returns null where it does not settle near by, where a layer changes its kind on the way, or where the point found
  * repels the search side by side, so that no steady flow would come to it
  */
 export function settleTogether(
   section: PreparedSection,
-  flow: SectionFlow,
   condition: FlowCondition,
-  lower: number,
-  upper: number,
+  guess: SeparationPair,
 ): FixedPoint | null {
-  const { count } = section.nodes;
+  const whole = section.fullFlow();
   let here: BothSides | null = null;
   /** Residuals of both sides, less the one that is aimed at: layers that have just separated, as only those report where. */
   const residualsAt: Residuals = ([lowerDistance, upperDistance]) => {
-    const there = bothSidesAt(section, flow, condition, lowerDistance, count - upperDistance);
-    if (there === null) return null;
+    const flow = twoSidedFlow(whole, section, lowerDistance, upperDistance);
+    if (flow === null) return null;
+    const there = { flow, ...followBothSides(section, condition, flow) };
     if (here !== null && (there.lower.state !== here.lower.state || there.upper.state !== here.upper.state))
       return null;
     here = there;
@@ -50,8 +48,7 @@ export function settleTogether(
       there.upper.residual + RESIDUAL_TOLERANCE / 2,
     );
   };
-  // Distances run from the nose along either side.
-  const start = Float64Array.of(lower, count - upper);
+  const start = Float64Array.of(guess.lower, guess.upper);
   const residuals = residualsAt(start);
   if (residuals === null) return null;
   const first = here;
@@ -63,21 +60,8 @@ export function settleTogether(
   here = first;
   const found = solveByBroyden(residualsAt, start, residuals, slopes, {
     isFound: (each) => each.every((residual) => Math.abs(residual) <= RESIDUAL_TOLERANCE / 2),
-    largestStep: LARGEST_STEP,
+    largestStep: LARGEST_STEP_SHARE * section.nodes.count,
     mostSteps: MOST_STEPS,
   });
   return found === null || here === null ? null : { ...(here as BothSides), onSwitch: false };
-}
-
-function bothSidesAt(
-  section: PreparedSection,
-  flow: SectionFlow,
-  condition: FlowCondition,
-  lower: number,
-  upper: number,
-): BothSides | null {
-  const { count } = section.nodes;
-  if (!(lower > 0 && upper < count && upper - lower > 2)) return null;
-  const solved = separatedFlow(flow, section, lower, upper);
-  return solved === null ? null : { flow: solved, ...followBothSides(section, condition, solved) };
 }

@@ -10,11 +10,13 @@ import type { FixedPoint } from "./fixedPoint";
 import { closureNearFloor } from "./floorNotes";
 import { intermittentState } from "./intermittentState";
 import { type LongBubbleFlow, longBubbleFlow, mayReattach, opensAtFront } from "./longBubbleFlow";
+import { oneSidedFixedPoint } from "./oneSidedFixedPoint";
 import type { PreparedSection } from "./preparedSection";
 import { restingFixedPoints } from "./restingFixedPoints";
 import { sectionState } from "./sectionState";
+import { RECHECKED_REYNOLDS, steadinessOf } from "./settled";
 import { symmetricFixedPoints } from "./symmetricFixedPoints";
-import { twoSidedFixedPoint, twoSidedFixedPoints } from "./twoSidedFixedPoints";
+import { twoSidedFixedPoints } from "./twoSidedFixedPoints";
 import { withBluntBase } from "./withBluntBase";
 
 /**
@@ -31,8 +33,13 @@ export function solveCondition(section: PreparedSection, condition: FlowConditio
     if (closed === null) return { states: [], rising: null, falling: null, problem: noFixedPoint(section, condition) };
     return { states: [closed.state], rising: 0, falling: 0, problem: null };
   }
+  // A symmetric search walks one line and comes to the same states again; others may find more or fewer.
+  const again = isSymmetric(section, condition)
+    ? null
+    : fixedPoints(section, { ...condition, reynolds: condition.reynolds * RECHECKED_REYNOLDS });
   const states = points.map((point) => {
-    const state = sectionState(section, condition, withBluntBase(section, point));
+    const steadiness = steadinessOf(section, condition, point, again);
+    const state = sectionState(section, condition, withBluntBase(section, point), steadiness);
     if (closed === null || !opensAtFront(point, closed.point)) return state;
     return intermittentState(state, closed.state, closed.share);
   });
@@ -42,7 +49,7 @@ export function solveCondition(section: PreparedSection, condition: FlowConditio
 /** The flow whose layers come back to the sides; null where the section has none or lies on a floor. */
 function reattached(section: PreparedSection, condition: FlowCondition): LongBubbleFlow | null {
   if (section.floor?.contact) return null;
-  const symmetric = section.symmetric && tripsAreSymmetric(condition);
+  const symmetric = isSymmetric(section, condition);
   return longBubbleFlow(section, condition, (long) =>
     symmetric ? symmetricFixedPoints(section, long) : twoSidedFixedPoints(section, long),
   );
@@ -51,22 +58,19 @@ function reattached(section: PreparedSection, condition: FlowCondition): LongBub
 /** All stable fixed points, early separation first. */
 function fixedPoints(section: PreparedSection, condition: FlowCondition): FixedPoint[] {
   if (section.floor?.contact) return restingFixedPoints(section, condition, section.floor.contact);
-  if (section.symmetric && tripsAreSymmetric(condition)) {
+  if (isSymmetric(section, condition)) {
     const points = symmetricFixedPoints(section, condition);
     if (mayBeOneSided(section, condition, points)) {
-      // Held near the laminar state below; the bubble above is looked for near the symmetric one where that is known.
-      const late = points[points.length - 1].flow.wake;
-      const guess = points.length > 1 ? { lower: points[0].flow.wake.lower, upper: late.upper } : null;
-      const oneSided = twoSidedFixedPoint(section, condition, { lower: "early", upper: "late" }, guess);
-      if (oneSided !== null && oneSided.lower.state !== oneSided.upper.state) points.push(oneSided);
+      const oneSided = oneSidedFixedPoint(section, condition, points);
+      if (oneSided !== null) points.push(oneSided);
     }
     return points.sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));
   }
   return twoSidedFixedPoints(section, condition).sort((a, b) => wettedSteps(section, a) - wettedSteps(section, b));
 }
 
-function tripsAreSymmetric(condition: FlowCondition): boolean {
-  const trips = condition.trips ?? [];
+function isSymmetric(section: PreparedSection, { trips = [] }: FlowCondition): boolean {
+  if (!section.symmetric) return false;
   return trips.every((trip) =>
     trips.some(
       (other) => other.side !== trip.side && other.arcRatio === trip.arcRatio && other.heightRatio === trip.heightRatio,

@@ -1,31 +1,29 @@
 import type { Trip } from "../condition";
 import { positionAtArc } from "../geometry/arcPosition";
-import type { Side } from "../layer/sideStations";
+import type { Side, SideStations } from "../layer/sideStations";
 import type { StationTrip } from "../layer/transition";
 import type { PreparedSection } from "./preparedSection";
-import type { SeparatedFlow } from "./separatedFlow";
 
 /**
- * The trips of one side as fractional stations of a flow: a trip stands still on the body while the stagnation point,
+ * The trips of one side as fractional stations: a trip stands still on the body while the stagnation point,
  * and with it the numbering of the stations, moves.
  */
 export function stationTrips(
   section: PreparedSection,
-  flow: SeparatedFlow,
+  stations: SideStations,
   side: Side,
   trips: readonly Trip[],
 ): StationTrip[] {
   const { nodes, referenceWidth } = section;
-  const stations = side === "lower" ? flow.lower : flow.upper;
   const direction = side === "lower" ? 1 : -1;
-  return trips
-    .filter((trip) => trip.side === side)
-    .map((trip) => {
-      const walked = positionAtArc(nodes, trip.arcRatio * referenceWidth);
-      const position =
-        direction > 0 ? walked : positionAtArc(nodes, nodes.perimeter - trip.arcRatio * referenceWidth) - nodes.count;
-      return { station: stationOfPosition(stations.position, position, direction), heightRatio: trip.heightRatio };
-    });
+  // A trip's side is the section's own; a layer's is the stream's, which are two things where the stream comes from behind.
+  const { position } = stations;
+  const middle = (position[0] + position[position.length - 1]) / 2;
+  return trips.map((trip) => {
+    const walked = positionAtArc(nodes, (trip.side === "lower" ? 1 : -1) * trip.arcRatio * referenceWidth);
+    const nearest = walked - nodes.count * Math.round((walked - middle) / nodes.count);
+    return { station: stationOfPosition(position, nearest, direction), heightRatio: trip.heightRatio };
+  });
 }
 
 /** Fractional station of a contour position; -1 when it lies on the other side of the stagnation point. */

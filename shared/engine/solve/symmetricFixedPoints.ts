@@ -8,6 +8,9 @@ import { type Bracket, closeBracket, isBracket, type SideProbe, separatesThere }
 /** Every how many tabulated wakes the layers are followed while looking for a crossing: everywhere, and at least where one may be. */
 const COARSE_STRIDE = 8;
 const FINE_STRIDE = 2;
+/** Node steps by which the nearest approach is looked for, where there is no crossing: the first, and where it ends. */
+const NEAREST_FIRST_STEP = 1;
+const NEAREST_LAST_STEP = 0.01;
 /** A residual larger than this many times the way to the next probe does not pass through zero and back on that way. */
 const HIDING_SLOPE = 1;
 
@@ -37,7 +40,29 @@ export function symmetricFixedPoints(section: PreparedSection, condition: FlowCo
     search(i, previous, next, probe);
     previous = probe;
   }
-  return steadyOnes(found);
+  if (found.length > 0 || last < 0) return steadyOnes(found);
+  return [nearestSymmetric(section, condition)];
+}
+
+/**
+ * The symmetric flow whose layers come nearest to separating where it lets them, where none is found at which they do: a
+ * thin plate's leave its edge, ahead of every wake that stands. Found by halving steps from the best of the wakes.
+ */
+function nearestSymmetric(section: PreparedSection, condition: FlowCondition): FixedPoint {
+  const miss = ({ layer }: SideProbe) => Math.abs(layer.residual);
+  let best = section.wakes
+    .map((flow) => probeFlow(section, condition, flow))
+    .reduce((a, b) => (miss(b) < miss(a) ? b : a));
+  for (let step = NEAREST_FIRST_STEP; step > NEAREST_LAST_STEP; ) {
+    let next = best;
+    for (const distance of [best.distance - step, best.distance + step]) {
+      const probe = probeAt(section, condition, distance);
+      if (probe !== null && miss(probe) < miss(next)) next = probe;
+    }
+    if (next === best) step /= 2;
+    best = next;
+  }
+  return oneLayerFixedPoint({ probe: best, onSwitch: true });
 }
 
 /** Whether the residual may change its sign between two probes, as far as can be told from its values there. */
@@ -73,10 +98,12 @@ function closeSymmetric(section: PreparedSection, condition: FlowCondition, brac
       return oneLayerFixedPoint({ probe, onSwitch: false });
     }
   }
+  return oneLayerFixedPoint(closeBracket((distance) => probeAt(section, condition, distance), bracket));
+}
+
+function probeAt(section: PreparedSection, condition: FlowCondition, distance: number): SideProbe | null {
   const { flow, nodes } = section;
-  const probeAt = (distance: number): SideProbe | null => {
-    const solved = separatedFlow(flow, section, distance, nodes.count - distance);
-    return solved === null ? null : probeFlow(section, condition, solved);
-  };
-  return oneLayerFixedPoint(closeBracket(probeAt, bracket));
+  if (!(distance > 0 && distance < nodes.count / 2 - 1)) return null;
+  const solved = separatedFlow(flow, section, distance, nodes.count - distance);
+  return solved === null ? null : probeFlow(section, condition, solved);
 }

@@ -14,13 +14,14 @@ const LEAST_SHARE = 1e-3;
  */
 export function withBluntBase(section: PreparedSection, point: FixedPoint): FixedPoint {
   const share = (heldShare(point.lower) + heldShare(point.upper)) / 2;
-  if (share < LEAST_SHARE || section.floor?.contact) return point;
+  if (share < LEAST_SHARE || section.floor?.contact || point.flow.closedWake) return point;
   const { flow, lower, upper } = point;
   const thickness = (lower.thickness + upper.thickness) / 2;
   const speedRatio = bluntBaseSpeedRatio(flow.wake, section.street, flow.speedRatio, thickness, share);
   const closed: SeparatedFlow = {
     wake: flow.wake,
     speedRatio,
+    closedWake: false,
     strouhal: flow.strouhal * (speedRatio / flow.speedRatio),
     velocity: surfaceVelocity(flow.wake, speedRatio),
     stagnation: flow.stagnation,

@@ -1,4 +1,4 @@
-import { arcAtPosition } from "../geometry/arcPosition";
+import { unwrappedArc } from "../geometry/arcPosition";
 import type { SectionNodes } from "../geometry/sectionNodes";
 
 /**
@@ -18,8 +18,8 @@ import type { SectionNodes } from "../geometry/sectionNodes";
 export function outflowStrengths(nodes: SectionNodes, lower: number, upper: number, startShare = 0): Float64Array {
   const { count } = nodes;
   const strengths = new Float64Array(count);
-  const start = arcAtPosition(nodes, lower);
-  const length = arcAtPosition(nodes, upper) - start;
+  const start = unwrappedArc(nodes, lower);
+  const length = unwrappedArc(nodes, upper) - start;
   if (!(length > 0))
     throw new RangeError(`the base runs from position ${lower} to ${upper}; the second must be larger.`);
   const first = Math.floor(lower + 0.5);
@@ -29,9 +29,9 @@ export function outflowStrengths(nodes: SectionNodes, lower: number, upper: numb
   let before = emittedUpTo(startShare);
   for (let j = first; j <= last; j++) {
     const edge = Math.min(j + 0.5, upper);
-    const xi = edge === upper ? 1 : startShare + (arcAtPosition(nodes, edge) - start) / whole;
+    const xi = edge === upper ? 1 : startShare + (unwrappedArc(nodes, edge) - start) / whole;
     const emitted = emittedUpTo(xi);
-    strengths[j % count] += emitted - before;
+    strengths[((j % count) + count) % count] += emitted - before;
     before = emitted;
   }
   return strengths;

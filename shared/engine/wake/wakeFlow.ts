@@ -162,7 +162,7 @@ function pressureForces(
   const drag = [0, 0, 0];
   const lift = [0, 0, 0];
   for (let j = first; j <= last; j++) {
-    const i = j % count;
+    const i = ((j % count) + count) % count;
     let weight = ds[i] / referenceWidth;
     if (j === first) weight *= (1 + first - upper) / 2;
     if (j === last) weight *= (1 + lower + count - last) / 2;
