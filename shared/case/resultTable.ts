@@ -145,7 +145,7 @@ function remark(row: ResultRow): string {
     row.converged ? "" : "NOT CONVERGED",
     row.oneSided === true ? "one-sided" : "",
     row.onSwitch === true ? "on a switch" : "",
-    row.attached === true ? "attached to the tail" : "",
+    row.attached === true ? "attached flow" : "",
     row.settled === false ? "not settled" : "",
     row.problem ?? "",
   ];

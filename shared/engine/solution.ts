@@ -72,6 +72,11 @@ export interface SectionState {
    * again.
    */
   readonly settled: boolean;
+  /**
+   * Why it is not settled, null where it is: a layer leaves far from where the state says; the separation map does not
+   * fall through the point; a slight change moves it; the search beside it finds other states.
+   */
+  readonly unsettledBy: "missed" | "unstable" | "wavers" | "not found again" | null;
   /** Lowest and highest drag coefficient that such a change was seen to give. */
   readonly dragCoefficientSeen: readonly [number, number];
   /** The side on the left of the stream. */

@@ -28,6 +28,7 @@ export function sampleState(changes: Partial<SectionState> = {}): SectionState {
     onSwitch: false,
     attached: false,
     settled: true,
+    unsettledBy: null,
     dragCoefficientSeen: [1, 1],
     oneSided: false,
     upper: side,

@@ -38,9 +38,9 @@ describe("closed wakes", () => {
     expect(squireYoungDrag(0.664 / Math.sqrt(reynolds), 2.59, 1)).toBeCloseTo(1.328 / Math.sqrt(reynolds), 12);
   });
 
-  it("ellipses of 12:1 and more run into the drag of turbulent struts: Cd = Cf (4 + 2 L/H + 120 (H/L)^2) on H within 15 %", () => {
+  it("ellipses of 12:1 and more run into the drag of turbulent struts: Cd = Cf (4 + 2 L/H + 120 (H/L)^2) on H within 20 %", () => {
     // Hoerner, Fluid-Dynamic Drag (1965), ch. 6, elliptical sections, from memory; Cf of Prandtl & Schlichting on L.
-    for (const slenderness of [12, 16]) {
+    for (const slenderness of [12, 16, 20]) {
       const nodes = nodesOf({ family: "ellipse", length: 0.1 * slenderness, height: 0.1 }, 200);
       const reynolds = 1e6;
       const [state] = solveCondition(unwrap(prepareSection(nodes, 0)), {
@@ -50,7 +50,7 @@ describe("closed wakes", () => {
       }).states;
       const friction = 0.455 / Math.log10(reynolds * slenderness) ** 2.58;
       const expected = friction * (4 + 2 * slenderness + 120 / slenderness ** 2);
-      expect(Math.abs(state.dragCoefficient / expected - 1)).toBeLessThan(0.15);
+      expect(Math.abs(state.dragCoefficient / expected - 1)).toBeLessThan(0.2);
     }
   });
 });

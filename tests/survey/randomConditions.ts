@@ -37,7 +37,7 @@ const height = 0.05;
  * trips; Reynolds numbers from 1e4 to the engine's limit.
  */
 export function randomSection(seed: number): RandomSection {
-  const draws = randomDraws(seed + 1);
+  const draws = randomDraws(scattered(seed));
   const spec = specOf(families[seed % families.length], draws);
   const kind = draws.uniform();
   const turn = 2 * draws.uniform() - 1;
@@ -53,6 +53,9 @@ export function randomSection(seed: number): RandomSection {
   }));
   return { spec, incidence, floorGapRatio, conditions };
 }
+
+/** Neighbouring seeds far apart (Knuth's multiplier of the golden section): the first draws of small seeds are all near 1. */
+const scattered = (seed: number) => Math.imul(seed + 1, 0x9e3779b1) >>> 0;
 
 /** Evenly drawn between two numbers, or between their logarithms. */
 const between = (draws: RandomDraws, low: number, high: number) => low + (high - low) * draws.uniform();

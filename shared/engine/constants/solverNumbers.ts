@@ -29,6 +29,15 @@ export const SOLVER_NUMBERS = {
     restsOn: "jumps seen in random conditions when an input moves by 1e-6",
     usedIn: ["engine/solve/settled.ts"],
   },
+  largestSeenChange: {
+    name: "part of the drag by which the band of a state that is not settled is widened at most by its slopes",
+    symbol: "change of Cd / Cd",
+    value: 0.5,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "judgement: slopes say nothing of larger changes; no data",
+    usedIn: ["engine/solve/settled.ts"],
+  },
   leastWaveredDrag: {
     name: "drag coefficient under which wavering is judged as if it were this",
     symbol: "Cd",

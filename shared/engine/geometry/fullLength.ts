@@ -72,8 +72,8 @@ export function heightAt(table: FullLengthTable, streamCoordinate: number): numb
   return table.height[k] + (station - k) * (table.height[k + 1] - table.height[k]);
 }
 
-/** Greatest height at or behind a stream coordinate, m. */
+/** Greatest height behind a stream coordinate, m: at the stations of the table, which near a blunt tail stand far apart. */
 export function widestBehindAt(table: FullLengthTable, streamCoordinate: number): number {
-  const station = Math.round((streamCoordinate - table.start) / table.step);
-  return table.widestBehind[Math.max(0, Math.min(STATIONS - 1, station))];
+  const station = Math.ceil((streamCoordinate - table.start) / table.step);
+  return station < STATIONS ? table.widestBehind[Math.max(0, station)] : 0;
 }

@@ -51,6 +51,8 @@ const SLOWEST_FALL = 0.02;
 const CRABTREE_RISE = LAYER_NUMBERS.dipRise.value;
 /** H32 of the layer that comes back behind a dip: that of a flat plate. */
 const PLATE_ENERGY_SHAPE = LAYER_NUMBERS.restartEnergyShape.value;
+/** Part of the mean rise of the speed over the first steps that the gradient it starts from has at least. */
+const LEAST_RISE_SHARE = 0.5;
 /** Substeps per memory length Ue theta^2 / nu of the layer: the closure relaxes about four times in it. */
 const SUBSTEPS_PER_MEMORY = 4;
 
@@ -86,7 +88,9 @@ export function laminarLayer(
     spacing === null
       ? { lambda: STAGNATION_LAMBDA, energyShape: STAGNATION_ENERGY_SHAPE }
       : stagnationLayer((arc[1] * Math.log(spacing[2] / spacing[1])) / (arc[2] - arc[1]));
-  return marchLaminar(arc, speed, gradient, 1, lambda / gradient[0], energyShape, spacing);
+  // In the corner ahead of a floor contact the speed may lie level for a step: the layer then begins with the mean rise.
+  const rise = Math.max(gradient[0], LEAST_RISE_SHARE * (speed[2] / arc[2]));
+  return marchLaminar(arc, speed, gradient, 1, lambda / rise, energyShape, spacing);
 }
 
 /**

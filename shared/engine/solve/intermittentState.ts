@@ -1,5 +1,8 @@
 import type { SectionState } from "../solution";
 
+/** Share of the time beyond which the other flow is too rare to unsettle the mean. */
+const RARELY_OTHER = 0.99;
+
 /**
  * Time mean of a flow that sits on one state for a share of the time and on another for the rest: pressures, forces and
  * frequency are weighed; sides and kind are those of the state that holds longer. Both are kept in it.
@@ -7,6 +10,8 @@ import type { SectionState } from "../solution";
  */
 export function intermittentState(open: SectionState, reattached: SectionState, share: number): SectionState {
   const mix = (a: number, b: number): number => a + share * (b - a);
+  const unsettledBy =
+    (share < RARELY_OTHER ? open.unsettledBy : null) ?? (share > 1 - RARELY_OTHER ? reattached.unsettledBy : null);
   const base = mix(open.basePressureCoefficient, reattached.basePressureCoefficient);
   return {
     ...(share < 0.5 ? open : reattached),
@@ -22,6 +27,12 @@ export function intermittentState(open: SectionState, reattached: SectionState, 
     outflow: open.outflow.map((value, i) => mix(value, reattached.outflow[i])),
     pressureCoefficient: open.pressureCoefficient.map((value, i) => mix(value, reattached.pressureCoefficient[i])),
     surfaceVelocity: open.surfaceVelocity.map((value, i) => mix(value, reattached.surfaceVelocity[i])),
+    settled: unsettledBy === null,
+    unsettledBy,
+    dragCoefficientSeen: [
+      mix(open.dragCoefficientSeen[0], reattached.dragCoefficientSeen[0]),
+      mix(open.dragCoefficientSeen[1], reattached.dragCoefficientSeen[1]),
+    ],
     intermittency: { reattachedShare: share, open, reattached },
   };
 }

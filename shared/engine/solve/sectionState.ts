@@ -16,7 +16,7 @@ export function sectionState(
   section: PreparedSection,
   condition: FlowCondition,
   point: FixedPoint,
-  { settled, changes }: Steadiness,
+  { unsettledBy, changes }: Steadiness,
 ): SectionState {
   const { nodes } = section;
   const { wake, speedRatio, strouhal, velocity } = point.flow;
@@ -34,10 +34,11 @@ export function sectionState(
   const bubbleDrag = (point.lower.longBubble?.drag ?? 0) + (point.upper.longBubble?.drag ?? 0);
   const bubbleLift = (point.lower.longBubble?.lift ?? 0) + (point.upper.longBubble?.lift ?? 0);
   const frictionDrag = lowerFriction.drag + upperFriction.drag;
-  const attached = point.flow.closedWake;
-  const pressureDrag = attached
-    ? Math.max(0, profileDrag(lower) + profileDrag(upper) - frictionDrag)
-    : quadraticAt(wake.pressureDrag, speedRatio) + bubbleDrag;
+  // What the layers carry off is the least drag that a flow can have, and all of it where the wake is closed.
+  const layerDrag = Math.max(0, profileDrag(lower) + profileDrag(upper) - frictionDrag);
+  const wakeDrag = point.flow.closedWake ? 0 : quadraticAt(wake.pressureDrag, speedRatio) + bubbleDrag;
+  const attached = wakeDrag <= layerDrag;
+  const pressureDrag = Math.max(wakeDrag, layerDrag);
   const basePressure = 1 - speedRatio * speedRatio;
   const amplitude = wake.amplitude[0] + speedRatio * wake.amplitude[1];
   const pressureCoefficient = new Float64Array(nodes.count);
@@ -56,8 +57,12 @@ export function sectionState(
     oneSided: section.symmetric && lower.state !== upper.state,
     onSwitch: point.onSwitch,
     attached,
-    settled,
-    dragCoefficientSeen: [pressureDrag + frictionDrag + changes[0], pressureDrag + frictionDrag + changes[1]],
+    settled: unsettledBy === null,
+    unsettledBy,
+    dragCoefficientSeen: [
+      Math.max(frictionDrag, pressureDrag + frictionDrag + changes[0]),
+      pressureDrag + frictionDrag + changes[1],
+    ],
     upper,
     lower,
     separationSpeedRatio: speedRatio,
@@ -126,10 +131,14 @@ function sideSolution(section: PreparedSection, condition: FlowCondition, point:
   };
 }
 
-/** Drag of the momentum defect that a layer carries off the tail, on D. */
+/**
+ * Drag of the momentum defect that a layer carries off where it leaves, on D. A layer that leaves faster than the stream
+ * has separated: its defect stays what it is.
+ */
 function profileDrag({ layer }: SideSolution): number {
   const last = layer.arc.length - 1;
-  return squireYoungDrag(layer.momentumThickness[last], layer.shapeFactor[last], layer.edgeSpeed[last]);
+  if (last < 0) return 0;
+  return squireYoungDrag(layer.momentumThickness[last], layer.shapeFactor[last], Math.min(1, layer.edgeSpeed[last]));
 }
 
 /** The lower side of a section on the floor: no flow passes, so there is no layer, and the contact stands for separation. */

@@ -10,7 +10,7 @@ import { depthPeak } from "../wake/depthPeak";
 import { cornerPosition, restingWake } from "../wake/restingWake";
 import type { VortexStreetTable } from "../wake/vortexStreet";
 import { cutsThroughBody } from "../wake/wakeClearance";
-import { surfaceVelocity, type WakeFlow, wakeFlow } from "../wake/wakeFlow";
+import { quadraticAt, surfaceVelocity, type WakeFlow, wakeFlow } from "../wake/wakeFlow";
 
 /** The flow around a section that separates at two given points, its base pressure closed (of several the one with the highest suction) and both sides laid out for the layers. */
 export interface SeparatedFlow {
@@ -115,7 +115,14 @@ function parallelWakeVelocity(wake: WakeFlow, speedRatio: number): SideOutline["
 /** Fewest node steps of a side from the stagnation point to separation. */
 const SHORTEST_SIDE = 3;
 
-/** Speed / U at separation of a wake that sheds a vortex street; null where none closes it or its layers would pass through the body. */
+/** Pressure drag coefficient below which a wake flow is an artefact of its panels, not a narrow wake that recovers. */
+const MOST_THRUST = -0.05;
+
+/**
+ * Speed / U at separation of a wake that sheds a vortex street; null where none closes it, its layers would pass through
+ * the body, or its drag is none that pressures can have: thrust, or more than stagnation pressure on the whole front
+ * against the street's strongest suction on the whole rear, k^2.
+ */
 function openSpeedRatio(
   flow: SectionFlow,
   wake: WakeFlow,
@@ -130,5 +137,7 @@ function openSpeedRatio(
     afterbodySuctionShare(wake.afterbodyLength, free.sheddingWidth, afterbodyInterference) *
     depthPeak(wake.afterbodyLength, free.sheddingWidth);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
+  const drag = quadraticAt(wake.pressureDrag, speedRatio);
+  if (!(drag > MOST_THRUST && drag < street.speedRatio[street.speedRatio.length - 1] ** 2)) return null;
   return cutsThroughBody(wake, speedRatio, free.sheddingWidth) ? null : speedRatio;
 }

@@ -37,12 +37,17 @@ export function solveCondition(section: PreparedSection, condition: FlowConditio
   const again = isSymmetric(section, condition)
     ? null
     : fixedPoints(section, { ...condition, reynolds: condition.reynolds * RECHECKED_REYNOLDS });
-  const states = points.map((point) => {
-    const steadiness = steadinessOf(section, condition, point, again);
-    const state = sectionState(section, condition, withBluntBase(section, point), steadiness);
-    if (closed === null || !opensAtFront(point, closed.point)) return state;
-    return intermittentState(state, closed.state, closed.share);
-  });
+  const states = points
+    .map((point) => {
+      const steadiness = steadinessOf(section, condition, point, again);
+      const state = sectionState(section, condition, withBluntBase(section, point), steadiness);
+      if (closed === null || !opensAtFront(point, closed.point)) return state;
+      return intermittentState(state, closed.state, closed.share);
+    })
+    .filter(({ dragCoefficient }) => dragCoefficient > 0);
+  if (states.length === 0) {
+    return { states, rising: null, falling: null, problem: noFixedPoint(section, condition) };
+  }
   return { states, rising: 0, falling: states.length - 1, problem: null };
 }
 

@@ -3,7 +3,7 @@ import { TRUST_NUMBERS } from "../constants/trustNumbers";
 import type { ConditionOutcome, SectionState } from "../solution";
 import type { PreparedSection } from "../solve/preparedSection";
 import { crisisPlace, crisisReynolds } from "./crisisSpeed";
-import { dragDistribution, judgeDrag } from "./dragDistribution";
+import { dragDistribution, type JudgedDrag, judgeDrag } from "./dragDistribution";
 import type { DragKnots } from "./dragKnots";
 import type { JudgedDragBand } from "./judgedDragBand";
 import type { DragState } from "./nearbyStates";
@@ -53,7 +53,7 @@ export function judgeOutcome(
     const distribution = dragDistribution(level, point, condition, knots);
     const crisis = crisisReynolds(knots);
     return {
-      ...judgeDrag(distribution, level, MEASUREMENT_SCATTER),
+      ...withSeen(judgeDrag(distribution, level, MEASUREMENT_SCATTER), state),
       spansCrisis: new Set(distribution.regimes).size > 1,
       crisisReynolds: crisis === null ? null : crisisPlace(crisis, kind, level.parameters),
       applicability,
@@ -61,6 +61,19 @@ export function judgeOutcome(
     };
   });
   return { bands, nearby: around.flatMap(({ outcome }) => outcome.states) };
+}
+
+/** The bands of a state that is not settled, widened by what it was seen to do when hardly anything changed. */
+function withSeen(judged: JudgedDrag, { settled, dragCoefficient, dragCoefficientSeen: [low, high] }: SectionState) {
+  if (settled) return judged;
+  const [down, up] = [low / dragCoefficient, high / dragCoefficient];
+  return {
+    ...judged,
+    low: judged.low * down,
+    high: judged.high * up,
+    measurementLow: judged.measurementLow * down,
+    measurementHigh: judged.measurementHigh * up,
+  };
 }
 
 /** A state on neither branch stands for itself. */

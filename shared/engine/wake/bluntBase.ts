@@ -14,6 +14,9 @@ const PARALLEL_WIDTH = WAKE_NUMBERS.parallelWakeWidth.value;
  *   d' = 0.95 w, in the closure Cd S = F(k), S = 0.16 k D / d' of basePressure.ts.
  * - The layers are no longer thin. The street rolls up from base and layers together, between the middles of both
  *   layers w + delta wide, and the base has its share of the suction, w / (w + delta). The form is ours.
+ *
+ * Layers that leave a tapering tail run together behind it, however sharp its end is: a wake that narrows counts as one
+ * of parallel sides only as far as it does not.
  * @param speedRatio k of the wake as the closure has it without the corners
  * @param thickness delta / D, thickness of the layers where they leave
  * @param fixedShare how far the corners hold them, from 0 to 1
@@ -30,5 +33,8 @@ export function bluntBaseSpeedRatio(
   if (!closed.ok) return speedRatio;
   const fixed = closed.value[closed.value.length - 1].speedRatio;
   const fixedSuction = (width / (width + thickness)) * (fixed * fixed - 1);
-  return Math.sqrt(1 + (1 - fixedShare) * (speedRatio * speedRatio - 1) + fixedShare * fixedSuction);
+  const displacementWidth = wake.wakeWidth[0] + speedRatio * wake.wakeWidth[1];
+  const parallel = Math.max(0, Math.min(1, displacementWidth / (PARALLEL_WIDTH ** 2 * width)));
+  const share = fixedShare * parallel;
+  return Math.sqrt(1 + (1 - share) * (speedRatio * speedRatio - 1) + share * fixedSuction);
 }

@@ -57,7 +57,7 @@ export function restingWake(flow: SectionFlow, contact: FloorContact, upper: num
     assembleWake(flow, solved, {
       separationWidth: height / referenceWidth,
       afterbodyLength: fullLengthBehind(flow.fullLength, along) / (2 * referenceWidth),
-      widestBehind: widestBehindAt(flow.fullLength, along) / referenceWidth,
+      widestBehind: Math.max(height, widestBehindAt(flow.fullLength, along)) / referenceWidth,
       heightBehind: heightAt(flow.fullLength, along + 2 * height) / referenceWidth,
     }),
   );

@@ -137,7 +137,7 @@ function separationChord(
   return {
     separationWidth: Math.abs(across) / referenceWidth,
     afterbodyLength: fullLengthBehind(fullLength, along) / referenceWidth,
-    widestBehind: widestBehindAt(fullLength, along) / referenceWidth,
+    widestBehind: Math.max(Math.abs(across), widestBehindAt(fullLength, along)) / referenceWidth,
     heightBehind: heightAt(fullLength, along + Math.abs(across)) / referenceWidth,
   };
 }

@@ -8,6 +8,8 @@ export interface CurveRow {
   readonly branch: "rising" | "falling";
   readonly regime: string | null;
   readonly converged: boolean;
+  readonly attached?: boolean | null;
+  readonly settled?: boolean | null;
   readonly separationAngleUpperDegrees: number | null;
   readonly separationAngleLowerDegrees: number | null;
   readonly strouhal: number | null;

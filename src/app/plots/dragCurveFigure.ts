@@ -1,5 +1,6 @@
 import type { Data } from "plotly.js-dist-min";
 import type { PublishedDragCurve } from "../../../shared/engine/reference/smoothCylinderCurve";
+import { regimeInWords } from "../../../shared/engine/section/regimeInWords";
 import { type Palette, seriesStyle } from "../style/palette";
 import type { CurveGroup, CurveRow } from "./curveRow";
 import { figureLayout, type PlotFigure, withOpacity } from "./plotFigure";
@@ -31,11 +32,13 @@ export function dragCurveFigure({ curves, published, workingPoint }: DragCurveIn
       name: curve.name,
       x: curve.rows.map((row) => row.reynolds),
       y: curve.rows.map((row) => row.dragCoefficient),
-      text: curve.rows.map((row) => row.regime ?? ""),
+      text: curve.rows.map((row) => regimeInWords(row) ?? ""),
       hovertemplate: "Re %{x:.3g}<br>Cd %{y:.3f}<br>%{text}<extra>%{fullData.name}</extra>",
       line: { color: style.color, dash: style.dash, width: 2.5 },
       marker: { color: style.color, symbol: style.symbol, size: 7 },
     });
+    const unsettled = curve.rows.filter((row) => row.settled === false);
+    if (unsettled.length > 0) data.push(unsettledTrace(curve.name, unsettled, style.color));
   });
   published.forEach((curve, i) => {
     data.push({
@@ -72,7 +75,7 @@ export function dragCurveFigure({ curves, published, workingPoint }: DragCurveIn
         row.dragCoefficient,
         row.dragCoefficientLow ?? null,
         row.dragCoefficientHigh ?? null,
-        row.regime,
+        regimeInWords(row),
       ]),
     ),
     ...published.flatMap((curve) =>
@@ -120,6 +123,19 @@ function inRange(curve: PublishedDragCurve, shown: readonly CurveGroup[]): (read
   const all = shown.flatMap((one) => one.rows.map((row) => row.reynolds));
   const lowest = all.length > 0 ? Math.max(1e3, Math.min(...all) / 10) : 1e4;
   return curve.points.filter(([reynolds]) => reynolds >= lowest);
+}
+
+/** Crosses over the points that are no answer to rely on. */
+function unsettledTrace(name: string, rows: readonly CurveRow[], color: string): Data {
+  return {
+    type: "scatter",
+    mode: "markers",
+    name: `${name}, not settled`,
+    x: rows.map((row) => row.reynolds),
+    y: rows.map((row) => row.dragCoefficient),
+    hovertemplate: "Re %{x:.3g}<br>Cd %{y:.3f}, not settled<extra>%{fullData.name}</extra>",
+    marker: { color, symbol: "x-thin-open", size: 11, line: { width: 2 } },
+  };
 }
 
 function bandTrace(name: string, rows: readonly CurveRow[], color: string): Data {

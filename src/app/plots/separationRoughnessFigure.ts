@@ -1,4 +1,5 @@
 import type { Data } from "plotly.js-dist-min";
+import { regimeInWords } from "../../../shared/engine/section/regimeInWords";
 import { type Palette, seriesStyle } from "../style/palette";
 import { type CurveGroup, roughnessLabel } from "./curveRow";
 import { figureLayout, type PlotFigure } from "./plotFigure";
@@ -26,7 +27,7 @@ export function separationRoughnessFigure(curves: readonly CurveGroup[], palette
       name: curve.name,
       x: used.map((row) => place(row.sandGrainRoughnessRatio)),
       y: used.map((row) => row.separationAngleUpperDegrees),
-      text: used.map((row) => `${roughnessLabel(row.sandGrainRoughnessRatio)}<br>${row.regime ?? ""}`),
+      text: used.map((row) => `${roughnessLabel(row.sandGrainRoughnessRatio)}<br>${regimeInWords(row) ?? ""}`),
       hovertemplate: "%{text}<br>separation at %{y:.1f}°<extra>%{fullData.name}</extra>",
       line: { color: style.color, dash: style.dash, width: 2.5 },
       marker: { color: style.color, symbol: style.symbol, size: 8 },
@@ -37,7 +38,7 @@ export function separationRoughnessFigure(curves: readonly CurveGroup[], palette
         row.sandGrainRoughnessRatio,
         row.separationAngleUpperDegrees,
         row.separationAngleLowerDegrees,
-        row.regime,
+        regimeInWords(row),
       ]);
     }
   });

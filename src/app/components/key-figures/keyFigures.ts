@@ -1,3 +1,4 @@
+import { regimeInWords } from "../../../../shared/engine/section/regimeInWords";
 import { isSealed } from "../../../../shared/engine/section/sealedSide";
 import type { SectionState, SideSolution } from "../../../../shared/engine/solution";
 import type { MeasuredCorrection } from "../../../../shared/jobs/evidence/carriedCorrection";
@@ -43,7 +44,7 @@ export function keyFigures(
     ...(carried === null ? [] : [{ name: "Cd with a measured offset", ...carried }]),
     {
       name: "Regime",
-      value: state.regime,
+      value: regimeInWords(state) ?? "",
       detail: state.oneSided ? "one-sided: the two sides shed differently" : `${state.upper.state}`,
       topic: "transition",
     },

@@ -1,3 +1,4 @@
+import { regimeInWords } from "../../../../shared/engine/section/regimeInWords";
 import type { ResultRow } from "../../../../shared/engine/section/resultRow";
 
 /** Rows of an opened case that the report has room for. */
@@ -30,7 +31,7 @@ function cells(row: ResultRow): string[] {
     row.sandGrainRoughnessRatio === 0 ? "0" : row.sandGrainRoughnessRatio.toExponential(1),
     `${Number(row.turbulencePercent.toPrecision(3))} %`,
     row.branch,
-    row.regime ?? "did not converge",
+    regimeInWords(row) ?? "did not converge",
     dragCoefficient === null ? "–" : `${shown(dragCoefficient)}${band}`,
     row.basePressureCoefficient === null ? "–" : row.basePressureCoefficient.toFixed(2),
     row.strouhal === null ? "–" : row.strouhal.toFixed(3),
