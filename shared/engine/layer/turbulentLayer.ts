@@ -7,7 +7,8 @@ import { type SideStations, stationOfArc, stationValue } from "./sideStations";
 
 /**
  * A turbulent layer to its separation for good. Where it leaves the wall in a short dip of the edge speed it comes back
- * behind it as a laminar one does (see laminarLayer.ts), with the momentum thickness it left with and in equilibrium.
+ * behind it as a laminar one does (see laminarLayer.ts), with the momentum thickness it left with and in equilibrium, if the
+ * dip is longer than the layer is thick: a shorter one, as panels make them, does not renew it.
  * @param sink called step by step, when the layer itself is wanted
  */
 export function followTurbulent(
@@ -25,7 +26,7 @@ export function followTurbulent(
     const recovery = recoveryStation(stations.speed, stationOfArc(stations, march.separationArc));
     if (recovery === null) return march;
     const arc = stationValue(stations.arc, recovery);
-    if (!(arc > march.separationArc)) return march;
+    if (!(arc - march.separationArc > march.thickness)) return march;
     start = { arc, momentumThickness: march.momentumThickness, stress: null };
   }
 }

@@ -56,7 +56,7 @@ subcritical rectangle 11.5129 -5 0.6931 0.6931 0.042 0.0396 0.0729 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 0.6931 0.167 -0.3493 0.0584 NACA TN 3038
 subcritical circle 11.8494 -5 1.9459 0 0.5 0.0291 0.0295 Cantwell and Coles 1983
 supercritical circle 12.4915 -5 1.6094 0 0.5 0.2004 0.1105 Cheung and Melbourne 1983
-supercritical circle 11.1563 -5 3.8286 0 0.5 0.4074 0.1081 Cheung and Melbourne 1983
+supercritical circle 11.1563 -5 3.8286 0 0.5 0.4076 0.1081 Cheung and Melbourne 1983
 transcritical circle 12.434 -5 4.5109 0 0.5 -0.2521 0.1057 Cheung and Melbourne 1983
 subcritical circle 11.5518 -5 0.6931 0 0.5 -0.0474 0.033 NACA TN 3038
 subcritical other 11.5129 -5 0.6931 0 0.2929 -0.1647 0.0912 NACA TN 3038
@@ -69,6 +69,7 @@ subcritical other 11.5129 -5 0.6931 -0.1374 0.0208 -0.0963 0.0645 NACA TN 3038
 subcritical other 13.4588 -5 0.6931 -0.1374 0.0208 -0.0937 0.0645 NACA TN 3038
 subcritical other 11.5129 -5 0.6931 0 0.0071 -0.2651 0.0608 NACA TN 3038
 subcritical other 11.5129 -5 0.6931 -0.1408 0.01 -0.1858 0.043 NACA TN 3038
+critical other 11.5129 -5 0.6931 0 0.01 0.5009 0.0608 NACA TN 3038
 subcritical circle 9.4758 -5 0.6931 0 0.5 -0.1685 0.0295 NACA TN 3038
 subcritical circle 10.2776 -5 0.6931 0 0.5 -0.0865 0.0158 NACA TN 3038
 subcritical circle 10.6271 -5 0.6931 0 0.5 -0.0899 0.0138 NACA TN 3038
@@ -77,10 +78,10 @@ subcritical circle 11.2637 -5 0.6931 0 0.5 -0.0646 0.019 NACA TN 3038
 supercritical circle 13.2183 -5 0.6931 0 0.5 -0.0373 0.0202 NACA TN 3038
 supercritical circle 13.5109 -5 0.6931 0 0.5 -0.0523 0.046 NACA TN 3038
 transcritical circle 14.3577 -5 0.6931 0 0.5 -0.0949 0.0235 NACA TN 3038
-supercritical ellipse 12.434 -5 0.6931 0.6931 0.25 1.0496 0.152 NACA TN 3038
+supercritical ellipse 12.434 -5 0.6931 0.6931 0.25 1.0518 0.152 NACA TN 3038
 subcritical rectangle 14.5087 -5 0.6931 0 0.021 0.0418 0.0912 NACA TN 3038
-supercritical rectangle 13.5277 -5 0.6931 0 0.167 0.2803 0.152 NACA TN 3038
-supercritical rectangle 13.0672 -5 0.6931 0 0.333 0.0784 0.152 NACA TN 3038
+supercritical rectangle 13.5277 -5 0.6931 0 0.167 0.2806 0.152 NACA TN 3038
+supercritical rectangle 13.0672 -5 0.6931 0 0.333 0.0787 0.152 NACA TN 3038
 subcritical circle 9.2301 -5 0.6931 0 0.5 -0.013 0.0486 DNV-RP-C205
 subcritical circle 10.1023 -5 0.6931 0 0.5 -0.0041 0.0486 DNV-RP-C205
 subcritical circle 11.017 -5 0.6931 0 0.5 0.0044 0.0486 DNV-RP-C205
@@ -121,15 +122,15 @@ subcritical rectangle 11.5129 -5 0.6931 -0.3567 0.01 -0.084 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 0 0.01 0.0355 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0596 0.0608 EN 1991-1-4
 supercritical rectangle 11.5129 -5 0.6931 1.6094 0.01 0.0527 0.0608 EN 1991-1-4
-supercritical rectangle 11.5129 -5 0.6931 2.3026 0.01 0.0448 0.0608 EN 1991-1-4
+supercritical rectangle 11.5129 -5 0.6931 2.3026 0.01 0.0449 0.0608 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 0 0.05 0.0667 0.0912 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 0 0.1 0.0641 0.0912 EN 1991-1-4
-subcritical rectangle 11.5129 -5 0.6931 0 0.2 -0.1909 0.0912 EN 1991-1-4
+subcritical rectangle 11.5129 -5 0.6931 0 0.2 -0.191 0.0912 EN 1991-1-4
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 0.0833 0.0304 Fage and Johansen 1927
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 0.1157 0.0608 Jancauskas 1983
 subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.1077 0.0608 Jancauskas 1983
 subcritical rectangle 11.5129 -5 0.6931 0.6931 0.01 0.0288 0.0608 Jancauskas 1983
-subcritical rectangle 11.5129 -5 0.6931 1.3863 0.01 0.1543 0.0608 Jancauskas 1983
+subcritical rectangle 11.5129 -5 0.6931 1.3863 0.01 0.1542 0.0608 Jancauskas 1983
 subcritical rectangle 11.5129 -5 0.6931 -2.3026 0.01 -0.0309 0.0608 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 -0.4308 0.01 0.0738 0.0608 NACA TN 3038
 subcritical rectangle 11.5129 -5 0.6931 1.0986 0.01 -0.0132 0.0608 NACA TN 3038
