@@ -21,7 +21,8 @@ import { createSolver } from "../../workers/solverApi";
 
 const above = (floorGap: number | null, incidence = 0): Design => ({
   ...demoDesign,
-  panelCount: 80,
+  // Fewer than about 100 do not resolve the corner ahead of a contact.
+  panelCount: 100,
   floorGap,
   incidence,
 });
