@@ -1,4 +1,5 @@
 import type * as z from "zod";
+import { choiceBlock } from "../jobs/choice/public";
 import { compareBlock } from "../jobs/compare/public";
 import { costBlock } from "../jobs/cost/public";
 import { durabilityBlock } from "../jobs/durability/public";
@@ -17,6 +18,7 @@ const registered = [
   measurementBlock,
   durabilityBlock,
   costBlock,
+  choiceBlock,
 ] as const;
 
 /** The same for code that treats all jobs alike. */

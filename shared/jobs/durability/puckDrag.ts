@@ -20,12 +20,12 @@ export function dragAreaBands({ drag }: PuckResult, attitude: DragAttitude, spee
   const rows = drag.filter(({ orientation }) => orientation === attitude);
   const speeds = [...new Set(rows.map((row) => row.speedMetresPerSecond))];
   const nearest = speeds.reduce(
-    (expected, own) => (Math.abs(Math.log(own / speed)) < Math.abs(Math.log(expected / speed)) ? own : expected),
+    (best, own) => (Math.abs(Math.log(own / speed)) < Math.abs(Math.log(best / speed)) ? own : best),
     speeds[0],
   );
   return rows
     .filter((row) => row.speedMetresPerSecond === nearest)
-    .map(({ dragAreaSquareMetres: { low, expected, high } }) => ({ low, expected: expected, high }));
+    .map(({ dragAreaSquareMetres: { low, expected, high } }) => ({ low, expected, high }));
 }
 
 /** Quantile of the standard normal distribution at the ends of a band from 5 to 95 %. */
@@ -36,6 +36,7 @@ const bandEnd = normalQuantile(0.95);
  * distribution.
  */
 export function dragAreaAt({ low, expected, high }: DragAreaBand, normalDraw: number): number {
-  const end = normalDraw < 0 ? expected / low : high / expected;
+  // A mean may lie beyond an end of a very skew band.
+  const end = Math.max(1, normalDraw < 0 ? expected / low : high / expected);
   return expected * end ** (normalDraw / bandEnd);
 }

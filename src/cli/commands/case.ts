@@ -12,6 +12,7 @@ const jobOptions = {
   measurements: "the measured points against the prediction, one line per point",
   durability: "impacts and wear of the pucks, one line per puck and figure",
   cost: "what the pucks cost to make, one line per puck and size of batch",
+  choice: "the choice between pucks, one line per candidate and criterion",
 } as const satisfies Record<CsvOption, string>;
 const csvOptions = Object.keys(jobOptions) as CsvOption[];
 
@@ -21,7 +22,7 @@ export const caseCommand = subCommand({
   name: "case",
   about: "Runs case files: drag, base pressure, separation and Strouhal number of their sections.",
   usage:
-    "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements |\n --durability | --cost]] [--out PATH]",
+    "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements |\n --durability | --cost | --choice]] [--out PATH]",
   files: {
     about:
       "a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json);\n- for standard input; several are run one after the other",
@@ -43,6 +44,7 @@ export const caseCommand = subCommand({
     measurements: { about: `with --csv: ${jobOptions.measurements}` },
     durability: { about: `with --csv: ${jobOptions.durability}` },
     cost: { about: `with --csv: ${jobOptions.cost}` },
+    choice: { about: `with --csv: ${jobOptions.choice}` },
     out: {
       value: "PATH",
       must: "the path of a file",
