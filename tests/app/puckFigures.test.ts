@@ -26,6 +26,10 @@ function row(speed: number, orientation: PuckDragRow["orientation"], expected: n
     referenceArea: "frontal area edge-on",
     referenceAreaSquareMetres: 2e-3,
     dragNewtons: band(500 * speed ** 2 * expected),
+    states: [],
+    crisisSpeedMetresPerSecond: null,
+    twoSectionDragCoefficient: null,
+    momentVolumeCubicMetres: null,
     liftAreaSquareMetres: null,
     applicability: "solved sections with published end relief",
   };

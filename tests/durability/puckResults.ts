@@ -27,6 +27,10 @@ export function puckResult(puck: PuckSpec, dragSquareCentimetres = 10): PuckResu
         referenceArea: "invented",
         referenceAreaSquareMetres: area,
         dragNewtons: areas,
+        states: [],
+        crisisSpeedMetresPerSecond: null,
+        twoSectionDragCoefficient: null,
+        momentVolumeCubicMetres: null,
         liftAreaSquareMetres: null,
         applicability: "published tables, no flow solved" as const,
       };

@@ -53,7 +53,7 @@ describe("measuredPuck({ spec, figures, attitude }).predict", () => {
     expect(there[0]!.applicability).toMatch(/^extrapolated/);
     expect(held("faceOn").predict(quietSettings, rising([1e5]), true)[0]).toMatchObject({
       regime: null,
-      applicability: "solved flow along the axis, base pressure of discs and spheres",
+      applicability: "solved flow of the whole body, base pressure of spheres, discs and finite cylinders",
     });
   });
 
@@ -101,7 +101,7 @@ describe("confinedPuckDrag(Cd, b)", () => {
 });
 
 describe("causeSteps on a puck: a measurement made by the engine under another setting than it states", () => {
-  it("edge-on the band holds both sides of the crisis: an early one is inside it, and no cause is looked for", () => {
+  it("edge-on an early crisis lies outside the band, and the turbulence that made it is named first", () => {
     const body = held("edgeOn");
     const set = syntheticSet(
       body,
@@ -110,15 +110,13 @@ describe("causeSteps on a puck: a measurement made by the engine under another s
       0.01,
     );
     const comparison = compareSet(body, set);
-    expect(comparison.exceedingCount).toBe(0);
-    expect(causesOf(body, set, comparison)).toEqual([]);
-    // Asked for what fits better it names the turbulence that the set was made with.
-    const [first] = causesOf(body, set, comparison, true);
-    expect(first).toMatchObject({ key: "turbulence", exceedingBefore: 0, exceedingAfter: 0 });
+    expect(comparison.exceedingCount).toBeGreaterThan(0);
+    const [first] = causesOf(body, set, comparison);
+    expect(first).toMatchObject({ key: "turbulence", exceedingBefore: comparison.exceedingCount, exceedingAfter: 0 });
     expect(first.low).toBeLessThanOrEqual(0.05);
     expect(first.high).toBeGreaterThanOrEqual(0.05);
     expect(first.explainedShare).toBeGreaterThan(0.9);
-    expect(causeSentence(first)).toMatch(/^Turbulence would fit far better: Tu [\d.]+ % \(.*residuals\. That is/);
+    expect(causeSentence(first)).toContain("Tu ");
   });
 
   it("face-on points to the walls first and finds their share of the section", () => {

@@ -120,6 +120,6 @@ export const SHORT_BODY_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "near the least that the section families take, 0.01",
-    usedIn: ["jobs/puck/drag/solvedSections.ts"],
+    usedIn: ["jobs/puck/drag/solvedSections.ts", "jobs/puck/drag/wholePuck.ts"],
   },
 } satisfies Record<string, LedgerNumber>;

@@ -15,6 +15,29 @@ export interface PuckDrag {
   readonly referenceAreaName: string;
   /** What to keep in mind about the figures, in plain words. */
   readonly notes: readonly string[];
+  /** The ways in which the flow may pass the puck; empty where its flow is not solved as that of a whole body. */
+  readonly states: readonly DragState[];
+}
+
+/** Parts of a drag coefficient. */
+export type DragParts = Readonly<Record<"forebody" | "lostSuction" | "base" | "friction", DragBand>>;
+
+/** One way in which the flow may pass a whole body. */
+export interface DragState {
+  /** Whether the rim's layer is laminar where it leaves, or has turned before or in a bubble. */
+  readonly rimState: "laminar" | "turned";
+  /** Whether the edge's layer stays on it, leaves it and comes back on the face, or leaves for good. */
+  readonly edgeState: "kept" | "lost" | "open";
+  /** How likely the state is, 0 to 1. */
+  readonly share: number;
+  /** Where the rim's layer leaves, degrees from its front; null where the flow does not follow the rim. */
+  readonly rimSeparationDegrees: number | null;
+  /** False where the layer leaves so late that the wake does not settle: the drag is that of 124 degrees, low confidence. */
+  readonly settled: boolean;
+  /** On the same area as the drag's own coefficient. */
+  readonly dragCoefficient: DragBand;
+  readonly parts: DragParts;
+  readonly basePressureCoefficient: DragBand;
 }
 
 export function scaleBand(band: DragBand, factor: number): DragBand {
@@ -34,12 +57,19 @@ export function spanBands(bands: readonly DragBand[], weights: readonly number[]
   };
 }
 
-export function dragOn(dragArea: DragBand, area: number, areaName: string, notes: readonly string[]): PuckDrag {
+export function dragOn(
+  dragArea: DragBand,
+  area: number,
+  areaName: string,
+  notes: readonly string[],
+  states: readonly DragState[] = [],
+): PuckDrag {
   return {
     dragArea,
     dragCoefficient: scaleBand(dragArea, 1 / area),
     referenceArea: area,
     referenceAreaName: areaName,
     notes,
+    states,
   };
 }

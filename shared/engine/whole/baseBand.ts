@@ -4,6 +4,8 @@ const WIDE = WHOLE_NUMBERS.wideBasePressure.value;
 const ACROSS = WHOLE_NUMBERS.acrossBasePressure.value;
 const PER_LENGTH = WHOLE_NUMBERS.lengthBasePressure.value;
 const LONGEST = WHOLE_NUMBERS.longestAcross.value;
+const AFTERBODY = WHOLE_NUMBERS.afterbodyRelief.value;
+const LONGEST_AFTERBODY = WHOLE_NUMBERS.longestAfterbody.value;
 const POWER = WHOLE_NUMBERS.narrowingPower.value;
 const WIDE_ERROR = WHOLE_NUMBERS.wideBaseError.value;
 const ACROSS_ERROR = WHOLE_NUMBERS.acrossBaseError.value;
@@ -17,6 +19,8 @@ export interface BasePlace {
   readonly lengthRatio: number;
   /** Shadow of the surface behind the separation line over that of the body, 0 to 1. */
   readonly baseShare: number;
+  /** Length of the body that stands in its own wake over the diameter, where the flow leaves the front edge face-on; else 0. */
+  readonly afterbody?: number;
 }
 
 /** Base pressure that is expected, and what one standard deviation of each shared uncertainty adds to it. */
@@ -32,8 +36,9 @@ export interface BaseBand {
  * Base pressure by regime, with its uncertainty in three parts that all bodies share, so that they cancel between like
  * ones. A wake that narrows behind a late separation keeps the eighth power of its base's share of the shadow.
  */
-export function baseBand({ across, lengthRatio, baseShare }: BasePlace): BaseBand {
-  const wide = WIDE - across * (ACROSS + PER_LENGTH * Math.min(LONGEST, lengthRatio));
+export function baseBand({ across, lengthRatio, baseShare, afterbody = 0 }: BasePlace): BaseBand {
+  const relief = AFTERBODY * Math.min(LONGEST_AFTERBODY, afterbody);
+  const wide = WIDE + relief - across * (ACROSS + PER_LENGTH * Math.min(LONGEST, lengthRatio));
   const kept = Math.min(1, baseShare) ** POWER;
   return {
     expected: wide * kept,

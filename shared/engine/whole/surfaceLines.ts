@@ -25,6 +25,10 @@ export interface SurfaceLine {
 /** Radius of the ring on which lines start, and the step along them, over the body's radius. */
 export const START_RADIUS = 0.02;
 const STEP = 0.01;
+/** Steps are no longer than this part of the panel that they are on, so that sharp edges are seen. */
+const PANEL_STEP = 0.15;
+/** The way from the stagnation point to the start is at most this many steps. */
+const MOST_LEAD = 10;
 
 /**
  * Streamlines by the midpoint rule, held on the surface; the spacing by d(ln h q)/dt = div u along the line, which needs no
@@ -52,6 +56,7 @@ interface Motion {
   readonly vz: number;
   readonly speed: number;
   readonly divergence: number;
+  readonly panel: number;
 }
 
 function surfaceLine(
@@ -61,31 +66,22 @@ function surfaceLine(
   angle: number,
   reach: number,
 ): SurfaceLine {
-  const { radius } = shape.panels;
-  const step = STEP * radius;
-  const count = Math.floor(reach / STEP) + 1;
-  const column = () => new Float64Array(count);
-  const [x, y, z, arc, speed, spacing, curvature] = [
-    column(),
-    column(),
-    column(),
-    column(),
-    column(),
-    column(),
-    column(),
-  ];
+  const { radius, panels } = shape.panels;
+  const points: number[][] = [[], [], [], [], [], [], []];
   let here = startPoint(shape, stagnation, angle);
   let motion = motionAt(shape, field, here);
   const inPlane = Math.abs(Math.cos(angle)) < IN_PLANE;
   let logSpacingSpeed = 0;
+  let passed = 0;
   const startSpeed = motion.speed;
-  for (let i = 0; i < count; i++) {
-    [x[i], y[i], z[i]] = here;
-    speed[i] = motion.speed;
-    spacing[i] = (Math.exp(logSpacingSpeed) * startSpeed) / motion.speed;
-    arc[i] = i * step;
+  while (passed <= reach * radius) {
+    const step = Math.min(STEP * radius, PANEL_STEP * panels[motion.panel].length);
     const direction = unit(motion);
-    curvature[i] = wallCurvature(shape, here, direction, step);
+    const spacing = (Math.exp(logSpacingSpeed) * startSpeed) / motion.speed;
+    const row = [...here, passed, motion.speed, spacing, wallCurvature(shape, here, direction, step)];
+    row.forEach((value, column) => {
+      points[column].push(value);
+    });
     const half = onSurface(shape, moved(here, direction, step / 2));
     const midway = motionAt(shape, field, half);
     logSpacingSpeed += (midway.divergence * step) / Math.max(midway.speed, 1e-9);
@@ -93,11 +89,13 @@ function surfaceLine(
     // Lines in the plane of stream and axis part from their neighbours exponentially: rounding must not push them off.
     if (inPlane) here[1] = 0;
     motion = motionAt(shape, field, here);
+    passed += step;
   }
+  const [x, y, z, arc, speed, spacing, curvature] = points.map((values) => Float64Array.from(values));
   // The speed grows from 0 at the stagnation point with the slope that it has here.
-  const lead = speed[0] / ((speed[2] - speed[0]) / (2 * step));
-  for (let i = 0; i < count; i++) arc[i] += Math.max(0, Math.min(lead, 10 * step));
-  return { count, x, y, z, arc, speed, spacing, curvature };
+  const lead = (speed[0] * (arc[2] - arc[0])) / (speed[2] - speed[0]);
+  const ahead = Math.max(0, Math.min(lead, MOST_LEAD * STEP * radius));
+  return { count: arc.length, x, y, z, arc: arc.map((value) => value + ahead), speed, spacing, curvature };
 }
 
 /**
@@ -159,6 +157,7 @@ function motionAt(shape: MeridianShape, field: SurfaceField, place: readonly [nu
     vz: along * tz,
     speed: Math.hypot(along, round),
     divergence: divergenceAt(panels, field, point),
+    panel: point.panel,
   };
 }
 

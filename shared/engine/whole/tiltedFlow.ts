@@ -123,7 +123,8 @@ export function conditionTilted(flow: TiltedFlow, edgeOn: ConditionedFlow, strea
   }
   if (faceShare > 0) {
     const lower = edgeOutcome(flow.lowerEdge, stream, body);
-    const open = branch(edgeOn.laminar.followed, faceFirst.open, Number.NEGATIVE_INFINITY);
+    const own = baseBand({ across: Math.cos(tilt) ** 2, lengthRatio, baseShare: 1, afterbody: lengthRatio });
+    const open = branch(edgeOn.laminar.followed, faceFirst.open, Number.NEGATIVE_INFINITY, own);
     const followed = branch(edgeOn.turned.followed, faceFirst.followed, Number.NEGATIVE_INFINITY);
     const branches = {
       followed: { ...followed, rimState: "turned" as const, rimSeparation: null, settled: true },

@@ -1,4 +1,4 @@
-import type { DragBand } from "../../engine/trust/dragInterval";
+import type { DragBand, DragState } from "../../engine/trust/dragInterval";
 import type { PuckFigures } from "./body/puckFigures";
 import type { PuckSpec } from "./body/puckSpec";
 import type { DragVerdictKind } from "./drag/dragVerdict";
@@ -12,6 +12,9 @@ export type PuckApplicability =
   | "extrapolated: solved sections with end relief beyond its tables"
   | "solved sections with published end relief"
   | "solved flow along the axis, base pressure of discs and spheres"
+  | "solved flow of the whole body, base pressure of spheres, discs and finite cylinders"
+  | "extrapolated: solved flow of the whole body, base pressure of longer cylinders"
+  | "solved flow of the whole body, separation lines assumed between edge-on and face-on"
   | "published tables, no flow solved"
   | "extrapolated: near a floor, the wake taken as quiet, no measurement of such a body found"
   | "plate theory between edge-on and face-on, no measurement found";
@@ -34,6 +37,14 @@ export interface PuckDragRow {
   readonly referenceArea: string;
   readonly referenceAreaSquareMetres: number;
   readonly dragNewtons: DragBand;
+  /** The ways in which the flow may pass the puck, most likely first; empty where sections or tables stand in for it. */
+  readonly states: readonly DragState[];
+  /** Speed from which the rim's layer turns, m/s: the puck's drag crisis; null face-on, and where it does not turn. */
+  readonly crisisSpeedMetresPerSecond: number | null;
+  /** The same drag coefficient from sections in plan and profile, for comparison; null where they were not solved. */
+  readonly twoSectionDragCoefficient: DragBand | null;
+  /** Moment about the centre over dynamic pressure, m^3, turning the leading edge away; null except for "tilted". */
+  readonly momentVolumeCubicMetres: DragBand | null;
   /** Across the stream, towards the side that the face looks away from; null except for "tilted". */
   readonly liftAreaSquareMetres: DragBand | null;
   readonly applicability: PuckApplicability;

@@ -27,7 +27,7 @@ export function* puckSteps(theCase: PuckCase): Generator<PuckStep, readonly Puck
   const plan = preparePlan(theCase.stream.panelCount);
   for (const puck of theCase.pucks) {
     const result = plan.ok
-      ? puckResult(puck, theCase, () => solvePuckFlows(puck, theCase.stream, plan.value, theCase.play), baselines)
+      ? puckResult(puck, theCase, () => solvePuckFlows(puck, theCase.stream, plan.value, theCase.play, true), baselines)
       : puckResult(puck, theCase, () => plan, baselines);
     results.push(result);
     yield { result };

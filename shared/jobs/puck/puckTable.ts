@@ -4,6 +4,7 @@ import { type Orientation, orientations } from "./drag/orientationIndex";
 import { floorTables } from "./floorTable";
 import type { MotionResult } from "./motion/puckMotion";
 import type { PuckDragRow, PuckIndex, PuckResult } from "./puckResult";
+import { statesTables } from "./statesTable";
 
 /** The pucks of a case as text for people: figures, rules, drag, motions, and last of all the verdicts. */
 export function puckTable(pucks: readonly PuckResult[]): string {
@@ -13,6 +14,7 @@ export function puckTable(pucks: readonly PuckResult[]): string {
     ...textTable(figureColumns, pucks),
     ...ruleLines(pucks),
     ...dragTables(pucks),
+    ...statesTables(pucks),
     ...floorTables(pucks),
     ...motionTables(pucks),
     "",

@@ -3,17 +3,18 @@ import type { PuckDrag } from "../../../engine/trust/dragInterval";
 import { type Result, success } from "../../../result";
 import type { PuckApplicability } from "../puckResult";
 import { prepareFaceOn } from "./faceOnFlow";
-import { dragFaceOn, dragUpright, type FiguredPuck } from "./orientationDrag";
+import { dragBySections, dragFaceOn, dragUpright, type FiguredPuck } from "./orientationDrag";
 import { edgeOnApplicability, faceOnApplicability } from "./puckApplicability";
 import { type PreparedSections, preparePlan, prepareProfiles, solveSections } from "./puckFlow";
 import { surfaceNotes } from "./puckSurface";
+import { rememberedWholePuck } from "./wholePuck";
 
 /** How a puck is held: with its edge or with a face to the stream. */
 export const puckAttitudes = ["edgeOn", "faceOn"] as const;
 export type PuckAttitude = (typeof puckAttitudes)[number];
 
 /** A puck as it is held in a stream. */
-export interface HeldPuck extends FiguredPuck {
+export interface HeldPuck extends Omit<FiguredPuck, "sandGrainRoughness"> {
   readonly attitude: PuckAttitude;
 }
 
@@ -36,7 +37,7 @@ export interface HeldDrag {
 
 /** A held puck, solved as far as it does not depend on the stream. */
 export interface PreparedHeldPuck {
-  /** Plan and profile edge-on; null face-on, whose flow has none. */
+  /** Plan and profile where they stand in for the flow edge-on; null where the whole puck's flow is solved. */
   readonly sections: PreparedSections | null;
   readonly applicability: PuckApplicability;
   /** Drag in open water as a slowly rising speed meets it, at rising Reynolds numbers on the diameter. */
@@ -53,6 +54,29 @@ export function prepareHeldPuck(puck: HeldPuck): Result<PreparedHeldPuck> {
 }
 
 function heldEdgeOn(puck: HeldPuck): Result<PreparedHeldPuck> {
+  const whole = rememberedWholePuck(puck.spec, null);
+  if (!whole.ok) return heldBySections(puck);
+  const notes = surfaceNotes(puck.spec);
+  return success({
+    sections: null,
+    applicability: edgeOnApplicability(puck, null, { whole: whole.value }),
+    solve: ({ turbulenceIntensity, sandGrainRoughness }, reynoldsNumbers) => {
+      const flow = { whole: whole.value, open: null, notes, turbulenceIntensity };
+      const held = { ...puck, sandGrainRoughness };
+      const found: HeldDrag[] = [];
+      for (const reynolds of reynoldsNumbers) {
+        const drag = dragUpright(held, flow, speedAt(reynolds, puck), anyViscosity);
+        if (!drag.ok) return drag;
+        const [likeliest] = drag.value.states;
+        found.push({ drag: drag.value, regime: likeliest.rimState === "laminar" ? "subcritical" : "supercritical" });
+      }
+      return success(found);
+    },
+  });
+}
+
+/** Plan and profile sections stand in for a puck whose flow as a whole could not be solved. */
+function heldBySections(puck: HeldPuck): Result<PreparedHeldPuck> {
   const { spec } = puck;
   const plan = preparePlan(sectioning.panelCount);
   if (!plan.ok) return plan;
@@ -62,7 +86,7 @@ function heldEdgeOn(puck: HeldPuck): Result<PreparedHeldPuck> {
   const notes = surfaceNotes(spec);
   return success({
     sections,
-    applicability: edgeOnApplicability({ spec }, null),
+    applicability: edgeOnApplicability({ spec }, null, { whole: null }),
     solve: ({ turbulenceIntensity, sandGrainRoughness, withBands }, reynoldsNumbers) => {
       const speeds = reynoldsNumbers.map((reynolds) => speedAt(reynolds, puck));
       const open = solveSections({ spec, sandGrainRoughness }, sections, {
@@ -74,7 +98,7 @@ function heldEdgeOn(puck: HeldPuck): Result<PreparedHeldPuck> {
       if (!open.ok) return open;
       const found: HeldDrag[] = [];
       for (const [i, speed] of speeds.entries()) {
-        const drag = dragUpright(puck, { open: open.value, notes }, speed, anyViscosity);
+        const drag = dragBySections({ ...puck, sandGrainRoughness }, { open: open.value, notes }, speed, anyViscosity);
         if (!drag.ok) return drag;
         found.push({ drag: drag.value, regime: open.value.plan(reynoldsNumbers[i]).regime });
       }
@@ -84,16 +108,18 @@ function heldEdgeOn(puck: HeldPuck): Result<PreparedHeldPuck> {
 }
 
 function heldFaceOn(puck: HeldPuck): PreparedHeldPuck {
-  const prepared = prepareFaceOn(puck.spec);
-  const faceOn = prepared.ok ? prepared.value : null;
+  const solved = rememberedWholePuck(puck.spec, null);
+  const whole = solved.ok ? solved.value : null;
+  const prepared = whole === null ? prepareFaceOn(puck.spec) : null;
+  const faceOn = prepared?.ok === true ? prepared.value : null;
   return {
     sections: null,
-    applicability: faceOnApplicability({ faceOn }),
-    solve: ({ turbulenceIntensity }, reynoldsNumbers) => {
-      const flow = { faceOn, turbulenceIntensity };
+    applicability: faceOnApplicability({ whole, faceOn }),
+    solve: ({ turbulenceIntensity, sandGrainRoughness }, reynoldsNumbers) => {
+      const flow = { whole, faceOn, turbulenceIntensity };
       const found: HeldDrag[] = [];
       for (const reynolds of reynoldsNumbers) {
-        const drag = dragFaceOn(puck.spec, flow, speedAt(reynolds, puck), anyViscosity);
+        const drag = dragFaceOn({ ...puck, sandGrainRoughness }, flow, speedAt(reynolds, puck), anyViscosity);
         if (!drag.ok) return drag;
         found.push({ drag: drag.value, regime: null });
       }

@@ -3,11 +3,12 @@ import { degreesOf, percentOf } from "../../../numerics/degreesAndPercent";
 import { type Result, success } from "../../../result";
 import type { CasePuck, PuckCase } from "../puckCase";
 import type { PuckDragRow } from "../puckResult";
-import { dragByOrientation, dragOverFloor } from "./orientationDrag";
+import { dragByOrientation, dragBySections, dragOverFloor, dragTilted } from "./orientationDrag";
 import { orientations } from "./orientationIndex";
 import { edgeOnApplicability, faceOnApplicability } from "./puckApplicability";
 import type { PuckFlow } from "./puckFlow";
 import { tiltedForces } from "./tiltedDrag";
+import { conditionPuck } from "./wholePuck";
 
 /** Drag rows of a puck, by turbulence, speed, orientation, gap and tilt, and the notes that go with them, each once. */
 export function puckDragRows(
@@ -37,43 +38,96 @@ export function puckDragRows(
         referenceArea: own.referenceAreaName,
         referenceAreaSquareMetres: own.referenceArea,
         dragNewtons: scaleBand(own.dragArea, 0.5 * density * speed ** 2),
+        states: own.states,
+        crisisSpeedMetresPerSecond: null,
+        twoSectionDragCoefficient: null,
+        momentVolumeCubicMetres: null,
         liftAreaSquareMetres: null,
         ...rest,
       });
       for (const orientation of orientations) {
         const floorGapMetres = orientation === "flat" ? flow.flatGap : null;
         const applicability =
-          orientation === "faceOn" ? faceOnApplicability(flow) : edgeOnApplicability(puck, floorGapMetres);
-        rows.push(row(drag.value[orientation], { orientation, floorGapMetres, applicability }));
+          orientation === "faceOn" ? faceOnApplicability(flow) : edgeOnApplicability(puck, floorGapMetres, flow);
+        const more = orientation === "upright" ? uprightColumns(puck, flow, speed, kinematicViscosity) : {};
+        rows.push(row(drag.value[orientation], { orientation, floorGapMetres, applicability, ...more }));
         for (const note of drag.value[orientation].notes) notes.add(note);
       }
       for (const { gap } of flow.overFloor.filter((one) => play.sweptGaps.includes(one.gap))) {
         const over = dragOverFloor(puck, flow, gap, speed, kinematicViscosity);
         if (!over.ok) return over;
-        const applicability = edgeOnApplicability(puck, gap);
+        const applicability = edgeOnApplicability(puck, gap, flow);
         rows.push(row(over.value, { orientation: "overFloor", floorGapMetres: gap, applicability }));
       }
-      for (const tilt of play.tilts) rows.push(row(...tiltedRow(drag.value, tilt)));
+      for (const tilt of play.tilts)
+        rows.push(row(...tiltedRow(puck, flow, drag.value, tilt, speed, kinematicViscosity)));
     }
   }
   return success({ rows, notes: [...notes] });
 }
 
-type TiltedOnly = Pick<PuckDragRow, "orientation" | "applicability" | "tiltDegrees" | "liftAreaSquareMetres">;
+/** What only the upright row has: where its rim turns, and the estimate by sections. */
+function uprightColumns(
+  puck: CasePuck,
+  flow: PuckFlow,
+  speed: number,
+  kinematicViscosity: number,
+): Pick<PuckDragRow, "crisisSpeedMetresPerSecond" | "twoSectionDragCoefficient"> {
+  const { whole, turbulenceIntensity } = flow;
+  const crisis =
+    whole === null
+      ? null
+      : conditionPuck(whole, puck, 0, speed, kinematicViscosity, turbulenceIntensity).crisisReynolds;
+  const sections = whole === null ? null : dragBySections(puck, flow, speed, kinematicViscosity);
+  return {
+    crisisSpeedMetresPerSecond:
+      crisis !== null && Number.isFinite(crisis) ? (crisis * kinematicViscosity) / puck.spec.diameterMetres : null,
+    twoSectionDragCoefficient: sections?.ok === true ? sections.value.dragCoefficient : null,
+  };
+}
+
+type TiltedOnly = Pick<
+  PuckDragRow,
+  "orientation" | "applicability" | "tiltDegrees" | "liftAreaSquareMetres" | "momentVolumeCubicMetres"
+>;
 
 function tiltedRow(
+  puck: CasePuck,
+  { whole, turbulenceIntensity }: PuckFlow,
   { upright, faceOn }: { readonly upright: PuckDrag; readonly faceOn: PuckDrag },
   tilt: number,
+  speed: number,
+  kinematicViscosity: number,
 ): [Omit<PuckDrag, "notes">, TiltedOnly] {
-  const { dragArea, liftArea } = tiltedForces(upright.dragArea, faceOn.dragArea, tilt);
   const { referenceArea, referenceAreaName } = faceOn;
+  const own = { orientation: "tilted" as const, tiltDegrees: degreesOf(tilt) };
+  if (whole !== null) {
+    const { drag, liftArea, momentVolume } = dragTilted(
+      puck,
+      whole,
+      turbulenceIntensity,
+      tilt,
+      speed,
+      kinematicViscosity,
+    );
+    return [
+      drag,
+      {
+        ...own,
+        liftAreaSquareMetres: liftArea,
+        momentVolumeCubicMetres: momentVolume,
+        applicability: "solved flow of the whole body, separation lines assumed between edge-on and face-on",
+      },
+    ];
+  }
+  const { dragArea, liftArea } = tiltedForces(upright.dragArea, faceOn.dragArea, tilt);
   const dragCoefficient: DragBand = scaleBand(dragArea, 1 / referenceArea);
   return [
-    { dragArea, dragCoefficient, referenceArea, referenceAreaName },
+    { dragArea, dragCoefficient, referenceArea, referenceAreaName, states: [] },
     {
-      orientation: "tilted",
-      tiltDegrees: degreesOf(tilt),
+      ...own,
       liftAreaSquareMetres: liftArea,
+      momentVolumeCubicMetres: null,
       applicability: "plate theory between edge-on and face-on, no measurement found",
     },
   ];

@@ -3,6 +3,7 @@ import type { PreparedShape } from "../../../engine/section/prepareShape";
 import { CONDITION_LIMITS } from "../../../engine/solve/checkCondition";
 import { floorNotes } from "../../../engine/solve/floorNotes";
 import type { DragBand } from "../../../engine/trust/dragInterval";
+import type { WholeFlows } from "../../../engine/whole/wholeDrag";
 import { type Result, success } from "../../../result";
 import type { PuckSpec } from "../body/puckSpec";
 import type { CasePuck, PuckPlay, PuckStream } from "../puckCase";
@@ -12,27 +13,30 @@ import { type PreparedProfile, prepareProfile } from "./profileStrip";
 import { faceRoughness, type Roughnesses, rimRoughness, surfaceNotes } from "./puckSurface";
 import type { SectionDrag, SectionDragCurve } from "./sectionDrag";
 import { prepareStrip, type StripStream, stripDrag } from "./solvedSections";
+import { rememberedWholePuck } from "./wholePuck";
 
 /** The solved sections of one puck at one turbulence. */
 export interface PuckFlow {
   /** A fraction. */
   readonly turbulenceIntensity: number;
-  /** In open water. */
-  readonly open: EdgeOnSections;
+  /** The flow round the whole puck in open water; null where it could not be solved and sections have to do. */
+  readonly whole: WholeFlows | null;
+  /** Plan and profile sections in open water, for comparison; null where they were not wanted. */
+  readonly open: EdgeOnSections | null;
   /** Gap under the puck that lies flat, m, 0 on the floor; null in open water, and where the gap could not be solved. */
   readonly flatGap: number | null;
-  /** Over the floor, the profile with its mirror image; gaps that could not be solved are left out. */
-  readonly overFloor: readonly SectionsOverFloor[];
+  /** Over the floor, with the mirror image; gaps that could not be solved are left out. */
+  readonly overFloor: readonly FlowOverFloor[];
   /** Along the axis; null where that could not be solved and tables have to do. */
   readonly faceOn: FaceOnFlow | null;
   /** What was assumed or left out in the sections. */
   readonly notes: readonly string[];
 }
 
-export interface SectionsOverFloor {
+export interface FlowOverFloor {
   /** m. */
   readonly gap: number;
-  readonly sections: EdgeOnSections;
+  readonly flow: { readonly whole: WholeFlows } | { readonly whole: null; readonly sections: EdgeOnSections };
 }
 
 /** The gaps to the floor that are wanted: of a puck that lies flat in play, and others to report. */
@@ -46,17 +50,87 @@ export function preparePlan(panelCount: number): Result<PreparedShape> {
   return prepareStrip({ family: "circle", diameter: 1 }, panelCount);
 }
 
-/** Solves plan and profile of a puck once and gives its drag curves at every turbulence of the stream. */
+/**
+ * Solves the flow round a puck once and gives what its drag is read from at every turbulence of the stream.
+ * @param withSections whether plan and profile sections are solved too, for comparison
+ */
 export function solvePuckFlows(
   puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
   stream: PuckStream,
   plan: PreparedShape,
   gaps: FloorGaps,
+  withSections = false,
+): Result<PuckFlow[]> {
+  const whole = rememberedWholePuck(puck.spec, null);
+  if (!whole.ok) return solveBySections(puck, stream, plan, gaps, whole.problem.message);
+  const notes = [wholeNote, ...surfaceNotes(puck.spec)];
+  const wanted = wantedGaps(gaps);
+  const overFloor: FlowOverFloor[] = [];
+  for (const gap of wanted) {
+    const flow = rememberedWholePuck(puck.spec, gap);
+    if (flow.ok) overFloor.push({ gap, flow: { whole: flow.value } });
+    else notes.push(floorFailure(gap, gaps, flow.problem.message));
+  }
+  if (overFloor.length > 0) notes.push(wholeFloorNote);
+  const flatGap = overFloor.some(({ gap }) => gap === gaps.flatGap) ? gaps.flatGap : null;
+  const profiles = withSections ? prepareProfiles(puck.spec, stream, { kind: "open" }) : null;
+  return success(
+    stream.turbulenceIntensities.map((turbulenceIntensity): PuckFlow => {
+      const open =
+        profiles?.ok !== true
+          ? null
+          : solveSections(puck, { plan, profiles: profiles.value }, stripStream(stream, turbulenceIntensity));
+      return {
+        turbulenceIntensity,
+        whole: whole.value,
+        open: open?.ok === true ? open.value : null,
+        flatGap,
+        overFloor,
+        faceOn: null,
+        notes,
+      };
+    }),
+  );
+}
+
+const wholeNote =
+  "The flow round the whole puck is solved in three dimensions. No published relation closes its base pressure: each state's band holds what such bodies showed, a pressure tap in the base would narrow it most. No measured drag of a cylinder across the stream was found below length/diameter 1: its base pressure is carried on from longer ones.";
+const wholeFloorNote =
+  "Over the floor the whole puck is solved with its mirror image; nearer than 5 % of its thickness it is taken as lying on the floor, the hollow under the rounded edge filled with still water. The band also holds the figure in open water.";
+
+function stripStream(stream: PuckStream, turbulenceIntensity: number): StripStream {
+  return {
+    speeds: stream.solvedSpeeds,
+    kinematicViscosity: stream.fluid.kinematicViscosity,
+    turbulenceIntensity,
+    relativeError: stream.sectionError,
+  };
+}
+
+function wantedGaps({ flatGap, sweptGaps }: FloorGaps): number[] {
+  return [...new Set([...(flatGap === null ? [] : [flatGap]), ...sweptGaps])].sort((a, b) => a - b);
+}
+
+function floorFailure(gap: number, { flatGap }: FloorGaps, reason: string): string {
+  const instead = gap === flatGap ? "; lying flat is taken as in open water" : "";
+  return `The flow at a floor gap of ${Number((1000 * gap).toPrecision(4))} mm could not be solved${instead}: ${reason}`;
+}
+
+/** Plan and profile sections stand in for a puck whose flow as a whole body could not be solved. */
+function solveBySections(
+  puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
+  stream: PuckStream,
+  plan: PreparedShape,
+  gaps: FloorGaps,
+  reason: string,
 ): Result<PuckFlow[]> {
   const open = prepareProfiles(puck.spec, stream, { kind: "open" });
   if (!open.ok) return open;
   const prepared = { plan, profiles: open.value };
-  const notes = surfaceNotes(puck.spec);
+  const notes = [
+    `The flow round the whole puck could not be solved (${reason}); sections in plan and profile stand in for it.`,
+    ...surfaceNotes(puck.spec),
+  ];
   const { floors, failures } = prepareFloors(puck.spec, stream, gaps);
   if (floors.length > 0) {
     const lowest = Math.min(...floors.map(({ gap }) => gap));
@@ -67,22 +141,18 @@ export function solvePuckFlows(
   const flatGap = floors.some(({ gap }) => gap === gaps.flatGap) ? gaps.flatGap : null;
   const flows: PuckFlow[] = [];
   for (const turbulenceIntensity of stream.turbulenceIntensities) {
-    const strips: StripStream = {
-      speeds: stream.solvedSpeeds,
-      kinematicViscosity: stream.fluid.kinematicViscosity,
-      turbulenceIntensity,
-      relativeError: stream.sectionError,
-    };
+    const strips = stripStream(stream, turbulenceIntensity);
     const inOpen = solveSections(puck, prepared, strips);
     if (!inOpen.ok) return inOpen;
-    const overFloor: SectionsOverFloor[] = [];
+    const overFloor: FlowOverFloor[] = [];
     for (const { gap, profiles } of floors) {
       const profile = profileDrag(puck, profiles, strips);
       if (!profile.ok) return profile;
-      overFloor.push({ gap, sections: { plan: inOpen.value.plan, profile: profile.value } });
+      overFloor.push({ gap, flow: { whole: null, sections: { plan: inOpen.value.plan, profile: profile.value } } });
     }
     flows.push({
       turbulenceIntensity,
+      whole: null,
       open: inOpen.value,
       flatGap,
       overFloor,
@@ -116,19 +186,13 @@ interface PreparedFloor {
   readonly profiles: readonly PreparedProfile[];
 }
 
-function prepareFloors(spec: PuckSpec, stream: PuckStream, { flatGap, sweptGaps }: FloorGaps) {
-  const wanted = [...new Set([...(flatGap === null ? [] : [flatGap]), ...sweptGaps])].sort((a, b) => a - b);
+function prepareFloors(spec: PuckSpec, stream: PuckStream, gaps: FloorGaps) {
   const floors: PreparedFloor[] = [];
   const failures: string[] = [];
-  for (const gap of wanted) {
+  for (const gap of wantedGaps(gaps)) {
     const profiles = prepareProfiles(spec, stream, { kind: "floor", gap });
     if (profiles.ok) floors.push({ gap, profiles: profiles.value });
-    else {
-      const instead = gap === flatGap ? "; lying flat is taken as in open water" : "";
-      failures.push(
-        `The section at a floor gap of ${Number((1000 * gap).toPrecision(4))} mm could not be solved${instead}: ${profiles.problem.message}`,
-      );
-    }
+    else failures.push(floorFailure(gap, gaps, profiles.problem.message));
   }
   return { floors, failures };
 }

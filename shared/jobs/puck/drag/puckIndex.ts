@@ -10,7 +10,7 @@ import type { PuckFlow } from "./puckFlow";
 export type ConditionDrags = readonly OrientationDrag[];
 
 export function conditionDrags(
-  puck: Pick<CasePuck, "spec" | "figures">,
+  puck: Pick<CasePuck, "spec" | "figures" | "sandGrainRoughness">,
   flows: readonly PuckFlow[],
   { play, stream }: PuckCase,
 ): Result<ConditionDrags> {

@@ -37,24 +37,27 @@ function axialFactor(ratio: number): number {
 }
 
 /**
- * Added mass of a puck: face-on by its solved flow where there is one, else, and edge-on, as that of the spheroid with
+ * Added mass of a puck by its solved flow where there is one, else as that of the spheroid with
  * its diameter and its volume. A thin disc so keeps its exact value face-on, 8/3 rho R^3 (Lamb 1932, art. 108). In open
  * water; nearness of a floor adds to it and is left out.
  * @param diameter     m, above 0
  * @param volume       displaced, m^3, above 0
  * @param fluidDensity kg/m^3, 0 or more
- * @param solvedFaceOn added mass / displaced mass along the axis, from axialAddedMassRatio; null when it was not solved
+ * @param solved       added mass / displaced mass along and across the axis; null where it was not solved
  */
 export function puckAddedMass(
   diameter: number,
   volume: number,
   fluidDensity: number,
-  solvedFaceOn: number | null = null,
+  solved: { readonly along: number | null; readonly across: number | null } = { along: null, across: null },
 ): Result<AddedMass> {
   if (!(diameter > 0 && volume > 0 && fluidDensity >= 0)) {
     return problem("added-mass", "diameter and volume must be above 0 and the fluid's density 0 or more");
   }
   const axisRatio = (6 * volume) / (Math.PI * diameter ** 3);
   const { along, across } = spheroidAddedMass(axisRatio);
-  return success({ faceOn: (solvedFaceOn ?? along) * fluidDensity * volume, edgeOn: across * fluidDensity * volume });
+  return success({
+    faceOn: (solved.along ?? along) * fluidDensity * volume,
+    edgeOn: (solved.across ?? across) * fluidDensity * volume,
+  });
 }

@@ -11,7 +11,7 @@ import type { DragAreaAtSpeed } from "./motionBody";
 export type DragTable = Readonly<Record<Orientation, Readonly<Record<BandEnd, DragAreaAtSpeed>>>>;
 
 /** Steps of the table of drag areas that a motion reads, evenly spaced in the logarithm of the speed. */
-const tableSteps = 40;
+const tableSteps = 20;
 
 /** Drag areas over the solved speeds, linear in the logarithm of the speed, level beyond. */
 export function dragTable(puck: CasePuck, flow: PuckFlow, { stream }: PuckCase): Result<DragTable> {

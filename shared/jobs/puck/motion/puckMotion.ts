@@ -57,7 +57,7 @@ export function puckMotions(puck: CasePuck, flow: PuckFlow, theCase: PuckCase): 
 
 function followMotion(
   puck: CasePuck,
-  { turbulenceIntensity, faceOn }: PuckFlow,
+  { turbulenceIntensity, faceOn, whole }: PuckFlow,
   areas: DragTable,
   motion: MotionDocument,
   theCase: PuckCase,
@@ -68,7 +68,9 @@ function followMotion(
     puck.spec.diameterMetres,
     figures.volumeCubicMetres,
     fluid.density,
-    faceOn?.addedMassRatio ?? null,
+    whole === null
+      ? { along: faceOn?.addedMassRatio ?? null, across: null }
+      : { along: whole.body.flow.addedMassAlong, across: whole.body.flow.addedMassAcross },
   );
   if (!added.ok) return added;
   const body: MotionBody = {
