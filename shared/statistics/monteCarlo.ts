@@ -9,7 +9,11 @@ export interface MonteCarloUncertainty {
   readonly samples: number;
   readonly seed: number;
   readonly mean: number;
-  readonly standardUncertainty: number;
+  /**
+   * null where none exists: an input is spread by Student's t of 2 degrees of freedom or fewer, which has no finite
+   * variance, and what the samples give would grow with their number. Source: JCGM 101:2008, 6.4.9.4.
+   */
+  readonly standardUncertainty: number | null;
   readonly coverage: number;
   /** Ends of the interval with equal parts outside on both sides. */
   readonly low: number;
@@ -70,13 +74,17 @@ export function propagateDistributions(
     samples,
     seed,
     mean,
-    standardUncertainty: Math.sqrt(squares / (samples - 1)),
+    standardUncertainty: inputs.some(hasNoVariance) ? null : Math.sqrt(squares / (samples - 1)),
     coverage,
     low: results[start],
     high: results[Math.min(start + inside, samples - 1)],
     shortestLow: results[shortest],
     shortestHigh: results[Math.min(shortest + inside, samples - 1)],
   });
+}
+
+function hasNoVariance({ distribution, degreesOfFreedom, standardUncertainty }: UncertainInput): boolean {
+  return distribution === "studentT" && degreesOfFreedom <= 2 && standardUncertainty > 0;
 }
 
 /**
@@ -98,6 +106,8 @@ export function firstOrderIsValidated(
   monteCarlo: MonteCarloUncertainty,
   significantDigits: 1 | 2 = 1,
 ): boolean {
+  // Without a standard uncertainty there is no digit to agree to.
+  if (monteCarlo.standardUncertainty === null) return false;
   if (!(monteCarlo.standardUncertainty > 0)) return true;
   const tolerance = numericalTolerance(monteCarlo.standardUncertainty, significantDigits);
   const { value, expandedUncertainty } = firstOrder;

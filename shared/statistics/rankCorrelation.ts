@@ -1,4 +1,5 @@
 import { problem, type Result, success } from "../result";
+import { logGamma } from "./logGamma";
 import { permutedP } from "./permutedP";
 import type { RandomDraws } from "./randomDraws";
 import { sharedRanks } from "./ranks";
@@ -131,8 +132,39 @@ function tested(
     method: "permuted",
     orders: permutations,
     standardError,
-    smallestP: 1 / (permutations + 1),
+    smallestP: Math.max(1 / (permutations + 1), smallestOrderP(a, b, coefficientOf)),
   };
+}
+
+/**
+ * The share of all orders of one variable that give the strongest coefficient, of either sign: those in which the two
+ * rise together, or against each other. A table of ties with rows a_i, columns b_j and cells n_ij arises from
+ * a_i! ... b_j! ... / n_ij! ... orders of n!. Source: Fisher (1935), J. R. Stat. Soc. 98, 48 (hypergeometric tables).
+ */
+export function smallestOrderP(a: readonly number[], b: readonly number[], coefficientOf: Coefficient): number {
+  const rising = (values: readonly number[]) => [...values].sort((one, other) => one - other);
+  const up = rising(a);
+  const ends = [rising(b), rising(b).reverse()].map((order) => ({
+    size: Math.abs(coefficientOf(up, order)),
+    share: Math.exp(
+      logFactorials(up) +
+        logFactorials(order) -
+        logFactorials(up.map((one, i) => `${one} ${order[i]}`)) -
+        logGamma(a.length + 1),
+    ),
+  }));
+  const strongest = Math.max(...ends.map(({ size }) => size));
+  return Math.min(
+    1,
+    ends.reduce((sum, { size, share }) => sum + (size >= strongest - 1e-10 ? share : 0), 0),
+  );
+}
+
+/** Sum of the logarithms of the factorials of how often each value stands in a list. */
+function logFactorials(values: readonly unknown[]): number {
+  const counts = new Map<unknown, number>();
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
+  return [...counts.values()].reduce((sum, count) => sum + logGamma(count + 1), 0);
 }
 
 /** Goes through all orders of a list in place. Source: Heap (1963), Comput. J. 6, 293-298. */

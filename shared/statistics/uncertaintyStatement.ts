@@ -1,4 +1,4 @@
-import { normalFactor95 } from "./studentT";
+import { coverageFactor } from "./studentT";
 import type { InputDistribution } from "./uncertainInput";
 
 /** How a plus-minus is meant: what one reads on a certificate, in a manual or in an own estimate. */
@@ -9,16 +9,18 @@ export type StatementKind = (typeof statementKinds)[number];
 export interface UncertaintyStatement {
   /** 0 or more, in the unit of the key that it stands under. */
   readonly plusMinus: number;
-  /** "standard": one standard deviation; "normal95": a 95 % interval; the others: half the width of the distribution. */
+  /** "standard": one standard deviation; "normal95": a 95 % interval, by Student's t where its degrees of freedom are given; the others: half the width of the distribution. */
   readonly kind: StatementKind;
   /** Of the statement itself, above 0; taken as endless when left out. */
   readonly degreesOfFreedom?: number;
 }
 
-/** Divisor from plus-minus to standard uncertainty. Source: JCGM 100:2008, 4.3.4 (1.96), 4.3.7, 4.3.9; arcsine JCGM 101:2008, 6.4.6. */
-const divisors: Readonly<Record<StatementKind, number>> = {
+/**
+ * Divisor from plus-minus to standard uncertainty. Source: JCGM 100:2008, 4.3.4 (1.96; Student's t where the degrees of
+ * freedom are few, G.3), 4.3.7, 4.3.9; arcsine JCGM 101:2008, 6.4.6.
+ */
+const divisors: Readonly<Record<Exclude<StatementKind, "normal95">, number>> = {
   standard: 1,
-  normal95: normalFactor95,
   rectangular: Math.sqrt(3),
   triangular: Math.sqrt(6),
   arcsine: Math.sqrt(2),
@@ -47,9 +49,10 @@ export function statedUncertainty(
   scale = 1,
 ): StatedUncertainty {
   if (!(plusMinus >= 0)) throw new RangeError(`plus-minus is ${plusMinus}; it must be 0 or more.`);
-  const isStudent = kind === "standard" && Number.isFinite(degreesOfFreedom);
+  const isStudent = (kind === "standard" || kind === "normal95") && Number.isFinite(degreesOfFreedom);
+  const divisor = kind === "normal95" ? coverageFactor(0.95, degreesOfFreedom) : divisors[kind];
   return {
-    standardUncertainty: (plusMinus * scale) / divisors[kind],
+    standardUncertainty: (plusMinus * scale) / divisor,
     degreesOfFreedom,
     distribution: isStudent ? "studentT" : distributions[kind],
   };

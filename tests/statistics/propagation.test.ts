@@ -151,12 +151,33 @@ describe("propagateDistributions(model, inputs)", () => {
 
   it("JCGM 101:2008, 9.2.4: one rectangular input of ten times the others gives -17.0 to 17.0; the first order's 19.9 is not confirmed", () => {
     const found = run(four("rectangular", 10));
-    expect(Math.abs(found.standardUncertainty - Math.sqrt(103))).toBeLessThan(0.05);
+    expect(Math.abs((found.standardUncertainty ?? 0) - Math.sqrt(103))).toBeLessThan(0.05);
     expect(Math.abs(found.low + 17)).toBeLessThan(0.1);
     expect(Math.abs(found.shortestHigh - found.shortestLow - 34)).toBeLessThan(0.2);
     const firstOrder = value(propagateFirstOrder(sum, four("rectangular", 10)));
     expect(firstOrder.expandedUncertainty).toBeCloseTo(19.9, 1);
     expect(firstOrderIsValidated(firstOrder, found, 2)).toBe(false);
+  });
+
+  it("JCGM 101:2008, 6.4.9.4: with 2 degrees of freedom or fewer there is no standard uncertainty, with 3 there is", () => {
+    const scatter = (degreesOfFreedom: number) => [
+      { ...input("scatter", 1, 0.1), distribution: "studentT" as const, degreesOfFreedom },
+    ];
+    const own = (x: Readonly<Float64Array>) => x[0];
+    const two = value(propagateDistributions(own, scatter(2), [], 2000, 3));
+    expect(two.standardUncertainty).toBeNull();
+    expect(two.high).toBeGreaterThan(two.low);
+    expect(firstOrderIsValidated(value(propagateFirstOrder(own, scatter(2))), two)).toBe(false);
+    expect(value(propagateDistributions(own, scatter(3), [], 2000, 3)).standardUncertainty).toBeGreaterThan(0.1);
+  });
+
+  it("JCGM 100:2008, table G.2: a 95 % half-width with 5 degrees of freedom is 2.57 standard uncertainties, with endless ones 1.96", () => {
+    const stated = (degreesOfFreedom?: number) =>
+      statedUncertainty({ plusMinus: 1, kind: "normal95", ...(degreesOfFreedom ? { degreesOfFreedom } : {}) });
+    expect(1 / stated(5).standardUncertainty).toBeCloseTo(2.57, 2);
+    expect(stated(5).distribution).toBe("studentT");
+    expect(1 / stated().standardUncertainty).toBeCloseTo(1.96, 2);
+    expect(stated().distribution).toBe("normal");
   });
 
   it("JCGM 101:2008, 7.9.2, example 1: u 0.00035 g to one and two digits has the tolerances 0.00005 and 0.000005", () => {
@@ -171,7 +192,7 @@ describe("propagateDistributions(model, inputs)", () => {
     const law = value(propagateFirstOrder(difference, inputs, correlations));
     const found = value(propagateDistributions(difference, inputs, correlations, 50_000, 3));
     expect(law.combinedStandardUncertainty).toBeCloseTo(Math.sqrt(0.2), 10);
-    expect(found.standardUncertainty / law.combinedStandardUncertainty).toBeCloseTo(1, 1);
+    expect((found.standardUncertainty ?? 0) / law.combinedStandardUncertainty).toBeCloseTo(1, 1);
     expect(law.correlationShare).toBeCloseTo(-9, 6);
   });
 

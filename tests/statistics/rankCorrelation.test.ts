@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { randomDraws } from "../../shared/statistics/randomDraws";
-import { rankCorrelations } from "../../shared/statistics/rankCorrelation";
+import { kendallTauB, rankCorrelations, smallestOrderP, spearmanRho } from "../../shared/statistics/rankCorrelation";
+import { sharedRanks } from "../../shared/statistics/ranks";
 
 function correlated(x: readonly number[], y: readonly number[]) {
   const found = rankCorrelations(x, y, randomDraws(1));
@@ -56,6 +57,22 @@ describe("rank correlations with their permutation p", () => {
   ])("%i items cannot give a p below %f", (count, least) => {
     const x = Array.from({ length: count }, (_, i) => i);
     expect(correlated(x, [...x].reverse()).spearman.smallestP).toBeCloseTo(least, 12);
+  });
+
+  it("the least p with ties is the one that counting all orders finds, and holds for ten items as well", () => {
+    for (const y of [
+      [1, 1, 2, 3, 4, 5],
+      [1, 1, 1, 1, 1, 2],
+      [1, 1, 2, 2, 3, 3],
+    ]) {
+      const [a, b] = [sharedRanks([1, 2, 3, 4, 4, 5]), sharedRanks(y)];
+      const counted = correlated([1, 2, 3, 4, 4, 5], y);
+      expect(smallestOrderP(a, b, spearmanRho)).toBeCloseTo(counted.spearman.smallestP, 10);
+      expect(smallestOrderP(a, b, kendallTauB)).toBeCloseTo(counted.kendall.smallestP, 10);
+    }
+    // One item apart from nine equal ones: it comes first or last in 2 of 10 places.
+    const { smallestP } = correlated([1, 2, 3, 4, 5, 6, 7, 8, 9, 10], [1, 1, 1, 1, 1, 1, 1, 1, 1, 2]).spearman;
+    expect(smallestP).toBeCloseTo(0.2, 10);
   });
 
   it("refuses two items and equal values in words", () => {

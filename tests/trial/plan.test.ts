@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { blindCodes } from "../../shared/jobs/trial/blindCodes";
+import { friedmanTest } from "../../shared/jobs/trial/friedman";
 import { planBalance } from "../../shared/jobs/trial/planBalance";
 import { fewestPlayers, simulatedPower } from "../../shared/jobs/trial/powerSimulation";
+import { fillScores } from "../../shared/jobs/trial/simulatedScores";
 import { trialPlan } from "../../shared/jobs/trial/trialPlan";
 import type { TrialSetup } from "../../shared/jobs/trial/trialSetup";
 import { williamsDesign } from "../../shared/jobs/trial/williamsDesign";
@@ -116,8 +118,9 @@ describe("simulatedPower", () => {
     playerSpread: 1,
     scale: { lowest: 1, highest: 9, step: 1 },
     significanceLevel: 0.05,
+    rankings: 1,
   };
-  const simulations = 2000;
+  const simulations = 600;
 
   // The same model simulated apart with NumPy and SciPy (friedmanchisquare, f.sf), 4000 trials each.
   it.each([
@@ -133,6 +136,31 @@ describe("simulatedPower", () => {
     },
   );
 
+  it("few players: the power is that of the exact test, whose critical value for 3 players and 4 pucks is 7.4", () => {
+    // Hollander & Wolfe (1999), table A.22: P(S >= 7.4) = 0.033 for k = 4, n = 3 without ties; the next value below, 7.0,
+    // has 0.054. From memory.
+    const fine = { ...assumption, scale: { lowest: -100, highest: 100, step: 1e-6 } };
+    const draws = randomDraws(77);
+    const scores = new Float64Array(12);
+    let beyond = 0;
+    for (let m = 0; m < simulations; m++) {
+      fillScores(scores, fine, draws);
+      const test = friedmanTest({ blockCount: 3, treatmentCount: 4, scores });
+      if (test.ok && test.value.statistic > 7.2) beyond++;
+    }
+    const expected = beyond / simulations;
+    const { power, pairPower } = simulatedPower(fine, 3, simulations, 78);
+    expect(Math.abs(power - expected)).toBeLessThan(4 * Math.sqrt((2 * expected * (1 - expected)) / simulations));
+    // Three players who all agree give p = 2 / 2^3 for a pair: none can be shown.
+    expect(pairPower).toBe(0);
+  });
+
+  it("several rankings share the level: the power of one activity falls", () => {
+    const alone = simulatedPower(assumption, 8, 500, 5).power;
+    const shared = simulatedPower({ ...assumption, rankings: 4 }, 8, 500, 5).power;
+    expect(shared).toBeLessThan(alone - 0.1);
+  });
+
   it("equal pucks are found different at the significance level only", () => {
     const { power } = simulatedPower({ ...assumption, means: [5, 5, 5, 5] }, 10, simulations, 4);
     expect(Math.abs(power - 0.05)).toBeLessThan(4 * Math.sqrt((0.05 * 0.95) / simulations));
@@ -142,6 +170,7 @@ describe("simulatedPower", () => {
     const point = (playerCount: number, power: number) => ({
       playerCount,
       power,
+      pairPower: power,
       bestFirstShare: 1,
       standardError: 0.01,
     });

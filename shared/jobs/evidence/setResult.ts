@@ -128,13 +128,24 @@ export function comparisonRow(set: MeasurementSet, { measured, predicted, residu
 /** The outcome of a comparison in one sentence. */
 export function verdict({ comparedCount, exceedingCount, beyondOneCount, biases }: SetComparison): string {
   if (comparedCount === 0) return "Nothing could be compared.";
-  const all = biases.find(({ regime }) => regime === "all");
-  const mean = all === undefined ? "" : ` On the mean the measurement lies ${offset(all.bias)} the prediction.`;
+  const mean = meanSentence(biases);
   if (exceedingCount === 0) {
     const beyond = beyondOneCount === 0 ? "" : `, though |En| is above 1 at ${beyondOneCount}`;
     return `No disagreement beyond both bands at any of ${count(comparedCount)}${beyond}.${mean}`;
   }
   return `Disagreement beyond both bands at ${exceedingCount} of ${count(comparedCount)}, |En| above 1 at ${beyondOneCount}.${mean}`;
+}
+
+/** Where points lie to both sides, a mean of them hides what they show: then every regime is told by itself. */
+function meanSentence(biases: SetComparison["biases"]): string {
+  const all = biases.find(({ regime }) => regime === "all");
+  if (all === undefined) return "";
+  if (all.scatter === null || all.scatter <= Math.abs(all.bias)) {
+    return ` On the mean the measurement lies ${offset(all.bias)} the prediction.`;
+  }
+  const regimes = biases.filter(({ regime }) => regime !== "all");
+  const each = regimes.map(({ regime, bias }) => `${offset(bias)} it in the ${regime} regime`).join(", ");
+  return ` The points lie to both sides of the prediction, ${(100 * all.scatter).toFixed(1)} % apart about their mean${each === "" ? "" : `: ${each}`}.`;
 }
 
 function count(points: number): string {

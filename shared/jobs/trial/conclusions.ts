@@ -12,11 +12,15 @@ export function rankingConclusions(
   standings: readonly PuckStanding[],
   pairs: readonly PairResult[],
   significanceLevel: number,
+  rankings: number,
 ): string[] {
   if (test === null) return [];
   const level = percentText(significanceLevel);
-  const p = `${test.name} p ${pText(test.pValue)}, ${test.pMethod === "exact" ? "exact" : "by permutation"}`;
-  const isShown = test.pValue <= significanceLevel;
+  const family = rankings > 1 ? `, ${pText(test.familyP)} allowing for all ${rankings} rankings` : "";
+  const p = `${test.name} p ${pText(test.pValue)}, ${test.pMethod === "exact" ? "exact" : "by permutation"}${family}`;
+  const isShown = test.familyP <= significanceLevel;
+  const allowing =
+    rankings > 1 ? `all ${pairs.length} pairs and ${rankings} rankings` : `all ${counted(pairs.length, "pair")}`;
   const sentences = [
     isShown
       ? `${about}: the scores of ${counted(players, "player")} differ between the pucks by more than chance (${p}).`
@@ -27,11 +31,13 @@ export function rankingConclusions(
     sentences.push(
       `Shown pair by pair at ${level}: ${listed(shown.map(({ better, worse }) => `${better} over ${worse}`))}. The other ${counted(pairs.length - shown.length, "pair")} may be in either order.`,
     );
-  } else if (pairs.every(({ smallestHolmP }) => smallestHolmP > significanceLevel)) {
+  } else if (pairs.every(({ smallestFamilyP }) => smallestFamilyP > significanceLevel)) {
     sentences.push(
-      `No single pair can be shown at ${level}: even if all ${counted(players, "player")} agreed, the least p of a pair, allowing for all ${pairs.length} pairs, would be ${pText(pairs[0].smallestHolmP)}.`,
+      `No single pair can be shown at ${level}: even if all ${counted(players, "player")} agreed, the least p of a pair, allowing for ${allowing}, would be ${pText(pairs[0].smallestFamilyP)}.`,
     );
-  } else sentences.push(`No single pair is shown at ${level}, allowing for all ${counted(pairs.length, "pair")}.`);
+  } else if (!isShown) {
+    sentences.push("Without a difference between the pucks as a whole, no single pair is claimed.");
+  } else sentences.push(`No single pair is shown at ${level}, allowing for ${allowing}.`);
   const [first] = standings;
   if (first?.firstShare !== null && first !== undefined) {
     const cautions = [

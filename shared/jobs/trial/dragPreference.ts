@@ -1,7 +1,10 @@
 import type { RandomDraws } from "../../statistics/randomDraws";
 import { type RankCorrelation, rankCorrelations } from "../../statistics/rankCorrelation";
-import { counted, pText } from "./numberWords";
+import { counted, percentText, pText } from "./numberWords";
 import type { DragPreference, RankingResult } from "./trialResult";
+
+/** No trial has more pucks. */
+const mostPucks = 30;
 
 /**
  * Whether the order of drags goes with the order of liking, by rank correlation, with what so few pucks can show.
@@ -33,6 +36,9 @@ export function dragPreference(
     return { meaning, pucks, spearman: null, kendall: null, sentences: [`No test: ${reason}.`] };
   }
   const { spearman, kendall } = found.value;
+  const hasTies = [pucks.map(({ drag }) => drag), pucks.map(({ meanRank }) => Number(meanRank.toFixed(9)))].some(
+    (values) => new Set(values).size < values.length,
+  );
   return {
     meaning,
     pucks,
@@ -40,7 +46,7 @@ export function dragPreference(
     kendall,
     sentences: [
       shownSentence(spearman, pucks.length, significanceLevel),
-      limitSentence(spearman, pucks.length, significanceLevel),
+      limitSentence(spearman, pucks.length, significanceLevel, hasTies),
     ],
   };
 }
@@ -59,12 +65,18 @@ function shownSentence({ coefficient, pValue }: RankCorrelation, count: number, 
   return `Among these ${count} pucks ${direction}, but no more than chance could do (${rho}).`;
 }
 
-function limitSentence({ smallestP, coefficient, pValue }: RankCorrelation, count: number, level: number): string {
+/** The fewest pucks, all of different drag and liking, whose perfect order reaches the level: 2 of n! orders are perfect. */
+function leastPucks(level: number): string {
+  let count = 3;
+  for (let orders = 6; 2 / orders > level && count < mostPucks; orders *= count) count++;
+  return `Without ties ${counted(count, "puck")} are the least that can.`;
+}
+
+function limitSentence({ smallestP }: RankCorrelation, count: number, level: number, hasTies: boolean): string {
   if (smallestP > level) {
-    return `${count} pucks cannot prove a connection at all: in perfect order the two-sided p would still be ${pText(smallestP)}. Five pucks are the least that can reach 0.05.`;
+    const ties = hasTies ? " with these ties" : "";
+    return `${counted(count, "puck")}${ties} cannot show a connection at ${percentText(level)}: even in perfect order the two-sided p would be ${pText(smallestP)}. ${leastPucks(level)}`;
   }
-  const isPerfect = Math.abs(coefficient) > 1 - 1e-9;
-  const needed =
-    isPerfect || pValue <= level ? "" : " A weaker connection than a nearly perfect order needs more pucks.";
-  return `The least p that ${counted(count, "puck")} in such an order of ties can give is ${pText(smallestP)}; players add nothing to it, only pucks do.${needed}`;
+  const ties = hasTies ? " with these ties" : "";
+  return `The least p that ${counted(count, "puck")}${ties} can give is ${pText(smallestP)}; players add nothing to it, only pucks do.`;
 }

@@ -1,24 +1,23 @@
-import { type RandomDraws, randomDraws } from "../../statistics/randomDraws";
-import { friedmanTest } from "./friedman";
-import type { ScoreScale } from "./trialSetup";
+import { randomDraws } from "../../statistics/randomDraws";
+import { isDifferenceShown } from "./blockDecision";
+import { type BlockScores, blockRanks } from "./blockScores";
+import { pairComparisons } from "./pairComparisons";
+import { fillScores, type ScoreAssumption } from "./simulatedScores";
 
 /** What a simulated trial assumes. */
-export interface PowerAssumption {
-  /** Mean liking of each puck in score units, before it is rounded to the scale; the best one highest. */
-  readonly means: readonly number[];
-  /** Standard deviation of a player's score about a puck's mean and the player's own level, score units, above 0. */
-  readonly spread: number;
-  /** Standard deviation of the players' own levels, score units, 0 or more: some give high scores, some low. */
-  readonly playerSpread: number;
-  readonly scale: Pick<ScoreScale, "lowest" | "highest" | "step">;
-  /** p below which a difference counts as shown, above 0 and below 1. */
+export interface PowerAssumption extends ScoreAssumption {
+  /** Chance that all statements of the trial together may have to hold a false one, above 0 and below 1. */
   readonly significanceLevel: number;
+  /** Rankings that share the level: activities, and the overall one where there are several. */
+  readonly rankings: number;
 }
 
 export interface PowerPoint {
   readonly playerCount: number;
   /** Share of simulated trials that show a difference between the pucks. */
   readonly power: number;
+  /** Share of simulated trials that show the puck of the highest mean over the one of the lowest, as a pair. */
+  readonly pairPower: number;
   /** Share of simulated trials whose best rank sum is the truly best puck's (shared first places counted in part). */
   readonly bestFirstShare: number;
   /** Monte Carlo standard error of the power. */
@@ -26,8 +25,8 @@ export interface PowerPoint {
 }
 
 /**
- * Power of Friedman's test by simulation: scores are normal about the puck's mean and the player's level, rounded to the
- * scale and held inside it, and tested by F of Iman and Davenport (1980), which keeps its level for few players.
+ * Power of one activity of a trial by simulation: each simulated panel is judged as the analysis will judge the real one,
+ * by the same permutation test and the same pairs at the same level of the family of claims (`claimFamily.ts`).
  * @param simulations trials per number of players, 1 or more
  */
 export function simulatedPower(
@@ -36,51 +35,47 @@ export function simulatedPower(
   simulations: number,
   seed: number,
 ): PowerPoint {
-  const { means, spread, significanceLevel } = assumption;
+  const { means, spread, significanceLevel, rankings } = assumption;
   const k = means.length;
   if (!(k >= 2)) throw new RangeError(`means are ${k}; there must be 2 or more.`);
   if (!(playerCount >= 2)) throw new RangeError(`players are ${playerCount}; they must be 2 or more.`);
   if (!(spread > 0)) throw new RangeError(`spread is ${spread}; it must be above 0.`);
   const draws = randomDraws(seed);
+  const level = significanceLevel / rankings;
   const best = means.indexOf(Math.max(...means));
+  const worst = means.indexOf(Math.min(...means));
   const scores = new Float64Array(playerCount * k);
+  const panel: BlockScores = { blockCount: playerCount, treatmentCount: k, scores };
   let shown = 0;
+  let pairShown = 0;
   let bestFirst = 0;
   for (let m = 0; m < simulations; m++) {
     fillScores(scores, assumption, draws);
-    const test = friedmanTest({ blockCount: playerCount, treatmentCount: k, scores });
-    if (!test.ok) {
-      bestFirst += 1 / k;
-      continue;
-    }
-    if (test.value.fP <= significanceLevel) shown++;
-    const least = Math.min(...test.value.rankSums);
-    const first = test.value.rankSums.filter((sum) => sum <= least + 1e-9).length;
-    if (test.value.rankSums[best] <= least + 1e-9) bestFirst += 1 / first;
+    bestFirst += firstPlace(panel, best);
+    if (!isDifferenceShown(panel, level, draws)) continue;
+    shown++;
+    const pair = pairComparisons(panel).find((one) => one.better === best && one.worse === worst);
+    if (pair !== undefined && pair.holmP <= level) pairShown++;
   }
   const power = shown / simulations;
   return {
     playerCount,
     power,
+    pairPower: pairShown / simulations,
     bestFirstShare: bestFirst / simulations,
     standardError: Math.sqrt(Math.max(power * (1 - power), 0.25 / simulations) / simulations),
   };
 }
 
-function fillScores(
-  scores: Float64Array,
-  { means, spread, playerSpread, scale }: PowerAssumption,
-  draws: RandomDraws,
-): void {
-  const { lowest, highest, step } = scale;
-  for (let i = 0; i < scores.length; i += means.length) {
-    const level = playerSpread > 0 ? playerSpread * draws.normal() : 0;
-    for (let j = 0; j < means.length; j++) {
-      const liking = means[j] + level + spread * draws.normal();
-      const steps = Math.round((liking - lowest) / step);
-      scores[i + j] = Math.min(highest, Math.max(lowest, lowest + steps * step));
-    }
-  }
+/** The part of the first place that a puck has by the sums of its ranks: shared places count in part. */
+function firstPlace(panel: BlockScores, puck: number): number {
+  const { treatmentCount: k } = panel;
+  const sums = new Float64Array(k);
+  blockRanks(panel).forEach((rank, i) => {
+    sums[i % k] += rank;
+  });
+  const least = Math.min(...sums) + 1e-9;
+  return sums[puck] <= least ? 1 / sums.filter((sum) => sum <= least).length : 0;
 }
 
 /** The fewest players of a curve from which on the power stays at or above what is wanted; null when none. */

@@ -14,16 +14,26 @@ export function* powerSteps(
     yield `simulated ${playerCount} players`;
   }
   const fewest = fewestPlayers(curve, wantedPower);
+  const forPair = fewestPlayers(
+    curve.map((point) => ({ ...point, power: point.pairPower })),
+    wantedPower,
+  );
   const wanted = percentText(wantedPower);
-  const what = `a difference between the pucks at ${percentText(assumption.significanceLevel)}, if pucks and players are as assumed`;
+  const family = assumption.rankings > 1 ? `, shared over ${assumption.rankings} rankings` : "";
+  const what = `a difference between the pucks of one activity at ${percentText(assumption.significanceLevel)}${family}, if pucks and players are as assumed`;
   return {
     curve,
     simulations,
     wantedPower,
     fewestPlayers: fewest,
-    sentence:
+    sentence: `${
       fewest === null
         ? `None of these numbers of players has a chance of ${wanted} to show ${what}.`
-        : `${fewest} players have a chance of ${wanted} or more to show ${what}. Plan for a few more: some will miss a session.`,
+        : `${fewest} players have a chance of ${wanted} or more to show ${what}. Plan for a few more: some will miss a session.`
+    } ${
+      forPair === null
+        ? `None of them has it to show the best puck over the last one as a pair.`
+        : `To show the best puck over the last one as a pair takes ${forPair}.`
+    }`,
   };
 }

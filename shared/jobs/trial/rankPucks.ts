@@ -1,6 +1,7 @@
 import type { RandomDraws } from "../../statistics/randomDraws";
 import { mean } from "../../statistics/sample";
 import { type BlockScores, blockRows, completeBlocks } from "./blockScores";
+import { familyP } from "./claimFamily";
 import { rankingConclusions } from "./conclusions";
 import { exactFriedmanP } from "./exactFriedman";
 import { friedmanTest } from "./friedman";
@@ -23,6 +24,8 @@ export interface RankingData {
   /** Median score of each puck in scale units; null overall. */
   readonly medians: readonly (number | null)[] | null;
   readonly codes: readonly string[];
+  /** Rankings of the trial, this one included: they share the significance level. */
+  readonly rankings: number;
 }
 
 /** Ranks the pucks of one activity, or of all: test, strengths with bands, pairs, and what they show. */
@@ -32,7 +35,8 @@ export function rankPucks(data: RankingData, analysis: TrialAnalysis, draws: Ran
   const taking = rows.flatMap((row, i) => (row.filter((score) => !Number.isNaN(score)).length >= 2 ? [i] : []));
   const complete = completeBlocks(liking);
   const missingCells = liking.scores.filter(Number.isNaN).length;
-  const tested = testOf(liking, missingCells === 0, analysis.permutations, draws);
+  const tested = testOf(data, missingCells === 0, analysis.permutations, draws);
+  const test = typeof tested === "string" ? null : tested;
   const friedman = complete.blockCount >= 2 ? friedmanTest(complete) : null;
   const bands =
     taking.length === 0
@@ -50,13 +54,20 @@ export function rankPucks(data: RankingData, analysis: TrialAnalysis, draws: Ran
   const pairs = pairComparisons(liking)
     .map((pair): PairResult => {
       const { better, worse, ...counts } = pair;
-      const isShown = pair.holmP <= analysis.significanceLevel;
-      return { better: codes[better], worse: codes[worse], ...counts, isShown };
+      const own = familyP(pair.holmP, data.rankings, test?.familyP ?? 1);
+      const isShown = own <= analysis.significanceLevel;
+      return {
+        better: codes[better],
+        worse: codes[worse],
+        ...counts,
+        familyP: own,
+        smallestFamilyP: familyP(pair.smallestHolmP, data.rankings),
+        isShown,
+      };
     })
     .sort(
       (a, b) => order.indexOf(a.better) - order.indexOf(b.better) || order.indexOf(a.worse) - order.indexOf(b.worse),
     );
-  const test = typeof tested === "string" ? null : tested;
   return {
     activity: data.activity,
     players: taking.length,
@@ -74,6 +85,7 @@ export function rankPucks(data: RankingData, analysis: TrialAnalysis, draws: Ran
       ranked,
       pairs,
       analysis.significanceLevel,
+      data.rankings,
     ),
     problem: typeof tested === "string" ? tested : null,
   };
@@ -81,7 +93,7 @@ export function rankPucks(data: RankingData, analysis: TrialAnalysis, draws: Ran
 
 /** The test, or why there is none. */
 function testOf(
-  liking: BlockScores,
+  { liking, rankings }: RankingData,
   isComplete: boolean,
   permutations: number,
   draws: RandomDraws,
@@ -97,8 +109,10 @@ function testOf(
   }
   const permuted =
     exact === null ? permutedBlocksP(adjustedRanks, treatmentCount, statistic, permutations, draws) : null;
+  const pValue = exact ?? permuted?.pValue ?? 1;
   const p = {
-    pValue: exact ?? permuted?.pValue ?? 1,
+    pValue,
+    familyP: familyP(pValue, rankings),
     pMethod: exact === null ? ("permuted" as const) : ("exact" as const),
     permutations: permuted?.permutations ?? null,
     standardError: permuted?.standardError ?? null,

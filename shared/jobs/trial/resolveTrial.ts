@@ -3,6 +3,7 @@ import type { Problem } from "../../result";
 import { randomDraws } from "../../statistics/randomDraws";
 import { tableProblemText } from "../../tables/dataTable";
 import { blindCodes } from "./blindCodes";
+import { rankingCount } from "./claimFamily";
 import { readScores } from "./readScores";
 import type { TrialBlockDocument } from "./trialBlockDocument";
 import type { PowerStudy, TrialAnalysis, TrialCase } from "./trialCase";
@@ -98,7 +99,7 @@ export function trialSetup(block: TrialBlockDocument): TrialSetup {
   };
 }
 
-function powerStudy({ power, scale, analysis }: TrialBlockDocument): PowerStudy | null {
+function powerStudy({ power, scale, analysis, activities }: TrialBlockDocument): PowerStudy | null {
   if (power === undefined) return null;
   return {
     assumption: {
@@ -110,6 +111,7 @@ function powerStudy({ power, scale, analysis }: TrialBlockDocument): PowerStudy 
           ? { lowest: scale.lowest, highest: scale.highest, step: scale.step ?? 1 }
           : { lowest: -scale.highest, highest: -scale.lowest, step: scale.step ?? 1 },
       significanceLevel: analysis?.significanceLevel ?? standardAnalysis.significanceLevel,
+      rankings: rankingCount(activities?.length ?? 1),
     },
     playerCounts: [...new Set(power.playerCounts)].sort((a, b) => a - b),
     simulations: power.simulations ?? standardSimulations,

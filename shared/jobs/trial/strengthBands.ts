@@ -1,7 +1,9 @@
 import type { Result } from "../../result";
 import { success } from "../../result";
+import { normalDistribution } from "../../statistics/normal";
 import type { RandomDraws } from "../../statistics/randomDraws";
 import { quantileOfSorted } from "../../statistics/sample";
+import { coverageFactor } from "../../statistics/studentT";
 import { pairStrengths } from "./pairStrengths";
 import { noPairs, type PlayerPairs } from "./scoreMatrix";
 
@@ -25,9 +27,21 @@ export interface StrengthBands {
 }
 
 /**
- * Strengths with percentile bands from panels of as many players drawn with replacement. Players, not scores, are drawn,
- * since the scores of one player hang together. Source: Efron & Tibshirani (1993), An Introduction to the Bootstrap,
- * ch. 13. With few players such bands are too narrow.
+ * Share of panels to leave out at each end of a band. Panels drawn from n players are by a factor sqrt((n - 1) / n) too
+ * much alike, and take the spread of those n for that of all: so many standard deviations to each side as Student's t
+ * needs, widened by that factor, hold the coverage where a mean is estimated. Source: Hesterberg (2015), Am. Stat. 69,
+ * 371-386, section 5.2 (expanded percentile interval).
+ */
+function shareOutside(coverage: number, players: number): number {
+  if (players < 2) return 0;
+  const deviations = Math.sqrt(players / (players - 1)) * coverageFactor(coverage, players - 1);
+  return normalDistribution(-deviations);
+}
+
+/**
+ * Strengths with bands from panels of as many players drawn with replacement. Players, not scores, are drawn, since the
+ * scores of one player hang together. Source: Efron & Tibshirani (1993), An Introduction to the Bootstrap, ch. 13; the
+ * ends are moved out for few players as `shareOutside` says.
  * @param players  one per player
  * @param samples  1 or more
  * @param coverage above 0 and below 1
@@ -55,13 +69,14 @@ export function strengthBands(
       if (strength >= most) first[j] += 1 / leaders;
     });
   }
+  const outside = shareOutside(coverage, players.length);
   return success({
     bands: best.value.strengths.map((strength, j) => {
       const sorted = drawn[j].sort();
       return {
         strength,
-        low: quantileOfSorted(sorted, (1 - coverage) / 2),
-        high: quantileOfSorted(sorted, (1 + coverage) / 2),
+        low: quantileOfSorted(sorted, outside),
+        high: quantileOfSorted(sorted, 1 - outside),
         firstShare: first[j] / samples,
       };
     }),

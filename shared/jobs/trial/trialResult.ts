@@ -54,8 +54,10 @@ export interface BlockTestResult {
   readonly chiSquareP: number;
   /** Of Iman and Davenport; null for Skillings-Mack. */
   readonly fP: number | null;
-  /** The p that conclusions use: counted over all permutations, or drawn. */
+  /** Counted over all permutations, or drawn. */
   readonly pValue: number;
+  /** The same, allowing for all rankings of the trial (`claimFamily.ts`): what is held against the level. */
+  readonly familyP: number;
   readonly pMethod: "exact" | "permuted";
   /** Permutations drawn and the Monte Carlo error of p; null for an exact one. */
   readonly permutations: number | null;
@@ -100,6 +102,10 @@ export interface PuckStanding {
 export interface PairResult extends Omit<PairComparison, "better" | "worse"> {
   readonly better: string;
   readonly worse: string;
+  /** Holm's p allowing for all rankings of the trial and for the ranking's own test: what is held against the level. */
+  readonly familyP: number;
+  /** Least such p that so many players could give. */
+  readonly smallestFamilyP: number;
   readonly isShown: boolean;
 }
 

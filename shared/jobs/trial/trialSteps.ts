@@ -1,8 +1,10 @@
 import { randomDraws } from "../../statistics/randomDraws";
 import type { BlockScores } from "./blockScores";
 import { blockRows } from "./blockScores";
+import { rankingCount } from "./claimFamily";
 import { dragPreference } from "./dragPreference";
 import { judgeConsistency } from "./judgeConsistency";
+import { percentText } from "./numberWords";
 import { orderEffectResults } from "./orderEffectResults";
 import { planResult } from "./planResult";
 import { powerSteps } from "./powerSteps";
@@ -22,7 +24,7 @@ export interface TrialStep {
 
 /** How many steps trialSteps counts. */
 export function trialStepCount({ setup, scores, power }: TrialCase): number {
-  const rankings = setup.activities.length > 1 ? setup.activities.length + 1 : 1;
+  const rankings = rankingCount(setup.activities.length);
   return 1 + (scores === null ? 0 : rankings + 1) + (power?.playerCounts.length ?? 0);
 }
 
@@ -58,6 +60,7 @@ export function* trialSteps(
             pairs: blockRows(liking).map((row) => pairsOf([row], [1])),
             medians: medians(theCase, scores, activity),
             codes: setup.pucks.map(({ code }) => code),
+            rankings: rankingCount(setup.activities.length),
           },
           analysis,
           randomDraws(setup.seed + 1 + activity),
@@ -80,6 +83,7 @@ export function* trialSteps(
             ),
             medians: null,
             codes: setup.pucks.map(({ code }) => code),
+            rankings: rankingCount(setup.activities.length),
           },
           analysis,
           randomDraws(setup.seed + 1001),
@@ -193,12 +197,18 @@ function methodNotes({ setup, analysis, isUnblinded }: TrialCase): string[] {
   return [
     `Scores are compared within one player${several ? " and activity" : ""} only, by rank; equal scores share the mean of their ranks.`,
     "Strengths are those of Bradley and Terry with Davidson's ties: equal scores count as neither preferred. They add up to 1; half a win and half a loss against an average puck is added to each, so that one that always wins stays finite.",
-    `Bands hold ${Math.round(100 * analysis.bandCoverage)} % of ${analysis.bootstrapSamples} panels drawn from the players with replacement.`,
+    `Bands are to hold the strengths ${Math.round(100 * analysis.bandCoverage)} % of the time: from ${analysis.bootstrapSamples} panels drawn from the players with replacement, widened for the number of players. In simulated trials of 6 to 24 players bands of 90 % held 82 to 93 %, the least with few players and great differences.`,
     "Pairs: Wilcoxon's signed-rank test, exact, zeros by Pratt, with Holm's correction over the pairs of one ranking.",
+    familyNote(rankingCount(setup.activities.length), analysis.significanceLevel),
     ...(several
       ? ["The overall ranking weighs each player's standing at every activity by the weights of the activities."]
       : []),
     ...(setup.repeats > 1 ? ["Repeated scores of a player are averaged before they are ranked."] : []),
     ...(isUnblinded ? [] : ["The trial is blind: names and drags are shown once it is unblinded."]),
   ];
+}
+
+function familyNote(rankings: number, level: number): string {
+  const share = rankings > 1 ? `: each of the ${rankings} rankings has an even share of it` : "";
+  return `That scores differ, and that one puck of a pair is liked more, are claims of one family: the chance that any of them is false is at most ${percentText(level)}${share}, and pairs are claimed only where their ranking shows a difference. Tests of order, of carry-over and of drag against liking stand alone, each at ${percentText(level)}.`;
 }

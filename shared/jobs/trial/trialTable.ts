@@ -44,7 +44,7 @@ function rankingLines(ranking: RankingResult, named: (code: string) => string): 
     { title: "against", unit: "", cell: ({ preferWorse }) => String(preferWorse) },
     { title: "equal", unit: "", cell: ({ undecided }) => String(undecided) },
     { title: "p", unit: "", cell: ({ pValue }) => pText(pValue) },
-    { title: "p, all pairs", unit: "Holm", cell: ({ holmP }) => pText(holmP) },
+    { title: "p, all claims", unit: "family", cell: ({ familyP }) => pText(familyP) },
     { title: "", unit: "", isText: true, cell: ({ isShown }) => (isShown ? "shown" : "not shown") },
   ];
   return [
@@ -122,6 +122,7 @@ function powerLines({ power }: TrialResult): string[] {
     { title: "players", unit: "", cell: ({ playerCount }) => String(playerCount) },
     { title: "power", unit: "", cell: (point) => point.power.toFixed(3) },
     { title: "+-", unit: "1 s.e.", cell: ({ standardError }) => standardError.toFixed(3) },
+    { title: "best over last", unit: "shown", cell: (point) => point.pairPower.toFixed(3) },
     { title: "right winner", unit: "share", cell: ({ bestFirstShare }) => bestFirstShare.toFixed(3) },
   ];
   return ["", `POWER, ${power.simulations} simulated trials each`, ...textTable(columns, power.curve), power.sentence];

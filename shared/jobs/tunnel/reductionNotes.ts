@@ -52,6 +52,12 @@ export function reductionNotes(
       "Without humidity dry air is taken: saturated air at 20 °C is 0.9 % lighter, and the drag coefficient then that much higher.",
     );
   }
+  const endless = points.filter(({ monteCarlo }) => monteCarlo?.standardUncertainty === null).length;
+  if (endless > 0) {
+    notes.push(
+      `By propagated distributions ${endless} of ${points.length} points have no standard uncertainty: a scatter or a statement has 2 degrees of freedom or fewer, and Student's t then has no variance. Their intervals stand.`,
+    );
+  }
   const inputs = points.flatMap(({ firstOrder }) => firstOrder.parts.map(({ key }) => key));
   const known = points.length === 0 ? null : new Set(inputs);
   for (const { index, message } of correlationNotes(setting.correlations, stated, setting.samples, known)) {

@@ -29,6 +29,12 @@ export const controlStyles = css`
     border-color: var(--accent);
     color: var(--on-accent);
   }
+  /* The wash of other buttons would take the light text's contrast away. */
+  button.is-main:hover:not(:disabled) {
+    background: var(--ink);
+    border-color: var(--ink);
+    color: var(--sheet);
+  }
   button.is-quiet {
     border-color: transparent;
     background: none;

@@ -22,11 +22,12 @@ const mostFailedStarts = 3;
  */
 export class WatchedWorker<Api extends Lifeline> {
   readonly #spawn: () => Worker;
-  readonly #onCrash: (reason: string) => void;
+  readonly #onCrash: (reason: string, isStartedAgain: boolean) => void;
   #running: Running<Api> | null;
   #failedStarts = 0;
 
-  constructor(spawn: () => Worker, onCrash: (reason: string) => void) {
+  /** @param onCrash told why the worker stopped, and whether another one was started: after several failed starts none is */
+  constructor(spawn: () => Worker, onCrash: (reason: string, isStartedAgain: boolean) => void) {
     this.#spawn = spawn;
     this.#onCrash = onCrash;
     this.#running = this.#start();
@@ -80,6 +81,7 @@ export class WatchedWorker<Api extends Lifeline> {
     const worker = this.#spawn();
     const remote = wrap<Api>(worker);
     const waiting: Running<Api>["waiting"] = new Set();
+    let hasLived = false;
     const withdrawn = new AbortController();
     const end = (outcome: CallOutcome<never>) => {
       if (withdrawn.signal.aborted) return;
@@ -95,21 +97,26 @@ export class WatchedWorker<Api extends Lifeline> {
       this.#failedStarts++;
       if (this.#running === running) this.#running = this.#failedStarts < mostFailedStarts ? this.#start() : null;
       end({ kind: "crashed", reason });
-      this.#onCrash(reason);
+      // A start that failed is tried again in silence: until the last one nothing has stopped for anybody.
+      if (hasLived || this.#running === null) this.#onCrash(reason, this.#running !== null);
     };
     worker.addEventListener("error", (event) => crash(event.message || "its program could not be loaded"));
-    void this.#watch(remote, withdrawn.signal).then((died) => {
+    const lived = () => {
+      hasLived = true;
+    };
+    void this.#watch(remote, withdrawn.signal, lived).then((died) => {
       if (died) crash("it ended without a word");
     });
     return running;
   }
 
   /** Resolves with true when the worker has died, with false when watching is impossible or was withdrawn. */
-  async #watch(remote: Remote<Lifeline>, withdrawn: AbortSignal): Promise<boolean> {
+  async #watch(remote: Remote<Lifeline>, withdrawn: AbortSignal, lived: () => void): Promise<boolean> {
     const lockName = `wakewright-worker-${performance.timeOrigin}-${Math.random()}`;
     try {
       const held = await remote.holdLifeline(lockName);
       this.#failedStarts = 0;
+      lived();
       if (!held) return false;
       return await navigator.locks.request(lockName, { signal: withdrawn }, () => true);
     } catch {

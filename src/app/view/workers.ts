@@ -39,11 +39,15 @@ export function caseWorker(name: string | null): WatchedWorker<CaseApi> {
   );
 }
 
+const again = " and was started again. Nothing was lost.";
+const notAgain =
+  " and could not be started again: nothing new can be computed. What is on the page stays; save it, then reload.";
+
 function watched<Api extends SolverApi | PuckApi | EvidenceApi | CaseApi>(
   spawn: () => Worker,
   name: string | null,
 ): WatchedWorker<Api> {
-  return new WatchedWorker<Api>(spawn, (reason) => {
-    if (name !== null) tell("warning", `${name} stopped (${reason}) and was started again. Nothing was lost.`);
+  return new WatchedWorker<Api>(spawn, (reason, isStartedAgain) => {
+    if (name !== null) tell("warning", `${name} stopped (${reason})${isStartedAgain ? again : notAgain}`);
   });
 }

@@ -32,7 +32,7 @@ function pairTable({ pairs }: RankingResult) {
       (
         pair,
       ) => html`<tr><th scope="row">${pair.better} over ${pair.worse}</th><td>${pair.preferBetter}</td><td>${pair.preferWorse}</td><td>${pair.undecided}</td>
-        <td>${pText(pair.pValue)}</td><td>${pText(pair.holmP)}</td><td>${pair.isShown ? html`<strong>shown</strong>` : "not shown"}</td></tr>`,
+        <td>${pText(pair.pValue)}</td><td>${pText(pair.familyP)}</td><td>${pair.isShown ? html`<strong>shown</strong>` : "not shown"}</td></tr>`,
     )}</tbody></table></div>`;
 }
 
