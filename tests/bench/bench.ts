@@ -2,7 +2,7 @@ import { cpus } from "node:os";
 import { parseArgs } from "node:util";
 import type { DragFigures } from "../browser/dragBenchmark";
 import { denseSolve } from "./denseSolve";
-import { dragCurve60x4, newShape200 } from "./engineBench";
+import { dragCurve60x4, newBody, newShape200 } from "./engineBench";
 
 const { values } = parseArgs({ options: { json: { type: "boolean" } } });
 
@@ -14,6 +14,7 @@ function peakMegabytes(): number {
 const memoryAtStart = peakMegabytes();
 const shape = newShape200();
 const curve = dragCurve60x4();
+const body = newBody();
 const memoryOfEngine = peakMegabytes();
 const solves = {
   denseSolve200: denseSolve(200),
@@ -26,6 +27,7 @@ const solves = {
 const timesOfLibrarySolve200 = {
   newShape200: shape.medianMilliseconds / solves.denseSolve200.libraryMilliseconds,
   dragCurve60x4: curve.medianMilliseconds / solves.denseSolve200.libraryMilliseconds,
+  newBody: body.medianMilliseconds / solves.denseSolve200.libraryMilliseconds,
 };
 
 /** The page in a real browser, or in words why there is none. */
@@ -46,6 +48,7 @@ const report = {
   machine: { node: process.version, processor: cpus()[0]?.model ?? "unknown", cores: cpus().length },
   newShape200: shape,
   dragCurve60x4: curve,
+  newBody: body,
   timesOfLibrarySolve200,
   ...solves,
   pageDragging: page,
@@ -63,13 +66,18 @@ if (values.json === true) {
   const lines = [
     `Node ${report.machine.node}, ${report.machine.processor}, ${report.machine.cores} cores; one thread; medians`,
     "",
-    ...[["newShape200", shape] as const, ["dragCurve60x4", curve] as const, ...Object.entries(solves)].map(
+    ...[
+      ["newShape200", shape] as const,
+      ["dragCurve60x4", curve] as const,
+      ["newBody", body] as const,
+      ...Object.entries(solves),
+    ].map(
       ([name, timing]) =>
         `${name.padEnd(15)}${milliseconds(timing.medianMilliseconds)}  (${timing.fastestMilliseconds.toFixed(2)} to ${timing.slowestMilliseconds.toFixed(2)}, ${timing.repeats} runs)  ${timing.what}`,
     ),
     `${"".padEnd(15)}${milliseconds(curve.sweepsOnlyMilliseconds)}  of dragCurve60x4 without preparing the circle`,
     "",
-    `In solves of a 200 x 200 system by the library's LU (${solves.denseSolve200.libraryMilliseconds.toFixed(2)} ms): newShape200 ${timesOfLibrarySolve200.newShape200.toFixed(2)}, dragCurve60x4 ${timesOfLibrarySolve200.dragCurve60x4.toFixed(1)}`,
+    `In solves of a 200 x 200 system by the library's LU (${solves.denseSolve200.libraryMilliseconds.toFixed(2)} ms): newShape200 ${timesOfLibrarySolve200.newShape200.toFixed(2)}, dragCurve60x4 ${timesOfLibrarySolve200.dragCurve60x4.toFixed(1)}, newBody ${timesOfLibrarySolve200.newBody.toFixed(0)}`,
     "",
     ...Object.entries(solves).map(
       ([name, solve]) =>

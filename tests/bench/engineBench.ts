@@ -5,6 +5,9 @@ import { traceDragCurve } from "../../shared/engine/solve/dragCurve";
 import type { PreparedSection } from "../../shared/engine/solve/preparedSection";
 import { prepareSection } from "../../shared/engine/solve/prepareSection";
 import { solveCondition } from "../../shared/engine/solve/solveCondition";
+import { conditionWhole, wholeFlows } from "../../shared/engine/whole/wholeDrag";
+import { wholeStates } from "../../shared/engine/whole/wholeStates";
+import { roundedDisc } from "../whole/bodies";
 import { requireValue } from "./requireValue";
 import { type Timing, timeOf } from "./timing";
 
@@ -33,6 +36,32 @@ export function newShape200(): EngineTiming {
   return {
     ...timing,
     what: "80 x 30 mm rounded rectangle, a new edge radius every time: contour, 200 nodes, assembly, factorization, wake table, all fixed points at one condition",
+  };
+}
+
+/** A new puck as a whole body edge-on: kernels, factors, wakes of all rim separations and its states in one stream. */
+export function newBody(): EngineTiming {
+  const stream = {
+    reynolds: 1.5e5,
+    turbulenceIntensity: 0.01,
+    rimRoughnessRatio: 0,
+    faceRoughnessRatio: 0,
+    facePattern: null,
+  };
+  const timing = timeOf(
+    (run) => {
+      const edgeRadius = 0.004 + 0.008 * ((run * 0.381966) % 1);
+      const flows = requireValue(wholeFlows(roundedDisc(0.08, 0.03, edgeRadius)));
+      if (wholeStates(conditionWhole(flows, 0, [stream])).states.length === 0) {
+        throw new Error(`radius ${edgeRadius} has no state`);
+      }
+    },
+    11,
+    3,
+  );
+  return {
+    ...timing,
+    what: "80 x 30 mm puck edge-on, a new edge radius every time: flow, wakes, states in one stream",
   };
 }
 

@@ -215,9 +215,7 @@ export function edgeLayers(strips: readonly EdgeStrip[], diameter: number, strea
     const turbulent: number[] = [];
     const layer = followSide(stations, condition, trips, CALIBRATED, (...point) => turbulent.push(...point));
     const long = layer.longBubble;
-    backShares.push(
-      long === null ? (layer.state === "laminar separation" ? 0 : 1) : reattachedShare(long.side, long.length),
-    );
+    backShares.push(backShareOf(layer));
     if (long !== null && Number.isFinite(long.speed)) caps.push(1 - long.speed ** 2);
     const startRadius = (START_RADIUS * diameter) / 2;
     const friction = (points: readonly number[]) =>
@@ -227,6 +225,13 @@ export function edgeLayers(strips: readonly EdgeStrip[], diameter: number, strea
   }
   const suctionCap = caps.length === 0 ? NO_CAP : caps.reduce((sum, cap) => sum + cap, 0) / caps.length;
   return { margins, backShares, suctionCap, followed, front };
+}
+
+/** Share of the time for which a layer that left the edge is back on the face; none where its bubble has no length. */
+function backShareOf({ longBubble, state }: SideLayer): number {
+  if (longBubble === null) return state === "laminar separation" ? 0 : 1;
+  const share = reattachedShare(longBubble.side, longBubble.length);
+  return Number.isFinite(share) ? share : 0;
 }
 
 /** The pattern as a trip where the line first comes over it. */
