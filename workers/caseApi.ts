@@ -2,7 +2,9 @@ import type { CaseResults } from "../shared/case/caseResults";
 import { type CaseStep, caseSteps } from "../shared/case/caseSteps";
 import { caseToDesign, type DesignReading } from "../shared/case/caseToDesign";
 import { readCase } from "../shared/case/readCase";
+import type { PuckResult } from "../shared/jobs/puck/puckResult";
 import type { Problem } from "../shared/result";
+import { type ChoiceAnswer, type ChoiceStep, choosePucks } from "./choiceWork";
 import { holdLifeline, type Lifeline } from "./lifeline";
 import { runSteps } from "./runSteps";
 
@@ -23,11 +25,19 @@ export interface CaseApi extends Lifeline {
    * @param onStep  called after every step; its promise is awaited, so a worker that is ended stops between steps
    */
   runCase(text: string, fileName: string, onStep: (step: CaseStep) => Promise<void>): Promise<CaseAnswer>;
+  /** Durability, cost and choice of a case whose pucks are solved already. */
+  choosePucks(
+    text: string,
+    fileName: string,
+    pucks: readonly PuckResult[],
+    onStep: (step: ChoiceStep) => Promise<void>,
+  ): Promise<ChoiceAnswer>;
 }
 
 export function createCaseRunner(): CaseApi {
   return {
     holdLifeline,
+    choosePucks,
     async readDesign(text, fileName) {
       return caseToDesign(text, fileName);
     },

@@ -30,6 +30,9 @@ const sectionKeys = [
   "workingPoint",
 ] as const;
 
+/** What the puck view writes only where there is something to choose. */
+const judgedKeys = ["durability", "cost", "choice"] as const;
+
 /** A case of several views. */
 export interface MergeRequest {
   /** The file that was opened; null when the case is a new one. */
@@ -68,6 +71,7 @@ export function mergedCase({ opened, title, parts, section, shown }: MergeReques
   if (pucks !== undefined && (pucks.keys !== null || sections?.keys)) {
     const stream = pucks.keys ?? Object.fromEntries(Object.entries(opened ?? {}).filter(([key]) => isStream(key)));
     remove(streamKeys);
+    if (pucks.keys !== null) remove(judgedKeys);
     add(stream);
     if (sections !== undefined) {
       document.set("workingPoint", workingPoint(section));

@@ -1,5 +1,6 @@
 import type { PuckSpec } from "../../../shared/jobs/puck/body/puckSpec";
 import { wetTileFriction } from "../../../shared/jobs/puck/motion/slidingFriction";
+import { nothingToChoose } from "./chooseInputs";
 import { firstMotions } from "./motionInputs";
 import type { PuckInputs } from "./puckInputs";
 
@@ -47,6 +48,7 @@ export const demoPuck: PuckInputs = {
     panelCount: null,
     chordRatios: null,
   },
+  choose: nothingToChoose,
   rules: null,
   tolerances: { diameterMetres: 3e-4, thicknessMetres: 3e-4, edgeRadiusMetres: 5e-4 },
   sampling: { sizes: "uniform", samples: 2000, seed: 1 },

@@ -8,6 +8,7 @@ import type { MadeShare } from "../../../shared/jobs/puck/rules/madeShare";
 import type { Evaluation } from "../../../shared/jobs/tradeoff/designSpace";
 import type { TradeoffMember } from "../../../shared/jobs/tradeoff/tradeoffMember";
 import type { Problem } from "../../../shared/result";
+import type { ChosenPucks } from "../../../workers/choiceWork";
 import { initialTask, type TaskState } from "../view/taskState";
 import type { PuckInputs, PuckMake } from "./puckInputs";
 
@@ -57,6 +58,7 @@ export interface PuckAnswers {
   readonly sizing: TaskState<PuckInputs, SizedPuck>;
   readonly counting: TaskState<PuckInputs, MadeShare>;
   readonly member: TaskState<MemberRequest, TradeoffMember>;
+  readonly choosing: TaskState<PuckInputs, ChosenPucks>;
 }
 
 /** A member of a trade-off's front that is to be reported in full. */
@@ -78,6 +80,7 @@ export const nothingKnown: PuckAnswers = {
   sizing: initialTask,
   counting: initialTask,
   member: initialTask,
+  choosing: initialTask,
 };
 
 /** Pins beyond this would only hide each other. */

@@ -11,11 +11,16 @@ import { parseDocument } from "../../../shared/document/parseDocument";
 import { parseJson } from "../../../shared/document/parseJson";
 import { listOrRange, sweepable, text } from "../../../shared/document/quantity";
 import { resolveFluid } from "../../../shared/engine/fluid/resolveFluid";
+import { choiceBlockDocument } from "../../../shared/jobs/choice/choiceBlockDocument";
+import { costBlockDocument } from "../../../shared/jobs/cost/costBlockDocument";
+import { durabilityBlockDocument } from "../../../shared/jobs/durability/durabilityBlockDocument";
 import { sizeCoreForMass } from "../../../shared/jobs/puck/body/coreSizing";
 import { wetTileFriction } from "../../../shared/jobs/puck/motion/slidingFriction";
 import { type PuckBlockDocument, puckBlockDocument } from "../../../shared/jobs/puck/puckBlockDocument";
+import { trialBlockDocument } from "../../../shared/jobs/trial/trialBlockDocument";
 import { fractionOf, percentOf, radiansOf } from "../../../shared/numerics/degreesAndPercent";
 import type { CaseReading } from "../view/caseText";
+import { chooseKeys } from "./chooseInputs";
 import { demoPuck } from "./demoPuck";
 import { motionInputs } from "./motionInputs";
 import { puckBlock } from "./puckBlock";
@@ -36,6 +41,10 @@ const puckCaseDocument = z.looseObject({
   turbulencePercents: sweepable("Turbulence intensities", turbulenceBounds),
   sandGrainRoughnessMetres: sweepable("Equivalent sand-grain roughness", roughnessHeightBounds).optional(),
   puck: puckBlockDocument,
+  trial: trialBlockDocument.optional(),
+  durability: durabilityBlockDocument.optional(),
+  cost: costBlockDocument.optional(),
+  choice: choiceBlockDocument.optional(),
 });
 
 /** The inputs and pins as a case, plain JSON data. */
@@ -48,12 +57,15 @@ export function puckCaseContent(inputs: PuckInputs, others: readonly PuckMake[])
     sandGrainRoughnessMetres: [inputs.candidate.sandGrainRoughness],
     turbulencePercents: inputs.play.turbulenceIntensities.map(percentOf),
     puck: puckBlock(inputs, others),
+    ...chooseKeys(inputs.choose),
   };
 }
 
 /** The inputs and pins as the text of a case file, which the command line runs as it is. */
 export function puckCaseText(inputs: PuckInputs, others: readonly PuckMake[]): string {
-  return `${JSON.stringify(puckCaseContent(inputs, others), null, 2)}\n`;
+  const { trial } = inputs.choose;
+  const content = { ...puckCaseContent(inputs, others), ...(trial === null ? {} : { trial }) };
+  return `${JSON.stringify(content, null, 2)}\n`;
 }
 
 /** True for the text of a case file that has a puck block, whatever else is right or wrong with it. */
@@ -98,6 +110,12 @@ export function readPuckCase(content: string): CaseReading<PuckCaseContent> {
         block.solving?.sectionErrorPercent === undefined ? null : fractionOf(block.solving.sectionErrorPercent),
       panelCount: block.solving?.panelCount ?? null,
       chordRatios: block.solving?.chordRatios ?? null,
+    },
+    choose: {
+      trial: parsed.value.trial ?? null,
+      durability: parsed.value.durability ?? null,
+      cost: parsed.value.cost ?? null,
+      choice: parsed.value.choice ?? null,
     },
     rules: block.rules === undefined || typeof block.rules === "string" ? null : block.rules,
     tolerances: block.making?.tolerances ?? {},

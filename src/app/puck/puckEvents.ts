@@ -19,6 +19,8 @@ declare global {
     /** Sizes the core for the wanted mass; counts made pucks inside the rules. */
     "puck-job": "size" | "count";
     "puck-member": MemberRequest;
+    /** Starts or ends the choice between the pucks, or opens its demonstration. */
+    "puck-choose": "start" | "cancel" | "demo";
     "puck-search": "start" | "pause" | "resume" | "cancel";
     "puck-handoff": {
       readonly settings: PuckCase["handoff"];

@@ -7,6 +7,7 @@ import type { OrientationShares } from "../../../shared/jobs/puck/drag/orientati
 import type { MadeSampling, MakingTolerances } from "../../../shared/jobs/puck/rules/judgePuck";
 import type { RuleSet } from "../../../shared/jobs/puck/rules/ruleSet";
 import type { PuckGoal } from "../../../shared/jobs/tradeoff/puckEvaluation";
+import type { ChooseInputs } from "./chooseInputs";
 import type { MotionInput } from "./motionInputs";
 
 /** A puck with its finish. */
@@ -80,4 +81,6 @@ export interface PuckInputs {
   readonly massTarget: MassTarget;
   readonly motions: readonly MotionInput[];
   readonly tradeoff: TradeoffInputs;
+  /** What a choice between the pucks rests on. */
+  readonly choose: ChooseInputs;
 }

@@ -11,7 +11,10 @@ interface LaterPart {
 }
 
 const laterParts: Readonly<Record<Exclude<ViewName, "section">, LaterPart>> = {
-  puck: { ownKeys: ["puck"], load: async () => (await import("../puck/puckView")).puckView.part },
+  puck: {
+    ownKeys: ["puck", "durability", "cost", "choice"],
+    load: async () => (await import("../puck/puckView")).puckView.part,
+  },
   tunnel: { ownKeys: ["tunnel"], load: async () => (await import("../tunnel/tunnelView")).tunnelView.part },
   trial: { ownKeys: ["trial"], load: async () => (await import("../trial/trialView")).trialView.part },
   compare: { ownKeys: ["measurements"], load: async () => (await import("../compare/compareView")).compareView.part },

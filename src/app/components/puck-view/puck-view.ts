@@ -4,7 +4,9 @@ import type { Problem } from "../../../../shared/result";
 import "../../cases/caseEvents";
 import { openCase } from "../../cases/openCase";
 import { saveShownCase } from "../../cases/savedCase";
+import { loadDemoCase } from "../../files/demoCases";
 import { saveFile } from "../../files/saveFile";
+import { chooseControls } from "../../puck/choosing";
 import {
   makeBaseline,
   pinPuck,
@@ -25,7 +27,9 @@ import { adoptDocumentStyles } from "../../style/documentStyles";
 import { viewStyles } from "../../style/viewStyles";
 import { Hearing } from "../../view/hearing";
 import { ViewElement } from "../../view/viewElement";
+import "../choose-report/choose-report";
 import "../puck-case/puck-case";
+import "../puck-choose/puck-choose";
 import "../puck-cautions/puck-cautions";
 import "../puck-drag/puck-drag";
 import "../puck-drawing/puck-drawing";
@@ -46,6 +50,9 @@ const searchControls = {
   resume: resumeSearch,
   cancel: cancelSearch,
 } as const;
+
+/** The case that shows a choice. */
+const chooseDemo = "harbour-choice.json";
 
 /** The whole puck: what it is, what it weighs, how it drags and moves, what the rules say, and where it is handed on. */
 @customElement("ww-puck-view")
@@ -69,6 +76,7 @@ export class PuckView extends ViewElement {
       "puck-job": (job) => (job === "size" ? sizeCore() : countMadePucks()),
       "puck-member": reportMember,
       "puck-search": (control) => searchControls[control](),
+      "puck-choose": (wanted) => (wanted === "demo" ? void this.openExample() : chooseControls[wanted]()),
       "puck-handoff": (wanted) => void this.handOff(wanted),
       "puck-save": () => void saveShownCase(),
       "case-file": ({ fileName, text }) => void this.openFile(fileName, text),
@@ -98,6 +106,10 @@ export class PuckView extends ViewElement {
     }
   }
 
+  private openExample(): Promise<void> {
+    return this.openFile(chooseDemo, loadDemoCase(chooseDemo));
+  }
+
   private async handOff({ settings, request, ending, mediaType }: PageEvents["puck-handoff"]): Promise<void> {
     this.handoffMessage = { text: "Making the files ...", isProblem: false };
     const files = await handoffFiles(settings, request);
@@ -125,6 +137,7 @@ export class PuckView extends ViewElement {
         <ww-puck-figures .inputs=${inputs} .known=${known}></ww-puck-figures>
         <ww-puck-rules .inputs=${inputs} .known=${known} .units=${units}></ww-puck-rules>
         <ww-puck-report .inputs=${inputs} .known=${known} .units=${units}></ww-puck-report>
+        <ww-choose-report .inputs=${inputs} .known=${known}></ww-choose-report>
       </div>
       <div class="view-column puck-column is-bench">
         <ww-puck-case .caseTitle=${title} .problems=${this.fileProblems}></ww-puck-case>
@@ -137,6 +150,7 @@ export class PuckView extends ViewElement {
         <ww-puck-drag .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-drag>
         <ww-puck-motion .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-motion>
         <ww-puck-tradeoff .inputs=${inputs} .known=${known} .run=${this.search.value} .units=${units} .palette=${palette}></ww-puck-tradeoff>
+        <ww-puck-choose .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-choose>
       </div>
     </div>`;
   }
