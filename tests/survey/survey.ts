@@ -70,10 +70,12 @@ function line(name: string, rows: readonly Surveyed[]): string {
 }
 
 const mirrors = surveyed.flatMap(({ mirror, settled }) => (mirror === null || !settled ? [] : [mirror]));
-const causes = groupBy(
-  surveyed.filter((row) => !row.answered),
-  ({ problem, stream }) => `${problem}, incidence ${stream}`,
-);
+const scales = surveyed.flatMap(({ scale, settled }) => (scale === null || !settled ? [] : [scale]));
+const beyond = (differences: readonly number[]) => differences.filter((each) => each > 0.01).length;
+const causesOf = (rows: readonly Surveyed[]): string[] => {
+  const causes = groupBy(rows, ({ problem, stream }) => `${problem}, incidence ${stream}`);
+  return causes.size === 0 ? ["- none"] : [...causes].map(([cause, found]) => `- ${cause}: ${found.length}`);
+};
 const report = [
   "# Is there an answer everywhere?",
   "",
@@ -88,9 +90,14 @@ const report = [
   ...table("incidence", ({ stream }) => stream),
   "Without an answer:",
   "",
-  ...(causes.size === 0 ? ["- none"] : [...causes].map(([cause, rows]) => `- ${cause}: ${rows.length}`)),
+  ...causesOf(surveyed.filter((row) => !row.answered)),
   "",
-  `Mirror image (section turned the other way, ${mirrors.length} settled answers): ${mirrors.filter((each) => each > 0.01).length} differ by more than 1 % of Cd.`,
+  "Answered, but not settled:",
+  "",
+  ...causesOf(surveyed.filter((row) => row.answered && !row.settled)),
+  "",
+  `Mirror image (section turned the other way, ${mirrors.length} settled answers): ${beyond(mirrors)} differ by more than 1 % of Cd.`,
+  `Seven times as large (${scales.length} settled answers): ${beyond(scales)} differ by more than 1 % of Cd.`,
   "",
 ].join("\n");
 if (values.first === undefined) {

@@ -3,6 +3,7 @@ import { CALIBRATED } from "../../shared/engine/constants/calibrated";
 import { gradeNodes } from "../../shared/engine/geometry/gradedNodes";
 import { panelCountForSection } from "../../shared/engine/geometry/panelCountForSection";
 import { buildContour } from "../../shared/engine/geometry/sectionFamilies";
+import type { SectionNodes } from "../../shared/engine/geometry/sectionNodes";
 import type { SectionState } from "../../shared/engine/solution";
 import type { PreparedSection } from "../../shared/engine/solve/preparedSection";
 import { prepareSection } from "../../shared/engine/solve/prepareSection";
@@ -15,11 +16,13 @@ const mostPanels = 160;
 const nudge = 1 + 1e-6;
 const noticed = 0.01;
 const leastDrag = 0.05;
+const enlargement = 7;
 
 /** What was found of one condition. */
 export interface SurveyedCondition {
   readonly answered: boolean;
   readonly settled: boolean;
+  /** Why there is no answer, or why it is not settled; null for a settled one. */
   readonly problem: string | null;
   /** Trials with one input moved, those whose answer jumped, and those among these that both answers called settled. */
   readonly trials: number;
@@ -27,6 +30,8 @@ export interface SurveyedCondition {
   readonly silentJumps: number;
   /** Largest part of Cd by which the mirrored section differed; null where it was not tried. */
   readonly mirror: number | null;
+  /** The same of the section seven times as large in the same stream, its roughness with it. */
+  readonly scale: number | null;
   readonly milliseconds: number;
 }
 
@@ -44,8 +49,9 @@ export function surveySection(drawn: RandomSection): SurveyedCondition[] | null 
     contour.value.mirrorSymmetric && incidence !== 0 && floorGapRatio === undefined
       ? prepareSection(nodes.value, -incidence, CALIBRATED)
       : null;
+  const scaled = prepareSection(enlarged(nodes.value), incidence, CALIBRATED, floorGapRatio);
   return conditions.map((condition) =>
-    surveyCondition(prepared.value, condition, mirrored?.ok ? mirrored.value : null),
+    surveyCondition(prepared.value, condition, mirrored?.ok ? mirrored.value : null, scaled.ok ? scaled.value : null),
   );
 }
 
@@ -53,6 +59,7 @@ function surveyCondition(
   section: PreparedSection,
   condition: FlowCondition,
   mirrored: PreparedSection | null,
+  scaled: PreparedSection | null,
 ): SurveyedCondition {
   const start = performance.now();
   const { states, problem } = solveCondition(section, condition);
@@ -67,15 +74,32 @@ function surveyCondition(
   const silent = jumped.filter((other) => state.settled && other?.settled !== false);
   const trips = condition.trips?.map((trip) => ({ ...trip, side: trip.side === "upper" ? "lower" : "upper" }) as const);
   const image = mirrored === null ? undefined : solveCondition(mirrored, { ...condition, trips }).states[0];
+  const larger = scaled === null ? undefined : solveCondition(scaled, condition).states[0];
   return {
     answered: true,
     settled: state.settled,
-    problem: null,
+    problem: state.unsettledBy,
     trials: nudged.length,
     jumps: jumped.length,
     silentJumps: silent.length,
     mirror: image === undefined ? null : differ(state, image),
+    scale: larger === undefined ? null : differ(state, larger),
     milliseconds,
+  };
+}
+
+function enlarged(nodes: SectionNodes): SectionNodes {
+  const lengths = (values: Float64Array) => values.map((value) => enlargement * value);
+  return {
+    ...nodes,
+    x: lengths(nodes.x),
+    y: lengths(nodes.y),
+    ds: lengths(nodes.ds),
+    arc: lengths(nodes.arc),
+    curvature: nodes.curvature.map((value) => value / enlargement),
+    perimeter: enlargement * nodes.perimeter,
+    area: enlargement ** 2 * nodes.area,
+    centroid: [enlargement * nodes.centroid[0], enlargement * nodes.centroid[1]],
   };
 }
 
@@ -88,6 +112,7 @@ function unanswered(problem: string): SurveyedCondition {
     jumps: 0,
     silentJumps: 0,
     mirror: null,
+    scale: null,
     milliseconds: 0,
   };
 }
