@@ -1,4 +1,5 @@
 import { WAKE_NUMBERS } from "../constants/wakeNumbers";
+import { highestAlong } from "./referenceWidth";
 import type { SectionNodes } from "./sectionNodes";
 
 /** Power of the local height: only where a section is nearly as high as its highest does it count as full. */
@@ -70,6 +71,33 @@ export function heightAt(table: FullLengthTable, streamCoordinate: number): numb
   if (!(station < STATIONS - 1)) return 0;
   const k = Math.floor(station);
   return table.height[k] + (station - k) * (table.height[k + 1] - table.height[k]);
+}
+
+/** What stands behind a chord of a section, m: full length along the chord's normal, and the section's extent along the chord. */
+export interface BehindChord {
+  readonly fullLength: number;
+  readonly extent: number;
+}
+
+/**
+ * The full length behind the chord through two separation points, across it and over the section's extent along it. For
+ * points that lie level across the stream it is the full length along the stream over D. At an incidence it keeps the
+ * afterbody of a long section whose layers leave its front face, and an inclined plate, whose edges hold them, has none.
+ * @param from, to the two points, m; the section behind lies on the right of the way from one to the other
+ */
+export function behindChord(
+  nodes: SectionNodes,
+  [fromX, fromY]: readonly [number, number],
+  [toX, toY]: readonly [number, number],
+): BehindChord {
+  const chord = Math.hypot(toX - fromX, toY - fromY);
+  const alongX = (toX - fromX) / chord;
+  const alongY = (toY - fromY) / chord;
+  const direction = Math.atan2(-alongX, alongY);
+  const extent = highestAlong(nodes, alongX, alongY) + highestAlong(nodes, -alongX, -alongY);
+  const table = fullLengthTable(nodes, direction, extent);
+  const station = Math.cos(direction) * fromX + Math.sin(direction) * fromY;
+  return { fullLength: fullLengthBehind(table, station), extent };
 }
 
 /** Greatest height behind a stream coordinate, m: at the stations of the table, which near a blunt tail stand far apart. */

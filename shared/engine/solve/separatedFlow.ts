@@ -132,10 +132,10 @@ function openSpeedRatio(
   const closed = basePressures(wake, street);
   if (!closed.ok) return null;
   const free = closed.value[closed.value.length - 1];
+  const length = wake.afterbodyLength / wake.afterbodyHeight;
+  const width = free.sheddingWidth / wake.afterbodyHeight;
   const suctionShare =
-    flow.wakeSuctionShare *
-    afterbodySuctionShare(wake.afterbodyLength, free.sheddingWidth, afterbodyInterference) *
-    depthPeak(wake.afterbodyLength, free.sheddingWidth);
+    flow.wakeSuctionShare * afterbodySuctionShare(length, width, afterbodyInterference) * depthPeak(length, width);
   const speedRatio = Math.sqrt(1 + suctionShare * (free.speedRatio ** 2 - 1));
   const drag = quadraticAt(wake.pressureDrag, speedRatio);
   if (!(drag > MOST_THRUST && drag < street.speedRatio[street.speedRatio.length - 1] ** 2)) return null;

@@ -56,6 +56,7 @@ export function restingWake(flow: SectionFlow, contact: FloorContact, upper: num
   return success(
     assembleWake(flow, solved, {
       separationWidth: height / referenceWidth,
+      afterbodyHeight: 1,
       afterbodyLength: fullLengthBehind(flow.fullLength, along) / (2 * referenceWidth),
       widestBehind: Math.max(height, widestBehindAt(flow.fullLength, along)) / referenceWidth,
       heightBehind: heightAt(flow.fullLength, along + 2 * height) / referenceWidth,

@@ -1,7 +1,7 @@
 import { problem, type Result, success } from "../../result";
 import { type SectionFlow, sourceVelocity } from "../flow/sectionFlow";
 import { interpolateAtPosition } from "../geometry/arcPosition";
-import { fullLengthBehind, heightAt, widestBehindAt } from "../geometry/fullLength";
+import { behindChord, fullLengthBehind, heightAt, widestBehindAt } from "../geometry/fullLength";
 import { outflowStrengths } from "./outflow";
 
 /** a + b k + c k^2 in the separation speed ratio k. */
@@ -30,6 +30,8 @@ export interface WakeFlow {
   readonly separationWidth: number;
   /** Full length of the section behind the separation points / D, see fullLength.ts. */
   readonly afterbodyLength: number;
+  /** Extent of the section along the chord through the separation points / D: what the full length is full of. */
+  readonly afterbodyHeight: number;
   /** Greatest height of the section at or behind the separation points / D. */
   readonly widestBehind: number;
   /** Height of the section / D, one separation width behind the separation points. */
@@ -90,11 +92,7 @@ interface SolvedWake extends Pick<WakeFlow, "lower" | "upper" | "outflow" | "amp
 }
 
 /** Puts a wake's flow together from its parts and integrates its pressures. */
-export function assembleWake(
-  flow: SectionFlow,
-  solved: SolvedWake,
-  chord: Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind" | "heightBehind">,
-): WakeFlow {
+export function assembleWake(flow: SectionFlow, solved: SolvedWake, chord: Pick<WakeFlow, ChordKey>): WakeFlow {
   const { streamVelocity, circulationVelocity, referenceWidth } = flow;
   const { lower, upper, outflow, sourced, amplitude, circulation } = solved;
   const count = flow.nodes.count;
@@ -121,12 +119,10 @@ export function assembleWake(
   };
 }
 
+type ChordKey = "separationWidth" | "afterbodyLength" | "afterbodyHeight" | "widestBehind" | "heightBehind";
+
 /** Extent of the separation points across the stream, and full length and greatest height of the section behind their mean, all / D. */
-function separationChord(
-  flow: SectionFlow,
-  lower: number,
-  upper: number,
-): Pick<WakeFlow, "separationWidth" | "afterbodyLength" | "widestBehind" | "heightBehind"> {
+function separationChord(flow: SectionFlow, lower: number, upper: number): Pick<WakeFlow, ChordKey> {
   const { nodes, incidence, referenceWidth, fullLength } = flow;
   const cosine = Math.cos(incidence);
   const sine = Math.sin(incidence);
@@ -134,9 +130,13 @@ function separationChord(
   const [lowerY, upperY] = [lower, upper].map((p) => interpolateAtPosition(nodes.y, p));
   const across = cosine * (upperY - lowerY) - sine * (upperX - lowerX);
   const along = (cosine * (lowerX + upperX) + sine * (lowerY + upperY)) / 2;
+  const behind = flow.operator.folded
+    ? { fullLength: fullLengthBehind(fullLength, along), extent: referenceWidth }
+    : behindChord(nodes, [lowerX, lowerY], [upperX, upperY]);
   return {
     separationWidth: Math.abs(across) / referenceWidth,
-    afterbodyLength: fullLengthBehind(fullLength, along) / referenceWidth,
+    afterbodyLength: behind.fullLength / referenceWidth,
+    afterbodyHeight: behind.extent / referenceWidth,
     widestBehind: Math.max(Math.abs(across), widestBehindAt(fullLength, along)) / referenceWidth,
     heightBehind: heightAt(fullLength, along + Math.abs(across)) / referenceWidth,
   };
