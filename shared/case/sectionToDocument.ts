@@ -49,6 +49,17 @@ export function sectionToDocument(spec: SectionSpec, name: string | null): Secti
         cornerRadiusMetres: spec.cornerRadius,
         apex: spec.apex,
       };
+    case "outline":
+      return {
+        family: spec.family,
+        name: name ?? spec.name ?? "imported outline",
+        sides: spec.sides.map(({ from, bulge, controls }) => ({
+          fromMetres: [from[0], from[1]] as [number, number],
+          ...(bulge === undefined ? {} : { bulge }),
+          ...(controls === undefined ? {} : { controlsMetres: pair(controls) }),
+        })),
+        ...(spec.cornerRadius === undefined ? {} : { cornerRadiusMetres: spec.cornerRadius }),
+      };
     case "freeContour":
       return {
         family: spec.family,
@@ -56,6 +67,15 @@ export function sectionToDocument(spec: SectionSpec, name: string | null): Secti
         pointsMetres: spec.points.map(([x, y]): [number, number] => [x, y]),
       };
   }
+}
+
+type Place = readonly [number, number];
+
+function pair([first, second]: readonly [Place, Place]): [[number, number], [number, number]] {
+  return [
+    [first[0], first[1]],
+    [second[0], second[1]],
+  ];
 }
 
 function overall(spec: { readonly length: number; readonly height: number }) {

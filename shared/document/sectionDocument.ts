@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { largestBulge } from "../engine/geometry/outlineSides";
 import { lengthBounds } from "./limits";
 import { kindRule, strictRecord, sweepable, text } from "./quantity";
 
@@ -20,6 +21,27 @@ const coordinate = z
   .lte(farthestPoint, coordinateRule);
 const pointRule = "it must be a point [x, y]";
 const pointsRule = `it must be a list of 8 to ${mostPoints} points [x, y]`;
+
+const point = z.tuple([coordinate, coordinate], { error: pointRule });
+const sidesRule = `it must be a list of 2 to ${mostPoints} sides {fromMetres, bulge or controlsMetres}`;
+const bulgeRule = `it must be a number from ${-largestBulge} to ${largestBulge}`;
+const controlsRule = "it must be a list of two points [x, y]";
+
+const side = strictRecord("a side", {
+  fromMetres: point.describe("Start [x, y], x along the stream, y upward"),
+  bulge: z
+    .number({ error: bulgeRule })
+    .gte(-largestBulge, bulgeRule)
+    .lte(largestBulge, bulgeRule)
+    .optional()
+    .describe("Tangent of a quarter of the angle that a circular arc turns, positive to the left; straight without"),
+  controlsMetres: z
+    .tuple([point, point], { error: controlsRule })
+    .optional()
+    .describe("The two inner control points of a cubic curve; not together with bulge"),
+}).refine(({ bulge, controlsMetres }) => bulge === undefined || controlsMetres === undefined, {
+  error: "it must have a bulge or controlsMetres, not both",
+});
 
 /** The words that a key may have; the rule lists them. */
 function choice<const Words extends readonly string[]>(description: string, words: Words) {
@@ -112,11 +134,24 @@ const families = [
     apex: choice("Whether the apex points against the stream or down it", ["forward", "rearward"]),
     floorGapMetres,
   }),
+  strictRecord("an outline", {
+    family: z.literal("outline"),
+    name,
+    sides: z
+      .array(side, { error: sidesRule })
+      .min(2, sidesRule)
+      .max(mostPoints, sidesRule)
+      .describe("Sides in order, in either direction; each ends where the next one starts"),
+    cornerRadiusMetres: cornerRadiusMetres
+      .optional()
+      .describe("Radius of the corners; 1 % of the smaller of length and height when left out, which is the least"),
+    floorGapMetres,
+  }),
   strictRecord("a free contour", {
     family: z.literal("freeContour"),
     name,
     pointsMetres: z
-      .array(z.tuple([coordinate, coordinate], { error: pointRule }), { error: pointsRule })
+      .array(point, { error: pointsRule })
       .min(8, pointsRule)
       .max(mostPoints, pointsRule)
       .describe("Points [x, y] along the contour in either direction, x along the stream, y upward"),

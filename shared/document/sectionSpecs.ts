@@ -14,7 +14,7 @@ export interface SweptSpec {
 /** The keys of a section that are lists or ranges. */
 export function sweptKeys(document: SectionDocument): string[] {
   return Object.entries(document).flatMap(([key, value]) =>
-    typeof value === "object" && key !== "pointsMetres" ? [key] : [],
+    typeof value === "object" && key !== "pointsMetres" && key !== "sides" ? [key] : [],
   );
 }
 
@@ -98,6 +98,17 @@ function specFrom(document: SectionDocument, swept: number): SectionSpec {
         height: pick(document.heightMetres),
         cornerRadius: pick(document.cornerRadiusMetres),
         apex: document.apex,
+      };
+    case "outline":
+      return {
+        family,
+        sides: document.sides.map(({ fromMetres, bulge, controlsMetres }) => ({
+          from: fromMetres,
+          ...(bulge === undefined ? {} : { bulge }),
+          ...(controlsMetres === undefined ? {} : { controls: controlsMetres }),
+        })),
+        ...(document.cornerRadiusMetres === undefined ? {} : { cornerRadius: pick(document.cornerRadiusMetres) }),
+        ...(document.name === undefined ? {} : { name: document.name }),
       };
     case "freeContour":
       return {

@@ -1,4 +1,5 @@
 import type { CsvOption } from "../../shared/case/jobBlocks";
+import type { OutlineUnit } from "../../shared/outlines/outline";
 
 /** A {@link CsvOption} is the CSV of one job of a case, in place of its sections. */
 export type OutputFormat = "table" | "json" | "csv" | CsvOption;
@@ -24,6 +25,16 @@ export interface SheetsInput {
   readonly files: readonly string[];
   readonly folder: string;
   readonly isReplacing: boolean;
+}
+
+export interface OutlineInput {
+  /** At least one; "-" is standard input. */
+  readonly files: readonly string[];
+  /** Where the case goes; null for none. */
+  readonly to: string | null;
+  /** null for what the files name, else millimetres. */
+  readonly unit: OutlineUnit | null;
+  readonly isJson: boolean;
 }
 
 export interface TradeoffInput {

@@ -26,4 +26,9 @@ export const subCommands: readonly ListedCommand[] = [
     about: "write run sheets and score sheets to fill in",
     load: async () => (await import("./commands/sheets")).sheetsCommand,
   },
+  {
+    name: "outline",
+    about: "read outlines of sections from drawings and points",
+    load: async () => (await import("./commands/outline")).outlineCommand,
+  },
 ];

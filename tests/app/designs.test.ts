@@ -12,7 +12,7 @@ import { caseFileName, caseText } from "../../src/app/files/caseText";
 import { ofFamily } from "../../src/app/section/sectionFields";
 import { rangeValues, sweepTasks } from "../../src/app/section/sweepInputs";
 
-const families: Exclude<SectionFamily, "freeContour">[] = [
+const families: Exclude<SectionFamily, "freeContour" | "outline">[] = [
   "circle",
   "ellipse",
   "roundedRectangle",

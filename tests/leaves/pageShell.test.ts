@@ -1,5 +1,6 @@
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
+import { importOutline } from "../../shared/outlines/importOutline";
 import "../../src/app/components/case-panel/case-panel";
 import "../../src/app/components/cases-dialog/cases-dialog";
 import "../../src/app/components/glossary/glossary";
@@ -7,9 +8,11 @@ import "../../src/app/components/guide/guide";
 import "../../src/app/components/import-dialog/import-dialog";
 import "../../src/app/components/masthead/masthead";
 import "../../src/app/components/notice-area/notice-area";
+import "../../src/app/components/outline-preview/outline-preview";
 import { demoCases } from "../../src/app/files/demoCases";
 import { glossary } from "../../src/app/reference/glossary";
 import { noCase } from "../../src/app/section/caseRun";
+import { initialTask } from "../../src/app/view/taskState";
 import { drawn, heard, mount, one, words } from "./mount";
 
 const stored = { fileName: "pool.json", title: "Pool", text: "{}", at: 0 };
@@ -124,22 +127,63 @@ test("ww-glossary explains every symbol with its unit", async () => {
   for (const { symbol, name } of glossary) expect(words(list)).toContain(`${symbol} ${name}`);
 });
 
-test("ww-import-dialog reads a circle of 20 mm and sends it in metres; what is no outline is told and not sent", async () => {
+test("ww-import-dialog asks for what its fields say, shows the answer, and sends it as the section with panels that suit it", async () => {
   const dialog = await mount("ww-import-dialog");
-  const [changes, closed] = [heard(dialog, "section-change"), heard(dialog, "close-dialog")];
-  const circle = Array.from({ length: 48 }, (_, i) => (2 * Math.PI * i) / 48)
-    .map((angle) => `${10 * Math.cos(angle)},${10 * Math.sin(angle)}`)
-    .join("\n");
+  const [asked, changes, closed] = [
+    heard(dialog, "outline-ask"),
+    heard(dialog, "section-change"),
+    heard(dialog, "close-dialog"),
+  ];
+  const answer = async () => {
+    await vi.waitFor(() => expect(asked.length).toBeGreaterThan(0));
+    const inputs = asked[asked.length - 1];
+    const result = importOutline(inputs);
+    const { reading } = dialog;
+    const call = reading.call + 1;
+    dialog.reading = result.ok
+      ? { status: "complete", call, inputs, step: null, last: { inputs, result: result.value }, problems: [] }
+      : { ...reading, status: "error", call, inputs, step: null, problems: [result.problem] };
+    await drawn(dialog);
+    asked.length = 0;
+  };
   const text = page.getByRole("textbox", { name: "Outline as text" });
   await userEvent.fill(text, "one\ntwo");
+  await answer();
   await expect.element(page.getByRole("alert").first()).toBeVisible();
   await expect.element(page.getByRole("button", { name: "Use this contour" })).toBeDisabled();
-  await userEvent.fill(text, circle);
+  await userEvent.fill(text, "-40,10\n-40,-10\n-35,-15\n35,-15\n40,-10\n40,10\n35,15\n-35,15");
+  await answer();
   await expect.element(page.getByRole("img", { name: "Preview of the contour" })).toBeVisible();
+  const preview = words(one(dialog, "ww-outline-preview"));
+  expect(preview).toContain("80 mm along the stream (from the left), 30 mm across it");
+  // An arc of 0.3 mm between sides that turn by 45 degrees lies 0.3 (1 / cos 22.5 - 1) mm from their corner.
+  expect(preview).toContain("leaves the outline by 0.0247 mm at most");
+  expect(preview).toContain("8 corners get a radius of 0.3 mm, the smallest that the solver takes");
+  expect(preview).toContain("names no unit");
+  await userEvent.selectOptions(page.getByRole("combobox", { name: "Unit in the file" }), "cm");
+  await answer();
   await userEvent.click(page.getByRole("button", { name: "Use this contour" }));
-  const section = changes[0]?.section;
-  if (section?.family !== "freeContour") throw new Error("no contour was sent");
-  const xs = section.points.map(([x]) => x);
-  expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(0.02, 9);
+  expect(changes[0]?.section).toMatchObject({ family: "outline", sides: { length: 8 } });
+  expect(changes[0]?.panelCount).toBeGreaterThan(160);
   expect(closed).toHaveLength(1);
+});
+
+test("ww-outline-preview draws the contour that is solved over the outline and says what a smaller detail became", async () => {
+  const question = { fileName: "part.csv", format: null, unit: null, scale: 1, quarterTurns: 0, name: "part" } as const;
+  const chamfered = "x (mm),y (mm)\n0,0\n79.9,0\n80,0.1\n80,30\n0,30\n";
+  const read = importOutline({ ...question, text: chamfered, cornerRadius: null });
+  if (!read.ok) throw new Error(read.problem.message);
+  const preview = await mount("ww-outline-preview", { outline: read.value });
+  const said = words(preview);
+  expect(said).toContain("4 corners get a radius of 0.3 mm");
+  expect(said).toContain("1 detail smaller than this radius became a corner");
+  expect(said).not.toContain("names no unit");
+  expect(one(preview, "path.solved").getAttribute("d")).not.toBe(one(preview, "path.given").getAttribute("d"));
+});
+
+test("ww-import-dialog offers to cancel a reading that runs", async () => {
+  const dialog = await mount("ww-import-dialog", { reading: { ...initialTask, status: "pending", call: 1 } });
+  const cancelled = heard(dialog, "outline-cancel");
+  await userEvent.click(page.getByRole("button", { name: "Cancel" }));
+  expect(cancelled).toHaveLength(1);
 });

@@ -12,7 +12,7 @@ const floors = [
   ["statistics"],
   ["engine"],
   ["document"],
-  ["tables"],
+  ["tables", "outlines"],
   ["jobs"],
   ["case"],
 ];

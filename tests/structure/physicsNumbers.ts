@@ -27,10 +27,18 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/geometry/joinedContour.ts": { resolution: "all" },
   "engine/geometry/lineArcContour.ts": { resolution: "all" },
   "engine/geometry/noseArc.ts": { resolution: "all" },
+  "engine/geometry/outlineContour.ts": {
+    resolution: [16, 200, 5e-3, 1e-5, 1e-6],
+    limit: [1e-4, 0.3, 0.5],
+  },
+  "engine/geometry/outlineSides.ts": { limit: [2, 2000, 229, 1e-3], resolution: [48, 24, 1e-4] },
+  "engine/geometry/mirrorSymmetry.ts": { resolution: "all" },
   "engine/geometry/panelCountForSection.ts": { resolution: "all" },
   "engine/geometry/parametricContour.ts": { resolution: "all" },
   "engine/geometry/referenceWidth.ts": { resolution: "all" },
+  "engine/geometry/roundedCorner.ts": { resolution: "all" },
   "engine/geometry/roundedPolygon.ts": { limit: "all" },
+  "engine/geometry/sidePath.ts": { published: [3] },
   "engine/geometry/superellipse.ts": { limit: [2, 20], resolution: [9] },
 
   "engine/layer/abuGhannamShaw.ts": { published: "all" },

@@ -5,6 +5,7 @@ import { contourPoints, place } from "./contourPoints";
 import { millimetres, smallestRadiusRatio } from "./dimensionChecks";
 import { joinPieces } from "./joinedContour";
 import type { Point } from "./lineArcContour";
+import { isMirrorSymmetric } from "./mirrorSymmetry";
 import { parametricPiece } from "./parametricContour";
 import { periodicSpline } from "./periodicSpline";
 import { extent } from "./sectionNames";
@@ -13,7 +14,7 @@ import { selfCrossing } from "./selfCrossing";
 
 /** Samples between two neighbouring points when the finished curve is checked. */
 const samplesPerPoint = 6;
-/** Largest difference between a contour and its mirror image that is put down to rounding, as a part of the perimeter. */
+/** Difference between a contour and its mirror image that is put down to rounding, as a part of the perimeter. */
 const mirrorTolerance = 1e-9;
 
 /**
@@ -50,17 +51,9 @@ export function buildFreeContour(spec: FreeContourSpec): Result<Contour> {
   const name = `${spec.name ?? "free contour"} ${extent(length, height)}`;
   const contour = joinPieces(name, [parametricPiece(path, knots)], false);
   // The spline's own stretches are as many as its points and hang on which of them came first.
-  return success({ ...contour, bends: bendsFromNose(contour), mirrorSymmetric: isMirrorSymmetric(contour) });
-}
-
-/** Compares the contour with its mirror image in the x axis through the centroid at equally spaced arcs. */
-function isMirrorSymmetric({ perimeter, centroid, at }: Contour): boolean {
-  const count = 128;
-  for (let i = 0; i <= count / 2; i++) {
-    const lower = at((perimeter * i) / count);
-    const upper = at(perimeter - (perimeter * i) / count);
-    const difference = Math.hypot(lower.x - upper.x, lower.y + upper.y - 2 * centroid[1]);
-    if (!(difference <= mirrorTolerance * perimeter)) return false;
-  }
-  return true;
+  return success({
+    ...contour,
+    bends: bendsFromNose(contour),
+    mirrorSymmetric: isMirrorSymmetric(contour, mirrorTolerance),
+  });
 }

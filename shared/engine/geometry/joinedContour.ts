@@ -3,12 +3,21 @@ import type { Contour, ContourBend } from "./contour";
 import type { ContourPiece } from "./contourPiece";
 import { noseArc } from "./noseArc";
 
+/** Kink that is put down to rounding, rad. */
+const roundedKink = 1e-7;
+
 /**
  * A closed contour made of pieces that follow one another counter-clockwise, each ending where and as the next starts
  * (same point, same tangent). Arc 0 is moved to the nose.
  * Throws RangeError when the pieces do not join, since a family that builds such pieces is wrong.
+ * @param largestKink angle between the tangents of two pieces that still counts as none, rad
  */
-export function joinPieces(name: string, pieces: readonly ContourPiece[], mirrorSymmetric: boolean): Contour {
+export function joinPieces(
+  name: string,
+  pieces: readonly ContourPiece[],
+  mirrorSymmetric: boolean,
+  largestKink = roundedKink,
+): Contour {
   const starts = new Float64Array(pieces.length + 1);
   let area = 0;
   let momentX = 0;
@@ -20,7 +29,7 @@ export function joinPieces(name: string, pieces: readonly ContourPiece[], mirror
     momentY += piece.moments.y;
   });
   const perimeter = starts[pieces.length];
-  checkJoints(name, pieces, perimeter);
+  checkJoints(name, pieces, perimeter, largestKink);
   const centroid: [number, number] = [momentX / area, mirrorSymmetric ? 0 : momentY / area];
 
   const locate = (arcFromStart: number) => {
@@ -38,13 +47,13 @@ export function joinPieces(name: string, pieces: readonly ContourPiece[], mirror
   return { name, perimeter, area, centroid, mirrorSymmetric, bends, at: (arc) => locate(wrap(arc + nose)) };
 }
 
-function checkJoints(name: string, pieces: readonly ContourPiece[], perimeter: number): void {
+function checkJoints(name: string, pieces: readonly ContourPiece[], perimeter: number, largestKink: number): void {
   pieces.forEach((piece, i) => {
     const end = piece.at(piece.length);
     const start = pieces[(i + 1) % pieces.length].at(0);
     const gap = Math.hypot(end.x - start.x, end.y - start.y) / perimeter;
     const kink = Math.hypot(end.tangentX - start.tangentX, end.tangentY - start.tangentY);
-    if (!(gap < 1e-9 && kink < 1e-7)) {
+    if (!(gap < 1e-9 && kink < largestKink)) {
       throw new RangeError(`${name}: piece ${i} ends ${gap} perimeters and ${kink} rad from the next; both must be 0.`);
     }
   });

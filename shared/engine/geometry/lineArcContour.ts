@@ -33,22 +33,25 @@ export function linePiece(start: Point, end: Point): ContourPiece {
 }
 
 /**
- * A convex circular arc.
+ * A circular arc, convex when it turns counter-clockwise.
  * @param centre m
  * @param radius m, above 0
  * @param from   direction of the start as seen from the centre, rad
- * @param turn   angle covered counter-clockwise, rad, in (0, 2 pi]
+ * @param turn   angle covered, rad, in [-2 pi, 2 pi], positive counter-clockwise, not 0
  */
 export function arcPiece(centre: Point, radius: number, from: number, turn: number): ContourPiece {
-  if (!(radius > 0 && turn > 0)) throw new RangeError(`Arc radius ${radius} and turn ${turn} must both be above 0.`);
+  if (!(radius > 0 && Math.abs(turn) > 0)) {
+    throw new RangeError(`Arc radius ${radius} must be above 0 and its turn ${turn} not 0.`);
+  }
+  const side = Math.sign(turn);
   const path = (angle: number) => {
     const x = radius * Math.cos(angle);
     const y = radius * Math.sin(angle);
     return { x: centre[0] + x, y: centre[1] + y, dx: -y, dy: x, ddx: -x, ddy: -y };
   };
-  const count = Math.ceil(turn / longestBend - 1e-9);
+  const count = Math.ceil(Math.abs(turn) / longestBend - 1e-9);
   const breaks = Float64Array.from({ length: count + 1 }, (_, i) => from + (turn * i) / count);
-  const length = radius * turn;
+  const length = radius * Math.abs(turn);
   const bends: ContourBend[] = Array.from({ length: count }, (_, i) => ({
     arc: (length * (i + 0.5)) / count,
     length: length / count,
@@ -57,15 +60,15 @@ export function arcPiece(centre: Point, radius: number, from: number, turn: numb
   return {
     length,
     at: (arc) => {
-      const angle = from + arc / radius;
+      const angle = from + (side * arc) / radius;
       const cosine = Math.cos(angle);
       const sine = Math.sin(angle);
       return {
         x: centre[0] + radius * cosine,
         y: centre[1] + radius * sine,
-        tangentX: -sine,
-        tangentY: cosine,
-        curvature: 1 / radius,
+        tangentX: -side * sine,
+        tangentY: side * cosine,
+        curvature: side / radius,
       };
     },
     moments: areaMoments(path, breaks),

@@ -26,13 +26,14 @@ export interface ParametricPiece extends ContourPiece {
  * of the length).
  * @param path   walked counter-clockwise, with a speed above 0
  * @param breaks parameters, increasing, from the start to the end, between which the path is smooth
+ * @param whole  length that the tolerance of the arc length goes by, m; the piece's own when left out
  */
-export function parametricPiece(path: Path, breaks: ArrayLike<number>): ParametricPiece {
+export function parametricPiece(path: Path, breaks: ArrayLike<number>, whole?: number): ParametricPiece {
   const speedAt = (t: number) => {
     const { dx, dy } = path(t);
     return Math.hypot(dx, dy);
   };
-  const { parameters, lengths } = stretches(path, speedAt, breaks);
+  const { parameters, lengths } = stretches(path, speedAt, breaks, whole);
   const count = lengths.length;
   const starts = new Float64Array(count + 1);
   for (let i = 0; i < count; i++) starts[i + 1] = starts[i] + lengths[i];
@@ -72,9 +73,9 @@ function pointOn(path: Path, t: number): ContourPoint {
 }
 
 /** Cuts the path into stretches on which the quadrature is exact to rounding and the tangent turns little. */
-function stretches(path: Path, speedAt: (t: number) => number, breaks: ArrayLike<number>) {
-  let scale = 0;
-  for (let i = 0; i + 1 < breaks.length; i++) scale += gaussIntegral(speedAt, breaks[i], breaks[i + 1]);
+function stretches(path: Path, speedAt: (t: number) => number, breaks: ArrayLike<number>, whole = 0) {
+  let scale = whole;
+  for (let i = 0; i + 1 < breaks.length && whole === 0; i++) scale += gaussIntegral(speedAt, breaks[i], breaks[i + 1]);
   const parameters = [breaks[0]];
   const lengths: number[] = [];
   const add = (a: number, b: number, whole: number, depth: number): void => {

@@ -5,6 +5,7 @@ import type { Contour } from "./contour";
 import { buildDShape } from "./dShape";
 import { buildEllipse } from "./ellipse";
 import { buildFreeContour } from "./freeContour";
+import { buildOutline } from "./outlineContour";
 import { buildRoundedPolygon } from "./roundedPolygon";
 import { buildRoundedRectangle } from "./roundedRectangle";
 import { buildRoundedTriangle } from "./roundedTriangle";
@@ -24,6 +25,7 @@ export const sectionFamilies: { readonly [F in SectionFamily]: (spec: SpecOf<F>)
   roundedPolygon: buildRoundedPolygon,
   roundedTriangle: buildRoundedTriangle,
   freeContour: buildFreeContour,
+  outline: buildOutline,
 };
 
 /**

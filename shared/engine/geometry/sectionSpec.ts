@@ -12,7 +12,8 @@ export type SectionSpec =
   | DShapeSpec
   | RoundedPolygonSpec
   | RoundedTriangleSpec
-  | FreeContourSpec;
+  | FreeContourSpec
+  | OutlineSpec;
 
 /** The name of a family. */
 export type SectionFamily = SectionSpec["family"];
@@ -143,4 +144,29 @@ export interface FreeContourSpec {
   readonly points: readonly (readonly [number, number])[];
   /** For tables and plots; "free contour" when absent. */
   readonly name?: string;
+}
+
+/** A closed outline of lines, circular arcs and cubic curves, whose corners are rounded. */
+export interface OutlineSpec {
+  /** Tells the families apart. */
+  readonly family: "outline";
+  /** Sides in order, in either direction round the section; each ends where the next one starts. 2 to 2000 of them. */
+  readonly sides: readonly OutlineSide[];
+  /**
+   * Radius that the corners get, m; at least 1 % of the smaller of length and height, which is what they get when it is
+   * left out. Corners so slight that a larger radius stays within 0.01 % of that dimension get the larger one.
+   */
+  readonly cornerRadius?: number;
+  /** For tables and plots; "outline" when absent. */
+  readonly name?: string;
+}
+
+/** One side of an outline, from its own start to the start of the next: straight unless it says otherwise. */
+export interface OutlineSide {
+  /** Start [x, y], m. */
+  readonly from: readonly [number, number];
+  /** Tangent of a quarter of the angle that a circular arc turns, positive to the left; the convention of DXF polylines. */
+  readonly bulge?: number;
+  /** The two inner control points [x, y] of a cubic Bézier curve, m. */
+  readonly controls?: readonly [readonly [number, number], readonly [number, number]];
 }

@@ -30,14 +30,27 @@ export function contourOutline(contour: Contour, deviation: number): Outline {
   const stepAt = (arc: number) =>
     Math.max(shortest, Math.min(longest, Math.sqrt((8 * deviation) / Math.abs(contour.at(arc).curvature))));
   const vertices: OutlineVertex[] = [];
+  const bendStarts = curvedStarts(contour);
+  let ahead = 0;
   for (let arc = 0; arc < contour.perimeter; ) {
     const { x, y } = contour.at(arc);
     vertices.push({ x, y, bulge: 0 });
-    // The step suits the tighter of the curvatures at its two ends, so that it does not run into a corner unawares.
+    // The step suits the tighter of the curvatures at its two ends, and none runs over the start of a bend unawares.
     const step = stepAt(arc);
-    arc += Math.min(step, stepAt(arc + step));
+    const next = arc + Math.min(step, stepAt(arc + step));
+    while (ahead < bendStarts.length && bendStarts[ahead] < arc + shortest) ahead++;
+    arc = Math.min(next, bendStarts[ahead] ?? next);
   }
   return { name: contour.name, vertices };
+}
+
+/** Arcs at which a straight stretch of a contour ends, m, rising. */
+function curvedStarts({ bends, perimeter }: Contour): number[] {
+  return bends.flatMap(({ arc, length }, i) => {
+    const before = i === 0 ? Number.NEGATIVE_INFINITY : bends[i - 1].arc + bends[i - 1].length / 2;
+    const start = arc - length / 2;
+    return start - before > perimeter / mostVertices ? [start] : [];
+  });
 }
 
 /** The whole profile section of a puck with all that is turned, recess and rings: exact arcs, x across, y along the axis. */

@@ -1,3 +1,5 @@
+import { smallestRadiusRatio } from "../../../shared/engine/geometry/dimensionChecks";
+import { outlineSides } from "../../../shared/engine/geometry/outlineSides";
 import type { SectionFamily, SectionSpec } from "../../../shared/engine/geometry/sectionSpec";
 import type { QuantityKind } from "../units/units";
 
@@ -96,11 +98,13 @@ export const familyTexts: Readonly<Record<SectionFamily, FamilyText>> = {
       },
     ],
   },
+  outline: { label: "Imported outline", fields: [length("cornerRadius", "Corner radius")], choices: [] },
   freeContour: { label: "Imported contour", fields: [], choices: [] },
 };
 
 /** A numeric dimension of a section by its key. */
 export function dimension(section: SectionSpec, key: string): number {
+  if (section.family === "outline" && key === "cornerRadius") return section.cornerRadius ?? leastCornerRadius(section);
   const value: unknown = Object.getOwnPropertyDescriptor(section, key)?.value;
   return typeof value === "number" ? value : Number.NaN;
 }
@@ -110,8 +114,20 @@ export function withDimension(section: SectionSpec, key: string, value: number |
   return { ...section, [key]: value } as SectionSpec;
 }
 
+/** Families that only a file gives. */
+type ImportedFamily = "freeContour" | "outline";
+
+export function isImported(family: SectionFamily): family is ImportedFamily {
+  return family === "freeContour" || family === "outline";
+}
+
+/** The radius that the corners of an outline get when none is given, m. */
+function leastCornerRadius(section: SectionSpec): number {
+  return smallestRadiusRatio * Math.min(...sizeOf(section));
+}
+
 /** A section of another family with the size of this one. */
-export function ofFamily(family: Exclude<SectionFamily, "freeContour">, like: SectionSpec): SectionSpec {
+export function ofFamily(family: Exclude<SectionFamily, ImportedFamily>, like: SectionSpec): SectionSpec {
   const [long, high] = sizeOf(like);
   const small = Math.min(long, high);
   switch (family) {
@@ -157,12 +173,21 @@ export function sizeOf(section: SectionSpec): readonly [number, number] {
       return [section.diameter, section.diameter];
     case "roundedPolygon":
       return [section.inscribedDiameter, section.inscribedDiameter];
-    case "freeContour": {
-      const xs = section.points.map(([x]) => x);
-      const ys = section.points.map(([, y]) => y);
-      return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+    case "freeContour":
+      return extentOf(section.points);
+    case "outline": {
+      const outline = outlineSides(section.sides);
+      return outline.ok
+        ? [outline.value.length, outline.value.height]
+        : extentOf(section.sides.map(({ from }) => from));
     }
     default:
       return [section.length, section.height];
   }
+}
+
+function extentOf(points: readonly (readonly [number, number])[]): readonly [number, number] {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
 }

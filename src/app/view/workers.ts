@@ -1,5 +1,6 @@
 import type { CaseApi } from "../../../workers/caseApi";
 import type { EvidenceApi } from "../../../workers/evidenceApi";
+import type { OutlineApi } from "../../../workers/outlineApi";
 import type { PuckApi } from "../../../workers/puckApi";
 import type { SolverApi } from "../../../workers/solverApi";
 import { tell } from "../store/notices";
@@ -39,11 +40,19 @@ export function caseWorker(name: string | null): WatchedWorker<CaseApi> {
   );
 }
 
+/** Reads outlines from files. */
+export function outlineWorker(name: string | null): WatchedWorker<OutlineApi> {
+  return watched(
+    () => new Worker(new URL("../../../workers/outline.worker.ts", import.meta.url), { type: "module" }),
+    name,
+  );
+}
+
 const again = " and was started again. Nothing was lost.";
 const notAgain =
   " and could not be started again: nothing new can be computed. What is on the page stays; save it, then reload.";
 
-function watched<Api extends SolverApi | PuckApi | EvidenceApi | CaseApi>(
+function watched<Api extends SolverApi | PuckApi | EvidenceApi | CaseApi | OutlineApi>(
   spawn: () => Worker,
   name: string | null,
 ): WatchedWorker<Api> {

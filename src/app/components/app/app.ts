@@ -5,6 +5,8 @@ import "../../cases/caseEvents";
 import { CasesDesk } from "../../cases/casesDesk";
 import { openCase } from "../../cases/openCase";
 import { loadDemoCase } from "../../files/demoCases";
+import "../../imports/importEvents";
+import { OutlineDesk } from "../../imports/outlineDesk";
 import { cautions } from "../../reference/cautions";
 import { ofFamily } from "../../section/sectionFields";
 import { pinPresent, workbench } from "../../section/workbench";
@@ -17,6 +19,7 @@ import { adoptDocumentStyles } from "../../style/documentStyles";
 import { Hearing } from "../../view/hearing";
 import { LightElement } from "../../view/lightElement";
 import type { ViewElement } from "../../view/viewElement";
+import { outlineWorker } from "../../view/workers";
 import { ShownPart } from "../../views/shownPart";
 import { loadPart } from "../../views/viewRegistry";
 import "../cases-dialog/cases-dialog";
@@ -40,6 +43,8 @@ export class App extends LightElement {
   private readonly notices = new StoreController(this, notices, (value) => value);
   private readonly shown = new ShownPart(this);
   private readonly cases = new CasesDesk(this);
+  private readonly outlines = new OutlineDesk(() => outlineWorker(null));
+  private readonly reading = new StoreController(this, this.outlines.task, (value) => value);
   /** Views whose program was loaded; they stay. */
   @state() private loaded: ReadonlySet<ViewName> = new Set(["section"]);
 
@@ -65,6 +70,8 @@ export class App extends LightElement {
       "guide-step": (step) => void this.guide(step),
       "section-change": (change) => workbench.change(change),
       "section-pin": pinPresent,
+      "outline-ask": (question) => void this.outlines.task.run(question),
+      "outline-cancel": () => this.outlines.cancel(),
     });
   }
 
@@ -112,7 +119,7 @@ export class App extends LightElement {
         <ww-cases-dialog .caseTitle=${look?.title ?? ""} .shown=${view} .offered=${cases.offered} .chosen=${cases.chosen} .saved=${cases.saved} .recent=${cases.recent} .unread=${cases.unread} .link=${cases.link} .said=${cases.said} .problems=${cases.problems}></ww-cases-dialog>
       </ww-dialog>
       <ww-dialog heading="Import a contour" ?open=${dialog === "import"} @close=${closeDialog}>
-        <ww-import-dialog></ww-import-dialog>
+        <ww-import-dialog .reading=${this.reading.value}></ww-import-dialog>
       </ww-dialog>
       <ww-dialog heading="First steps" ?open=${dialog === "guide"} @close=${closeDialog}>
         <ww-guide></ww-guide>

@@ -21,19 +21,6 @@ export const importDialogStyles = css`
     font-family: ui-monospace, monospace;
     font-size: 0.82rem;
   }
-  .preview {
-    background: var(--water);
-    border: 1px solid var(--rule);
-    display: block;
-    width: 100%;
-    height: 14rem;
-  }
-  .preview path {
-    fill: var(--body-fill);
-    stroke: var(--accent);
-    stroke-width: 2;
-    vector-effect: non-scaling-stroke;
-  }
   p {
     margin: 0;
   }

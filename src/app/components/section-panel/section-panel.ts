@@ -7,6 +7,7 @@ import type { RuleWindow } from "../../section/ruleWindow";
 import {
   dimension,
   familyTexts,
+  isImported,
   ofFamily,
   type SectionField,
   sizeOf,
@@ -34,7 +35,7 @@ export class SectionPanel extends LitElement {
 
   private chooseFamily(event: Event): void {
     const family = (event.target as HTMLSelectElement).value as SectionFamily;
-    if (family !== "freeContour")
+    if (!isImported(family))
       emit(this, "section-change", { section: ofFamily(family, this.design.section), sectionName: null });
   }
 
@@ -62,7 +63,7 @@ export class SectionPanel extends LitElement {
           <label for="family">Family</label>
           <select id="family" @change=${this.chooseFamily}>
             ${Object.entries(familyTexts)
-              .filter(([family]) => family !== "freeContour" || section.family === "freeContour")
+              .filter(([family]) => !isImported(family as SectionFamily) || section.family === family)
               .map(
                 ([family, { label }]) =>
                   html`<option value=${family} ?selected=${family === section.family}>${label}</option>`,
@@ -90,6 +91,11 @@ export class SectionPanel extends LitElement {
         ${
           section.family === "freeContour"
             ? html`<p class="hint">${section.name ?? "Imported contour"}, ${section.points.length} points.</p>`
+            : nothing
+        }
+        ${
+          section.family === "outline"
+            ? html`<p class="hint">${section.name ?? "Imported outline"}, ${section.sides.length} sides.</p>`
             : nothing
         }
         <ww-quantity-field .units=${this.units}

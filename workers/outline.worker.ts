@@ -1,0 +1,4 @@
+import { expose } from "comlink";
+import { createOutlineReader } from "./outlineApi";
+
+expose(createOutlineReader());
