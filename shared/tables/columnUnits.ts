@@ -41,6 +41,8 @@ export const columnUnits = {
     mmHg: pressure("torr"),
     inHg: pressure("inHg"),
     mmH2O: factor(kilogramForce),
+    cmH2O: factor(10 * kilogramForce),
+    inH2O: factor(25.4 * kilogramForce),
   },
   temperature: {
     "°C": same,

@@ -145,6 +145,7 @@ export function inventRunTable(
       staticPressurePascals: facility.fluidSpec.kind === "dryAir" ? test.staticPressure : "",
       relativeHumidityPercent: test.humidity ?? "",
       forceNewtons: rounded(force, resolution),
+      incidenceDegrees: "",
       remark: run.remark === "" ? "invented" : `invented; ${run.remark}`,
     };
     return runColumnKeys.map((key) => cells[key]);

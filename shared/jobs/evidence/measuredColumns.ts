@@ -1,5 +1,7 @@
 import type { Bounds } from "../../document/quantity";
+import { columnHead } from "../../tables/columnHead";
 import type { ColumnMapping, WantedColumns } from "../../tables/columnMapping";
+import { unitsOf } from "../../tables/columnUnits";
 
 /** The columns of a table of measured points, by their own names. */
 export const measuredColumnKeys = [
@@ -14,6 +16,7 @@ export const measuredColumnKeys = [
   "strouhalNumber",
   "basePressureCoefficient",
   "separationAngleDegrees",
+  "incidenceDegrees",
 ] as const;
 
 export type MeasuredColumnKey = (typeof measuredColumnKeys)[number];
@@ -31,6 +34,7 @@ export const measuredColumnWords: Readonly<Record<MeasuredColumnKey, string>> = 
   strouhalNumber: "Strouhal number",
   basePressureCoefficient: "Base pressure coefficient",
   separationAngleDegrees: "Separation angle from the front",
+  incidenceDegrees: "Incidence, nose up",
 };
 
 /** What each column measures; null for words. */
@@ -46,6 +50,7 @@ export const measuredColumnQuantities: WantedColumns<MeasuredColumnKey> = {
   strouhalNumber: "plain",
   basePressureCoefficient: "plain",
   separationAngleDegrees: "angle",
+  incidenceDegrees: "angle",
 };
 
 const uncertainty: Bounds = { from: 0, to: 10, unit: "" };
@@ -63,6 +68,7 @@ export const measuredBounds = {
   strouhalNumber: { above: 0, to: 2, unit: "" },
   basePressureCoefficient: { from: -10, to: 1, unit: "" },
   separationAngleDegrees: { from: 0, to: 180, unit: "degrees" },
+  incidenceDegrees: { from: -180, to: 180, unit: "degrees" },
 } as const satisfies Record<Exclude<MeasuredColumnKey, "direction">, Bounds>;
 
 /** Names that people give such columns: small letters and digits only, without a unit. */
@@ -78,21 +84,30 @@ const commonNames: Readonly<Record<MeasuredColumnKey, readonly string[]>> = {
   strouhalNumber: ["st", "s", "sr", "strouhal"],
   basePressureCoefficient: ["cpb", "cpbase", "basepressure"],
   separationAngleDegrees: ["separation", "separationangle", "thetas"],
+  incidenceDegrees: ["incidence", "alpha", "aoa", "angleofattack", "angleofincidence"],
 };
 
-/** Units that a heading may carry in brackets. */
-const headedUnits = ["m/s", "km/h", "ft/s", "mph", "kn", "°", "rad"];
-
-/** A first mapping by the headings, for the user to confirm; a unit in brackets behind a heading is read: "U (km/h)". */
+/** A first mapping by the headings, for the user to confirm; a unit in a heading is read: "U (km/h)", "theta_deg". */
 export function guessMeasuredMapping(columns: readonly string[]): ColumnMapping<MeasuredColumnKey> {
   const mapping: Partial<Record<MeasuredColumnKey, { column: string; unit?: string }>> = {};
   for (const column of columns) {
-    const [, name = "", bracket] = column.match(/^(.*?)\s*(?:[([]([^)\]]*)[)\]])?\s*$/) ?? [];
-    const plain = name.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
-    const key = measuredColumnKeys.find((one) => one.toLowerCase() === plain || commonNames[one].includes(plain));
+    const { name, unit } = columnHead(column);
+    const own = plainName(column);
+    const plain = plainName(name);
+    const isCalled = (one: MeasuredColumnKey) =>
+      one.toLowerCase() === own ||
+      commonNames[one].includes(own) ||
+      one.toLowerCase() === plain ||
+      commonNames[one].includes(plain);
+    const key = measuredColumnKeys.find(isCalled);
     if (key === undefined || mapping[key] !== undefined) continue;
-    const unit = headedUnits.find((one) => one === bracket?.trim());
-    mapping[key] = unit === undefined ? { column } : { column, unit };
+    const quantity = measuredColumnQuantities[key];
+    const has = unit !== null && quantity !== null && unitsOf(quantity).includes(unit);
+    mapping[key] = has ? { column, unit } : { column };
   }
   return mapping;
+}
+
+function plainName(head: string): string {
+  return head.toLowerCase().replace(/[^\p{L}\p{N}]/gu, "");
 }

@@ -4,6 +4,7 @@ import { fractionOf } from "../../numerics/degreesAndPercent";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, type MappedTable, mapColumns } from "../../tables/columnMapping";
 import { type DataTable, rowNumber, type TableProblem } from "../../tables/dataTable";
+import { gatheredProblems, PassedOver } from "../../tables/passedOver";
 import { type MeasuredColumnKey, measuredBounds, measuredColumnQuantities } from "./measuredColumns";
 import type { MeasuredPoint, SpeedDirection } from "./measurement";
 import { coverage } from "./normalisedError";
@@ -27,7 +28,12 @@ export interface MeasuredTableChoices {
   readonly reynoldsPerSpeed: number | null;
   /** What the table's Reynolds numbers and drag coefficients are multiplied by: see reference.ts. */
   readonly scale: { readonly reynolds: number; readonly drag: number };
+  /** Of the set, degrees: rows of another incidence are passed over, never pooled. */
+  readonly incidenceDegrees?: number;
 }
+
+/** Incidences that differ by less are the same, degrees. */
+const sameIncidence = 0.05;
 
 /**
  * The points of a table. A row in which the Reynolds number (or speed) or the drag coefficient is missing is passed over
@@ -38,22 +44,33 @@ export function readMeasuredTable(table: DataTable, choices: MeasuredTableChoice
   reportUnusable(columns, table, choices);
   if (columns.problems.length > 0) return { ok: false, problems: columns.problems };
   const points: MeasuredPoint[] = [];
-  const skipped: string[] = [];
+  const passed = new PassedOver();
   table.rows.forEach((cells, row) => {
     if (cells.every((cell) => cell === null || cell === "")) return;
     const before = columns.problems.length;
-    const point = readPoint(columns, row, choices);
-    if (columns.problems.length > before) return;
+    const passedBefore = passed.notes.length + passed.count;
+    const number = rowNumber(table, row);
+    const own = choices.incidenceDegrees ?? 0;
+    const incidence = columns.number(row, "incidenceDegrees") ?? own;
+    if (Math.abs(incidence - own) > sameIncidence) {
+      passed.add(number, `another incidence than the set's ${own} degrees; make a set for each incidence`);
+      return;
+    }
+    const point = readPoint(columns, row, choices, (reason) => passed.add(number, reason));
+    if (columns.problems.length > before || passed.notes.length + passed.count > passedBefore) return;
     const { reynolds, dragCoefficient } = point;
     if (reynolds === null || dragCoefficient === null) {
-      const what = dragCoefficient === null ? "drag coefficient" : "Reynolds number";
-      skipped.push(`Row ${rowNumber(table, row)} has no ${what} and is passed over.`);
+      passed.add(number, `no ${dragCoefficient === null ? "drag coefficient" : "Reynolds number"}`);
     } else points.push({ ...point, reynolds, dragCoefficient });
   });
+  const skipped = passed.notes;
   if (columns.problems.length === 0 && points.length === 0) {
-    columns.report(null, null, "no row has both a Reynolds number (or speed) and a drag coefficient");
+    const message = "no row has both a Reynolds number (or speed) and a drag coefficient that can be used";
+    columns.report(null, null, skipped.length === 0 ? message : `${message}. ${skipped.join(" ")}`);
   }
-  return columns.problems.length > 0 ? { ok: false, problems: columns.problems } : { ok: true, points, skipped };
+  return columns.problems.length > 0
+    ? { ok: false, problems: gatheredProblems(columns.problems, table) }
+    : { ok: true, points, skipped };
 }
 
 type Columns = MappedTable<MeasuredColumnKey>;
@@ -68,15 +85,16 @@ function reportUnusable(columns: Columns, table: DataTable, { reynoldsPerSpeed }
   if (!columns.has("dragCoefficient")) columns.report(null, null, `no column holds the drag coefficient; ${known}`);
 }
 
-function readPoint(columns: Columns, row: number, { reynoldsPerSpeed, scale }: MeasuredTableChoices) {
+function readPoint(
+  columns: Columns,
+  row: number,
+  { reynoldsPerSpeed, scale }: MeasuredTableChoices,
+  pass: (reason: string) => void,
+) {
   const number = (key: keyof typeof measuredBounds): number | null => {
     const value = columns.number(row, key);
     if (value === null || inside(value, measuredBounds[key])) return value;
-    columns.report(
-      row,
-      key,
-      `${Number(value.toPrecision(6))} is out of range; it must be ${rangeText(measuredBounds[key])}`,
-    );
+    pass(`${key} out of range; it must be ${rangeText(measuredBounds[key])}`);
     return null;
   };
   const speed = number("speedMetresPerSecond");
@@ -89,12 +107,7 @@ function readPoint(columns: Columns, row: number, { reynoldsPerSpeed, scale }: M
         ? null
         : speed * reynoldsPerSpeed;
   if (reynolds !== null && !inside(reynolds, measuredBounds.reynoldsNumber)) {
-    const key = stated === null ? "speedMetresPerSecond" : "reynoldsNumber";
-    columns.report(
-      row,
-      key,
-      `on the width it is Reynolds number ${reynolds.toPrecision(3)}; it must be ${rangeText(measuredBounds.reynoldsNumber)}`,
-    );
+    pass(`the Reynolds number on the width out of range; it must be ${rangeText(measuredBounds.reynoldsNumber)}`);
   }
   const drag = number("dragCoefficient");
   const uncertainty = readUncertainty(number, drag);

@@ -16,7 +16,7 @@ export type PointsReading =
  * @param field place of the set in the case file, for messages
  */
 export function readStatedPoints(
-  { points, table }: MeasurementSetDocument,
+  { points, table, incidenceDegrees }: MeasurementSetDocument,
   field: string,
   choices: Pick<MeasuredTableChoices, "reynoldsPerSpeed" | "scale">,
 ): PointsReading {
@@ -29,6 +29,7 @@ export function readStatedPoints(
       ...choices,
       mapping: table.columns ?? {},
       decimalMark: table.decimalMark ?? null,
+      ...(incidenceDegrees === undefined ? {} : { incidenceDegrees }),
     });
     return reading.ok
       ? reading

@@ -35,6 +35,8 @@ export interface TapSurvey {
   readonly taps: readonly TapResult[];
   /** Drag of the pressures, per span, on the width across the stream. */
   readonly pressureDrag: FirstOrderUncertainty;
+  /** False where the taps leave a gap so wide that the drag has no uncertainty worth printing. */
+  readonly isCovered: boolean;
   /** Of the predicted pressures read at the same taps, and along the whole contour: their difference is what the taps miss. */
   readonly predictedDragAtTaps: number | null;
   readonly predictedDrag: number | null;
@@ -50,6 +52,8 @@ const stations = 1440;
 const fewestTaps = 4;
 /** Gap / perimeter above which a distribution is thinly covered. A choice, no source. */
 const wideGap = 0.1;
+/** Gap / perimeter above which nothing is said of the drag's uncertainty: taps on half a ring leave one of a half. A choice, no source. */
+const tooWideGap = 0.3;
 
 /**
  * Pressure taps of a section: each against the prediction, and all together as a drag. Between taps the coefficient is
@@ -66,13 +70,19 @@ export function surveyTaps(
   dynamicPressureShare: number,
   predicted: PredictedPressure | null,
   coverage = 0.95,
+  isMirrored = false,
 ): Result<TapSurvey> {
+  if (isMirrored && !contour.mirrorSymmetric) {
+    return problem(
+      "taps",
+      "the section is not its own mirror image, so that its taps cannot be mirrored; leave isMirrored out",
+    );
+  }
   if (readings.length < fewestTaps) {
     return problem("taps", `there are ${readings.length} taps; a survey needs ${fewestTaps} or more`);
   }
-  const placed = readings
-    .map((reading) => ({ reading, arc: contourPosition(contour, reading.place) }))
-    .sort((a, b) => a.arc - b.arc);
+  const own = readings.map((reading) => ({ reading, arc: contourPosition(contour, reading.place) }));
+  const placed = (isMirrored ? withMirrorImages(own, contour.perimeter) : own).sort((a, b) => a.arc - b.arc);
   const twin = placed.findIndex(({ arc }, i) => i > 0 && arc - placed[i - 1].arc < 1e-9 * contour.perimeter);
   if (twin > 0) {
     const [a, b] = [placed[twin - 1].reading, placed[twin].reading];
@@ -80,16 +90,22 @@ export function surveyTaps(
   }
   const arcs = placed.map(({ arc }) => arc);
   const weights = dragWeights(contour, width, arcs);
+  const names = placed.map(({ reading }) => reading);
+  // A tap and its mirror image are one reading: their errors are one.
   const inputs = [
-    ...placed.map(({ reading }, i) => ({
+    ...readings.map((reading, i) => ({
       ...exactInput(`tap${i}`, reading.name, reading.pressureCoefficient),
       standardUncertainty,
     })),
     { ...exactInput("dynamicPressure", "dynamic pressure", 1), standardUncertainty: dynamicPressureShare },
   ];
+  const inputWeights = readings.map((reading) =>
+    weights.reduce((sum, weight, i) => (names[i] === reading ? sum + weight : sum), 0),
+  );
   const n = arcs.length;
+  const readCount = readings.length;
   const drag = propagateFirstOrder(
-    (x) => weights.reduce((sum, w, i) => sum + w * x[i], 0) / x[n],
+    (x) => inputWeights.reduce((sum, w, i) => sum + w * x[i], 0) / x[readCount],
     inputs,
     [],
     coverage,
@@ -117,19 +133,34 @@ export function surveyTaps(
   const isKnown = residuals.length > 0;
   return success({
     taps,
-    pressureDrag: gatheredTaps(drag.value, n),
+    pressureDrag: gatheredTaps(drag.value, readCount),
+    isCovered: widestGap <= tooWideGap,
     predictedDragAtTaps: predicted === null ? null : weights.reduce((sum, w, i) => sum + w * predicted(arcs[i]), 0),
     predictedDrag: predicted === null ? null : contourDrag(contour, width, predicted),
     meanResidual: isKnown ? mean(residuals) : null,
     rootMeanSquareResidual: isKnown ? Math.sqrt(squaresAbout(residuals, 0) / residuals.length) : null,
     widestGap,
-    notes:
-      widestGap > wideGap
-        ? [
-            `The widest gap between taps is ${(100 * widestGap).toFixed(0)} % of the contour: the drag between them is a guess.`,
-          ]
-        : [],
+    notes: gapNotes(widestGap, contour.mirrorSymmetric && !isMirrored),
   });
+}
+
+function gapNotes(widestGap: number, canMirror: boolean): string[] {
+  if (!(widestGap > wideGap)) return [];
+  const gap = `The widest gap between taps is ${(100 * widestGap).toFixed(0)} % of the contour: the drag between them is a guess`;
+  if (!(widestGap > tooWideGap)) return [`${gap}.`];
+  const ask = canMirror
+    ? " If the taps stand on one half and the other half has the same pressures, say so (isMirrored)."
+    : "";
+  return [`${gap}, and no uncertainty is given across it.${ask}`];
+}
+
+/** Taps and their mirror images in the x axis; those on the axis stand once. */
+function withMirrorImages<Tap extends { readonly arc: number }>(taps: readonly Tap[], perimeter: number): Tap[] {
+  const near = 1e-6 * perimeter;
+  const images = taps
+    .filter(({ arc }) => arc > near && arc < perimeter - near && Math.abs(arc - perimeter / 2) > near)
+    .map((tap) => ({ ...tap, arc: perimeter - tap.arc }));
+  return [...taps, ...images.filter(({ arc }) => taps.every((tap) => Math.abs(tap.arc - arc) > near))];
 }
 
 /** How much each tap's coefficient adds to the drag coefficient: minus the integral of its hat function times n_x ds / D. */

@@ -170,7 +170,7 @@ function tapReadings(
   if (pressureTaps === undefined) return null;
   const rows = rowsOf(pressureTaps.data, unreadTables);
   if (rows === null) return null;
-  const { taps, problems } = readTapTable(
+  const { taps, problems, notes } = readTapTable(
     rows,
     pressureTaps.columns ?? {},
     pressureTaps.decimalMark ?? null,
@@ -179,6 +179,8 @@ function tapReadings(
   faults.addTable(problems, "tunnel.pressureTaps");
   return {
     taps,
+    notes,
+    isMirrored: pressureTaps.isMirrored ?? false,
     reynolds: pressureTaps.reynoldsNumber,
     direction: pressureTaps.direction ?? "rising",
     tapUncertainty: standard(pressureTaps.coefficientUncertainty, 1),

@@ -12,6 +12,7 @@ export const runColumnKeys = [
   "staticPressurePascals",
   "relativeHumidityPercent",
   "forceNewtons",
+  "incidenceDegrees",
   "remark",
 ] as const;
 export type RunColumnKey = (typeof runColumnKeys)[number];
@@ -29,5 +30,6 @@ export const runColumnWords: Readonly<Record<RunColumnKey, string>> = {
   staticPressurePascals: "Static pressure (absolute)",
   relativeHumidityPercent: "Relative humidity",
   forceNewtons: "Force along the stream",
+  incidenceDegrees: "Incidence, nose up",
   remark: "Remark",
 };

@@ -1,7 +1,8 @@
 import { quotedText, shownNames } from "../../document/shownText";
 import type { DecimalMark } from "../../tables/cellNumber";
-import { type ColumnMapping, mapColumns, type WantedColumns } from "../../tables/columnMapping";
+import { type ColumnMapping, type MappedTable, mapColumns, type WantedColumns } from "../../tables/columnMapping";
 import { type DataTable, rowNumber, type TableProblem } from "../../tables/dataTable";
+import { gatheredProblems, PassedOver } from "../../tables/passedOver";
 import type { RunKind } from "./plannedTest";
 import type { SpeedDirection } from "./predictedDrag";
 import type { RunColumnKey } from "./runColumns";
@@ -20,6 +21,7 @@ export const runColumnQuantities: WantedColumns<RunColumnKey> = {
   staticPressurePascals: "pressure",
   relativeHumidityPercent: "humidity",
   forceNewtons: "force",
+  incidenceDegrees: "angle",
   remark: null,
 };
 
@@ -81,9 +83,13 @@ const limits = {
   staticPressurePascals: [1e3, 1e7, "Pa"],
   relativeHumidityPercent: [0, 100, "%"],
   forceNewtons: [-1e5, 1e5, "N"],
+  incidenceDegrees: [-180, 180, "degrees"],
   timeMinutes: [0, 1e6, "min"],
 } as const satisfies Partial<Record<RunColumnKey, readonly [number, number, string]>>;
 type LimitedKey = keyof typeof limits;
+
+/** Incidences that differ by less are one, degrees. */
+const sameIncidence = 0.05;
 
 /**
  * Reads a run table: every cell that is wrong is named by row and column, rows without a force or without speed and
@@ -110,20 +116,20 @@ export function readRunTable(
   if (!mapped.has("direction"))
     notes.push("No column gives the direction of speed: it is told from the order of the rows.");
   const missing: string[] = [];
+  const passed = new PassedOver();
+  const incidence = testedIncidence(mapped, table, leftOut);
   const readings: RunReading[] = [];
   let before: { readonly speed: number; readonly direction: SpeedDirection } | null = null;
   for (let row = 0; row < table.rows.length; row++) {
     if (leftOut.includes(rowNumber(table, row))) continue;
     if (table.rows[row].every((cell) => cell === null || String(cell).trim() === "")) continue;
+    let isPassed = false;
     const limited = (key: LimitedKey) => {
       const value = mapped.number(row, key);
       const [low, high, unit] = limits[key];
       if (value === null || (value >= low && value <= high)) return value;
-      mapped.report(
-        row,
-        key,
-        `${Number(value.toPrecision(6))} ${unit} is not possible; it must be from ${low} to ${high} ${unit}`,
-      );
+      passed.add(rowNumber(table, row), `${key} not possible; it must be from ${low} to ${high} ${unit}`);
+      isPassed = true;
       return null;
     };
     const kind = word(mapped.text(row, "kind"), kindWords, "model");
@@ -146,6 +152,13 @@ export function readRunTable(
       humidity: limited("relativeHumidityPercent"),
     };
     const force = limited("forceNewtons");
+    const own = limited("incidenceDegrees");
+    if (isPassed) continue;
+    if (own !== null && kind === "model" && Math.abs(own - incidence) > sameIncidence) {
+      const here = `the runs at ${Number(incidence.toPrecision(4))} degrees are reduced; a test is of one incidence`;
+      passed.add(rowNumber(table, row), `another incidence: ${here}, so put the others into a case of their own`);
+      continue;
+    }
     const isAtRest = kind === "zero";
     const lacks = [
       ...(force === null ? ["force"] : []),
@@ -161,13 +174,22 @@ export function readRunTable(
     if (kind === "model") before = { speed, direction };
     readings.push({ row: rowNumber(table, row), kind, direction, ...values, force });
   }
+  notes.push(...passed.notes);
+  if (readings.length === 0 && passed.count > 0) mapped.report(null, null, passed.notes.join(" "));
   if (missing.length > 0) {
     const shown = missing.slice(0, 12).join("; ");
     const more = missing.length > 12 ? ` and ${missing.length - 12} more rows` : "";
     notes.push(`Left out for missing values: ${shown}${more}.`);
   }
   if (leftOut.length > 0) notes.push(`Left out on purpose: ${leftOut.map((row) => `row ${row}`).join(", ")}.`);
-  return { readings, problems: mapped.problems, notes, decimalMark: mapped.decimalMark };
+  return { readings, problems: gatheredProblems(mapped.problems, table), notes, decimalMark: mapped.decimalMark };
+}
+
+/** The incidence that a table's test is of, degrees: 0 where rows have it or none says another, else the first one that is given. */
+function testedIncidence(mapped: MappedTable<RunColumnKey>, { rows }: DataTable, leftOut: readonly number[]): number {
+  if (!mapped.has("incidenceDegrees")) return 0;
+  const given = rows.flatMap((_, row) => (leftOut.includes(row) ? [] : (mapped.number(row, "incidenceDegrees") ?? [])));
+  return given.length === 0 || given.some((value) => Math.abs(value) <= sameIncidence) ? 0 : given[0];
 }
 
 function missingColumn(keys: string, { columns }: DataTable): string {

@@ -7,6 +7,7 @@ export const tapColumnKeys = [
   "xMetres",
   "yMetres",
   "pressurePascals",
+  "referencePressurePascals",
   "pressureCoefficient",
 ] as const;
 export type TapColumnKey = (typeof tapColumnKeys)[number];
@@ -17,6 +18,7 @@ export const tapColumnWords: Readonly<Record<TapColumnKey, string>> = {
   xMetres: "x from the centroid, along the stream",
   yMetres: "y from the centroid, upward",
   pressurePascals: "Pressure over the stream's static pressure",
+  referencePressurePascals: "Reference pressure to take off, of the same row",
   pressureCoefficient: "Pressure coefficient",
 };
 
@@ -26,5 +28,6 @@ export const tapColumnQuantities: WantedColumns<TapColumnKey> = {
   xMetres: "length",
   yMetres: "length",
   pressurePascals: "pressure",
+  referencePressurePascals: "pressure",
   pressureCoefficient: "plain",
 };

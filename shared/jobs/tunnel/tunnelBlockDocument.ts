@@ -177,6 +177,12 @@ const pressureTaps = strictRecord("pressure taps", {
   reynoldsNumber: quantity("Reynolds number of the readings, on the width", { from: 1e3, to: 1e8, unit: "" }),
   direction: choice("How the speed was reached; rising when left out", ["rising", "falling"]).optional(),
   coefficientUncertainty: statement("Uncertainty of each pressure coefficient").optional(),
+  isMirrored: z
+    .boolean({ error: "it must be true or false" })
+    .optional()
+    .describe(
+      "True when the taps stand on one half and the other half has the same pressures; of sections that are their own mirror image",
+    ),
   dynamicPressureUncertaintyPercent,
 }).describe("Surface pressures of a section");
 

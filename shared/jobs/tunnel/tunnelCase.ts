@@ -13,6 +13,10 @@ export type PlanWishes = Omit<PlanSettings, "slowestSpeed" | "fastestSpeed">;
 
 export interface TapSetting {
   readonly taps: readonly TapReading[];
+  /** What was done to the rows, in sentences. */
+  readonly notes: readonly string[];
+  /** Whether the other half of the section has the same pressures. */
+  readonly isMirrored: boolean;
   readonly reynolds: number;
   readonly direction: SpeedDirection;
   /** Standard uncertainty of one coefficient. */

@@ -83,8 +83,18 @@ export function* tunnelSteps(theCase: TunnelCase, predict = predictDrag): Genera
     const { contour, width } = model.shape;
     tapSurvey = keep(
       "pressure taps",
-      surveyTaps(taps.taps, contour, width, taps.tapUncertainty, taps.dynamicPressureShare, predicted, coverage),
+      surveyTaps(
+        taps.taps,
+        contour,
+        width,
+        taps.tapUncertainty,
+        taps.dynamicPressureShare,
+        predicted,
+        coverage,
+        taps.isMirrored,
+      ),
     );
+    notes.push(...taps.notes);
     yield { done: ++done, total, label: "compared the taps" };
   }
   notes.push(

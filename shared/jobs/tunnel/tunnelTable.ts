@@ -188,7 +188,7 @@ function tapLines({ pressureTaps }: TunnelResult): string[] {
       ],
       pressureTaps.taps,
     ),
-    `Drag of the pressures ${drag.value.toFixed(4)} ± ${drag.expandedUncertainty.toFixed(4)}; predicted ${pressureTaps.predictedDrag?.toFixed(4) ?? "-"}, read at the same taps ${pressureTaps.predictedDragAtTaps?.toFixed(4) ?? "-"}.`,
+    `Drag of the pressures ${drag.value.toFixed(4)}${pressureTaps.isCovered ? ` ± ${drag.expandedUncertainty.toFixed(4)}` : ""}; predicted ${pressureTaps.predictedDrag?.toFixed(4) ?? "-"}, read at the same taps ${pressureTaps.predictedDragAtTaps?.toFixed(4) ?? "-"}.`,
     ...pressureTaps.notes.map((note) => `Note: ${note}`),
   ];
 }

@@ -2,6 +2,7 @@ import { shownNames } from "../../document/shownText";
 import type { DecimalMark } from "../../tables/cellNumber";
 import { type ColumnMapping, mapColumns } from "../../tables/columnMapping";
 import type { DataTable, TableProblem } from "../../tables/dataTable";
+import { gatheredProblems } from "../../tables/passedOver";
 import { type WakeColumnKey, wakeColumnQuantities } from "./wakeColumns";
 import type { WakeTraverse } from "./wakeSurvey";
 
@@ -47,7 +48,7 @@ export function readWakeTable(
       totalPressure: Float64Array.from(stations, ({ total }) => total),
       staticPressure: mapped.has("staticPressurePascals") ? Float64Array.from(stations, ({ fixed }) => fixed) : null,
     },
-    problems: mapped.problems,
+    problems: gatheredProblems(mapped.problems, table),
     decimalMark: mapped.decimalMark,
   };
 }

@@ -1,3 +1,4 @@
+import { columnHead } from "../../../shared/tables/columnHead";
 import { columnIndex } from "../../../shared/tables/columnMapping";
 import { unitsOf } from "../../../shared/tables/columnUnits";
 import type { DataTable } from "../../../shared/tables/dataTable";
@@ -12,18 +13,17 @@ export function guessedColumns(
   const taken = new Set<string>();
   for (const key of columnKeys) {
     if (columnIndex(table, key) >= 0) continue;
-    const found = table.columns.find((column) => commonNames[key]?.test(column.trim()) === true && !taken.has(column));
+    const found = table.columns.find((column) => {
+      const { name, unit } = columnHead(column);
+      const fits = commonNames[key]?.test(column.trim()) === true || commonNames[key]?.test(name) === true;
+      // A head that carries a unit of something else is something else: "t (°C)" is no time.
+      const quantity = quantities[key];
+      return fits && !taken.has(column) && (unit === null || (quantity !== null && unitsOf(quantity).includes(unit)));
+    });
     if (found === undefined) continue;
     taken.add(found);
-    const unit = statedUnit(found, quantities[key]);
+    const { unit } = columnHead(found);
     mapping[key] = unit === null ? { column: found } : { column: found, unit };
   }
   return mapping;
-}
-
-/** The unit that a column's name ends with, "v [km/h]" or "v (km/h)", where the quantity has it. */
-function statedUnit(column: string, quantity: TableKind["quantities"][string]): string | null {
-  const unit = /[[(]\s*([^\])]+?)\s*[\])]\s*$/.exec(column)?.[1];
-  if (unit === undefined || quantity === null) return null;
-  return unitsOf(quantity).find((known) => known.toLowerCase() === unit.toLowerCase()) ?? null;
 }

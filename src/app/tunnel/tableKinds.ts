@@ -25,6 +25,8 @@ export interface TablePart {
   readonly decimalMark?: DecimalMark | undefined;
   /** Rows, counted as in the file, that are not to be used; of run tables only. */
   readonly leftOutRows?: readonly number[] | undefined;
+  /** Whether the other half has the same pressures; of pressure taps only. */
+  readonly isMirrored?: boolean | undefined;
 }
 
 /** A table as its reader sees it. */
@@ -72,7 +74,8 @@ export const tableKinds: Readonly<Record<TableKey, TableKind>> = {
       temperatureCelsius: /^(temp\w*|t)\b/i,
       staticPressurePascals: /^(p|pstat|static ?pressure|baro\w*)\b/i,
       relativeHumidityPercent: /^(rh|humidity)\b/i,
-      forceNewtons: /^(force|drag|fx|f)\b/i,
+      incidenceDegrees: /^(alpha|aoa|incidence|angle of (attack|incidence))\b/i,
+      forceNewtons: /^(force|drag|fx|fd|f)\b/i,
     },
     start: {},
     emptyHint: `No runs yet. A filled-in run sheet needs no column to be named; ${askedFor}.`,
@@ -110,7 +113,8 @@ export const tableKinds: Readonly<Record<TableKey, TableKind>> = {
       angleDegrees: /^(angle|theta|phi)\b/i,
       xMetres: /^x\b/i,
       yMetres: /^y\b/i,
-      pressurePascals: /^(p|pressure)\b/i,
+      pressurePascals: /^(p|pressure|dp)\b/i,
+      referencePressurePascals: /^(p?ref\w*|reference\w*( pressure)?)\b/i,
       pressureCoefficient: /^(cp|coefficient)\b/i,
     },
     start: { reynoldsNumber: 1e5 },
@@ -123,7 +127,7 @@ export const tableKinds: Readonly<Record<TableKey, TableKind>> = {
         part?.decimalMark ?? null,
         part?.dynamicPressurePascals ?? null,
       );
-      return { ...read, notes: [], used: read.taps.length };
+      return { ...read, used: read.taps.length };
     },
   },
 };

@@ -13,6 +13,7 @@ import type { TunnelTask } from "../../tunnel/tunnelTask";
 import { initialTask } from "../../view/taskState";
 import "../plot/plot";
 import "../tunnel-fields/tunnel-fields";
+import { emit } from "../../view/emit";
 import { LightElement } from "../../view/lightElement";
 import "../tunnel-table/tunnel-table";
 
@@ -40,7 +41,18 @@ export class TunnelSurveys extends LightElement {
             ${this.renderWake(result)}
             <h3>Pressure taps</h3>
             <ww-tunnel-table of="pressureTaps" .block=${this.block} .drafts=${this.drafts}></ww-tunnel-table>
-            ${pressureTaps === undefined ? nothing : html`<ww-tunnel-fields .block=${this.block} .fields=${tapFields}></ww-tunnel-fields>`}
+            ${
+              pressureTaps === undefined
+                ? nothing
+                : html`<ww-tunnel-fields .block=${this.block} .fields=${tapFields}></ww-tunnel-fields>
+              <label class="line"><input type="checkbox" id="taps-mirrored" .checked=${pressureTaps.isMirrored === true} @change=${(
+                event: Event,
+              ) =>
+                emit(this, "tunnel-table-change", {
+                  of: "pressureTaps",
+                  change: { isMirrored: (event.target as HTMLInputElement).checked || undefined },
+                })} /> The taps stand on one half; the other half has the same pressures</label>`
+            }
             ${this.renderTaps(result)}`
       }
     </section>`;
@@ -70,7 +82,7 @@ export class TunnelSurveys extends LightElement {
     if (found === null || this.block.pressureTaps === undefined) return nothing;
     const { pressureDrag: drag } = found;
     return html`<div class="plots"><ww-plot id="plot-taps" .figure=${tapFigure(found, this.palette)}></ww-plot></div>
-      <p id="taps-drag">Drag of the pressures: <b>${drag.value.toFixed(4)} ± ${drag.expandedUncertainty.toFixed(4)}</b>; predicted ${found.predictedDrag?.toFixed(4) ?? "–"}, read at the same taps ${found.predictedDragAtTaps?.toFixed(4) ?? "–"}. Residual: mean ${found.meanResidual?.toFixed(3) ?? "–"}, root mean square ${found.rootMeanSquareResidual?.toFixed(3) ?? "–"}.</p>
+      <p id="taps-drag">Drag of the pressures: <b>${drag.value.toFixed(4)}${found.isCovered ? ` ± ${drag.expandedUncertainty.toFixed(4)}` : ""}</b>; predicted ${found.predictedDrag?.toFixed(4) ?? "–"}, read at the same taps ${found.predictedDragAtTaps?.toFixed(4) ?? "–"}. Residual: mean ${found.meanResidual?.toFixed(3) ?? "–"}, root mean square ${found.rootMeanSquareResidual?.toFixed(3) ?? "–"}.</p>
       ${found.notes.map((note) => html`<p class="hint">${note}</p>`)}`;
   }
 }
