@@ -5,9 +5,10 @@ import { acceptedSolves } from "./acceptedSolves";
 import { attackReport, type Done } from "./attackReport";
 import type { Attack } from "./attackResult";
 import { caseFiles } from "./caseFiles";
+import { outlinesAndTables } from "./outlinesAndTables";
 
 /** Every attack, in the order in which they run. */
-const attacks: readonly Attack[] = [caseFiles, acceptedSolves];
+const attacks: readonly Attack[] = [caseFiles, outlinesAndTables, acceptedSolves];
 
 const help = `npm run attack -- [--share SHARE] [--only NAME]... [--write]
 
