@@ -13,7 +13,7 @@ const usedPackages = [
   "comlink",
   "convert",
   "dopri",
-  "dxf-parser",
+  "@rgrove/parse-xml",
   "earcut",
   "fflate",
   "flatbush",
@@ -27,7 +27,7 @@ const usedPackages = [
   "pure-rand/distribution/uniformFloat64",
   "pure-rand/generator/xoroshiro128plus",
   "robust-predicates",
-  "svg-path-properties",
+  "svg-pathdata",
   "zod",
 ];
 

@@ -14,7 +14,7 @@ export interface RandomSection {
 
 export const conditionsPerSection = 3;
 
-type Family = SectionSpec["family"];
+type Family = Exclude<SectionSpec["family"], "outline">;
 
 const families: readonly Family[] = [
   "circle",
