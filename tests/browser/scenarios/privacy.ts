@@ -25,21 +25,22 @@ export function privacyScenarios(stage: () => Stage): void {
       "the plots have something to draw",
       60_000,
     );
-    let [plots, clicked] = [0, 0];
+    let plots = 0;
+    const clicked: string[] = [];
     for (const view of Object.values(viewTexts)) {
       await page.getByRole("button", { name: view, exact: true }).click();
       await page.waitForTimeout(1500);
       plots += await drawPlots(page);
-      for (const button of await page.locator("main:not([hidden]) .modebar-btn").all()) {
-        if ((await button.getAttribute("data-title")) === null) continue;
+      for (const button of await page.locator("main:not([hidden]) .modebar-btn[data-title]").all()) {
+        clicked.push((await button.getAttribute("data-title")) ?? "");
         await button.dispatchEvent("click");
-        clicked++;
       }
     }
     await page.waitForTimeout(500);
     expect(plots).toBeGreaterThanOrEqual(3);
-    // Zoom, pan, in, out, whole, back.
-    expect(clicked).toBe(6 * plots);
+    // Zoom, pan, in, out, whole, back; a plot that was drawn meanwhile has them as well.
+    expect(new Set(clicked).size).toBe(6);
+    expect(clicked.length).toBeGreaterThanOrEqual(6 * plots);
     // What was drawn was clicked on above; nothing of it may have been forbidden either.
     expect(complaints).toEqual([]);
     await page.context().close();

@@ -27,7 +27,7 @@ function standingTable(result: TrialResult, { standings, activity }: RankingResu
 
 function pairTable({ pairs }: RankingResult) {
   return html`<div class="scroll is-pairs" tabindex="0" role="region" aria-label="Pairs"><table class="is-wide pairs">
-    <thead><tr><th scope="col">pair</th><th scope="col">for</th><th scope="col">against</th><th scope="col">equal</th><th scope="col">p</th><th scope="col">p, all pairs</th><th scope="col">verdict</th></tr></thead>
+    <thead><tr><th scope="col">pair</th><th scope="col">for</th><th scope="col">against</th><th scope="col">equal</th><th scope="col">p</th><th scope="col">p, all claims</th><th scope="col">verdict</th></tr></thead>
     <tbody>${pairs.map(
       (
         pair,
