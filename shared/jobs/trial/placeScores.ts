@@ -185,7 +185,7 @@ class RowReader {
     if (text === null) return null;
     const value = Number(text);
     if (Number.isInteger(value) && value >= 1 && value <= most) return value;
-    this.#fault(row, name, `"${text}" must be a whole number from 1 to ${most}`);
+    this.#fault(row, name, `${quotedText(text)} must be a whole number from 1 to ${most}`);
     return undefined;
   }
 
