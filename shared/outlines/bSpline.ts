@@ -24,7 +24,10 @@ export function splineChain(spline: BSpline): Result<Chain> {
   const { degree, knots, controls, weights } = spline;
   const count = controls.length;
   if (!(Number.isInteger(degree) && degree >= 1 && degree <= highestDegree)) {
-    return problem("outline", `a spline has degree ${degree}; it must be a whole number from 1 to ${highestDegree}`);
+    return problem(
+      "outline",
+      `a spline has ${Number.isNaN(degree) ? "no readable degree" : `degree ${degree}`}; it must be a whole number from 1 to ${highestDegree}`,
+    );
   }
   if (count <= degree || knots.length !== count + degree + 1) {
     const found = `a spline of degree ${degree} has ${count} control points and ${knots.length} knots`;
