@@ -1,5 +1,5 @@
 import { transfer } from "comlink";
-import { liveDragCurve, liveRoughnessCurve, liveRow } from "../shared/engine/section/liveCurves";
+import { liveDragCurve, liveRoughnessCurve, liveRow, liveSketch } from "../shared/engine/section/liveCurves";
 import { type PreparedShape, prepareShape } from "../shared/engine/section/prepareShape";
 import type { ResultRow } from "../shared/engine/section/resultRow";
 import type { SectionRequest } from "../shared/engine/section/sectionRequest";
@@ -18,6 +18,8 @@ export interface SolverApi extends Lifeline {
   solveNow(request: SectionRequest, detail: LiveDetail): Promise<Result<LiveSolution>>;
   /** The figures of the rising branch alone, for sweeps. */
   solveRow(request: SectionRequest): Promise<Result<ResultRow>>;
+  /** The drag curve of a design on the move, by a few points. @param reynoldsNumbers rising */
+  sketchCurve(request: SectionRequest, reynoldsNumbers: readonly number[]): Promise<Result<readonly ResultRow[]>>;
   traceCurves(
     request: SectionRequest,
     reynoldsNumbers: readonly number[],
@@ -57,6 +59,10 @@ export function createSolver(): SolverApi {
     async solveRow(request) {
       const shape = shapeOf(request);
       return shape.ok ? { ok: true, value: liveRow(shape.value, request) } : shape;
+    },
+    async sketchCurve(request, reynoldsNumbers) {
+      const shape = shapeOf(request);
+      return shape.ok ? { ok: true, value: liveSketch(shape.value, request, reynoldsNumbers) } : shape;
     },
     async traceCurves(request, reynoldsNumbers, roughnessRatios, withBands) {
       const shape = shapeOf(request);

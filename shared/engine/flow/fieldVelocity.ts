@@ -119,6 +119,40 @@ function addImageStream(
   }
 }
 
+/**
+ * The same velocity as `fieldVelocity` for one point after another: what does not depend on the point is worked out once,
+ * which a line of many points is traced several times faster by.
+ * @returns u, v at x, y
+ */
+function pointVelocity(nodes: SectionNodes, flow: SurfaceFlow): (x: number, y: number) => readonly [number, number] {
+  const { count, x, y, ds } = nodes;
+  const parts = flow.floor ? 2 : 1;
+  // Node by node, the images behind the section: x, y, strength of vortex and source over 2 pi, m.
+  const sheet = new Float64Array(4 * count * parts);
+  for (let n = 0; n < count; n++) {
+    const length = ds[n] / (2 * Math.PI);
+    const vortex = flow.surfaceVelocity[n] * length;
+    const source = flow.outflow[n] * length;
+    sheet.set([x[n], y[n], vortex, source], 4 * n);
+    if (flow.floor) sheet.set([...mirrored(flow.floor, x[n], y[n]), -vortex, source], 4 * (count + n));
+  }
+  const [streamX, streamY] = [Math.cos(flow.incidence), Math.sin(flow.incidence)];
+  return (px, py) => {
+    let u = streamX;
+    let v = streamY;
+    for (let k = 0; k < sheet.length; k += 4) {
+      const dx = px - sheet[k];
+      const dy = py - sheet[k + 1];
+      const inverse = 1 / (dx * dx + dy * dy);
+      const vortex = sheet[k + 2] * inverse;
+      const source = sheet[k + 3] * inverse;
+      u += source * dx - vortex * dy;
+      v += source * dy + vortex * dx;
+    }
+    return [u, v];
+  };
+}
+
 /** A streamline as x0, y0, x1, y1, ..., m. */
 export type Streamline = Float64Array;
 
@@ -138,11 +172,9 @@ export function traceStreamline(
   mostSteps: number,
 ): Streamline {
   const points: number[] = [start[0], start[1]];
-  const at = new Float64Array(2);
-  const direction = (px: number, py: number): [number, number] => {
-    at[0] = px;
-    at[1] = py;
-    const [u, v] = fieldVelocity(nodes, flow, at);
+  const velocityAt = pointVelocity(nodes, flow);
+  const direction = (px: number, py: number): readonly [number, number] => {
+    const [u, v] = velocityAt(px, py);
     const speed = Math.hypot(u, v) || 1;
     return [u / speed, v / speed];
   };

@@ -1,6 +1,6 @@
 import type { PreparedShape } from "./prepareShape";
 import { branchRow, branchRows, type ResultRow } from "./resultRow";
-import { solveStream, solveStreams } from "./solveStreams";
+import { sketchStreams, solveStream, solveStreams } from "./solveStreams";
 import { flowCondition, type Stream } from "./stream";
 
 /**
@@ -18,6 +18,14 @@ export function liveDragCurve(
   const condition = flowCondition(stream, shape.referenceWidth);
   const streams = reynoldsNumbers.map((reynolds): Stream => ({ ...condition, reynolds, fluid }));
   return solveStreams(shape, streams, withBands ? "all" : "none").flatMap((solved) => branchRows(shape, solved));
+}
+
+/** The same as a sketch, for a design on the move: a few points, judged from themselves; see sketchStreams. */
+export function liveSketch(shape: PreparedShape, stream: Stream, reynoldsNumbers: readonly number[]): ResultRow[] {
+  const { fluid } = stream;
+  const condition = flowCondition(stream, shape.referenceWidth);
+  const streams = reynoldsNumbers.map((reynolds): Stream => ({ ...condition, reynolds, fluid }));
+  return sketchStreams(shape, streams).flatMap((solved) => branchRows(shape, solved));
 }
 
 /**

@@ -3,6 +3,7 @@ import type { FlowCondition } from "../condition";
 import type { ConditionOutcome } from "../solution";
 import { traceDragCurve } from "../solve/dragCurve";
 import type { JudgedDragBand } from "../trust/judgedDragBand";
+import { judgeCurve } from "../trust/judgeCurve";
 import { judgeOutcome } from "../trust/judgeOutcome";
 import type { DragState } from "../trust/nearbyStates";
 import type { PreparedShape } from "./prepareShape";
@@ -42,6 +43,26 @@ export function solveStreams(
     const judged = wanted === "all" || (wanted === "last" && i === last);
     const trust = judged ? judgeOutcome(section, conditions, outcomes, i) : { bands: [], nearby: outcome.states };
     return { stream: streams[i], condition: conditions[i], outcome, ...trust };
+  });
+}
+
+/**
+ * A sketch of a drag curve: the rising branch is judged from the points themselves, see judgeCurve.ts, so that it takes
+ * no longer than the points.
+ * @throws RangeError when the Reynolds numbers do not rise
+ */
+export function sketchStreams(
+  { section, referenceWidth }: Pick<PreparedShape, "section" | "referenceWidth">,
+  streams: readonly Stream[],
+): SolvedStream[] {
+  const conditions = streams.map((stream) => flowCondition(stream, referenceWidth));
+  const outcomes = traceDragCurve(section, conditions);
+  const judged = judgeCurve(section, conditions, outcomes);
+  return outcomes.map((outcome, i) => {
+    const bands: JudgedDragBand[] = [];
+    const band = judged[i];
+    if (band !== null && outcome.rising !== null) bands[outcome.rising] = band;
+    return { stream: streams[i], condition: conditions[i], outcome, bands, nearby: outcome.states };
   });
 }
 

@@ -12,19 +12,39 @@ import { type NearOutcome, outcomesAround } from "./outcomesAround";
 import { describeSection } from "./sectionDescription";
 import { standardShifts } from "./shiftNodes";
 
-/** All that the error model needs to know of one outcome of a drag curve. */
-export interface StudyPlace extends Pick<JudgedApplicability, "applicability" | "reason"> {
+/** What the error model needs to know of a section in a stream. */
+export interface StudyGround extends Pick<JudgedApplicability, "applicability" | "reason"> {
   /** What is known of the level errors there: those of published values, or nothing. */
   readonly level: LevelProcess;
   readonly kind: CrisisKind;
   readonly point: SectionPoint;
+}
+
+/** All that the error model needs to know of one outcome of a drag curve. */
+export interface StudyPlace extends StudyGround {
   /** Outcomes as far around the condition as a crisis may be off. */
   readonly around: readonly NearOutcome[];
 }
 
+export function studyGround(section: PreparedSection, condition: FlowCondition): StudyGround {
+  const nearFloor = section.flow.wakeSuctionShare < 1 || section.floor !== null;
+  const description = {
+    ...describeSection(section.nodes, section.incidence, nearFloor),
+    layerMethod: section.layerMethod.name,
+  };
+  const { applicability, reason } = judgeApplicability(description, condition, CHECKED_BANDS);
+  return {
+    applicability,
+    reason,
+    level: applicability === "outside: do not rely on it" ? UNCHECKED_LEVEL : CHECKED_LEVEL,
+    kind: crisisKind(description.shape, condition.turbulenceIntensity),
+    point: sectionPoint(description, section.nodes, section.referenceWidth),
+  };
+}
+
 /**
  * Solves a few more conditions near the ends of the curve and about a drag crisis.
- * @param conditions in rising order of Reynolds number, alike otherwise
+ * @param conditions in rising order of Reynolds number
  * @param outcomes   of the conditions
  * @param index      of the outcome in question
  */
@@ -34,23 +54,8 @@ export function studyPlace(
   outcomes: readonly ConditionOutcome[],
   index: number,
 ): StudyPlace {
-  const condition = conditions[index];
-  const nearFloor = section.flow.wakeSuctionShare < 1 || section.floor !== null;
-  const description = {
-    ...describeSection(section.nodes, section.incidence, nearFloor),
-    layerMethod: section.layerMethod.name,
-  };
-  const { applicability, reason } = judgeApplicability(description, condition, CHECKED_BANDS);
-  const level = applicability === "outside: do not rely on it" ? UNCHECKED_LEVEL : CHECKED_LEVEL;
-  const kind = crisisKind(description.shape, condition.turbulenceIntensity);
-  const { mean, deviation } = level.parameters.crisisShift[kind];
+  const ground = studyGround(section, conditions[index]);
+  const { mean, deviation } = ground.level.parameters.crisisShift[ground.kind];
   const furthest = Math.abs(mean) + deviation * standardShifts[standardShifts.length - 1];
-  return {
-    applicability,
-    reason,
-    level,
-    kind,
-    point: sectionPoint(description, section.nodes, section.referenceWidth),
-    around: outcomesAround(section, conditions, outcomes, index, Math.exp(furthest)),
-  };
+  return { ...ground, around: outcomesAround(section, conditions, outcomes, index, Math.exp(furthest)) };
 }
