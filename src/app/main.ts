@@ -5,6 +5,7 @@ import { listenForShortcuts } from "./cases/shortcuts";
 import { resumeCarriedOffset } from "./compare/resumeCarriedOffset";
 import { keepOffline } from "./offline/keepOffline";
 import { startAutosave } from "./section/autosave";
+import { keepDeskTools } from "./section/deskTools";
 import { startLiveSolving } from "./section/liveSolving";
 import { followUnits, keepPreferences } from "./store/preferences";
 import { followFields } from "./store/typing";
@@ -12,6 +13,7 @@ import { followTheme } from "./style/theme";
 import "./components/app/app";
 
 keepPreferences();
+keepDeskTools();
 followUnits(window);
 followFields(window);
 followTheme();

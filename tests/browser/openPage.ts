@@ -63,6 +63,14 @@ function buildPage(outDir: string): void {
   if (built.status !== 0) throw new Error(`vite build failed:\n${built.stdout}${built.stderr}`);
 }
 
+/** All groups of inputs are open, as a person who uses them all would have arranged the desk. */
+const openInputs = `try {
+  if (localStorage.getItem("wakewright-desk") === null) {
+    const openGroups = ["shape", "stream", "turbulence", "finish", "trips", "layers", "case"];
+    localStorage.setItem("wakewright-desk", JSON.stringify({ detail: null, openGroups, ribbonKey: "edgeRadius" }));
+  }
+} catch {}`;
+
 /**
  * A page with everything it complained about: console errors, uncaught errors, failed requests, what its content policy
  * forbade, and every window or request that leads away from it.
@@ -99,6 +107,7 @@ export async function openPage(
   if (!plots) await context.route("**/plotly*", (route) => route.abort());
   const page = await context.newPage();
   await page.addInitScript(tellForbidden);
+  await page.addInitScript(openInputs);
   if (early !== undefined) await page.addInitScript(early);
   const complaints: string[] = [];
   const complain = (text: string) => {

@@ -3,6 +3,7 @@ import { openStage, type Stage } from "./openPage";
 import { accessibilityScenarios } from "./scenarios/accessibility";
 import { cancelScenarios } from "./scenarios/cancel";
 import { compareViewScenarios } from "./scenarios/compareView";
+import { deskScenarios } from "./scenarios/desk";
 import { floorScenarios } from "./scenarios/floorView";
 import { handleScenarios } from "./scenarios/handles";
 import { importScenarios } from "./scenarios/imports";
@@ -36,6 +37,7 @@ describe("the page in a real browser", { timeout: 120_000 }, () => {
 
   loadingScenarios(onStage);
   cancelScenarios(onStage);
+  deskScenarios(onStage);
   handleScenarios(onStage);
   floorScenarios(onStage);
   importScenarios(onStage);

@@ -53,7 +53,7 @@ test("ww-floor-notes speaks near a floor and is silent in open water", async () 
 
 test("ww-flow-view draws the section; a handle moves by keys and by pointer, each drag from begin to end", async () => {
   const view = await mount("ww-flow-view", { design: rectangle, solved: pin.solved, solveCount: 2 });
-  view.style.width = "900px";
+  Object.assign(view.style, { width: "900px", height: "400px" });
   await expect.element(page.getByRole("group", { name: /Section in the stream/ })).toBeVisible();
   const handle = page.getByRole("slider", { name: /Edge radius/ }).first();
   const [changes, begun, drags, ended] = [
@@ -153,6 +153,12 @@ test("ww-pin-panel shows the differences and sends what to pin, to work on and t
   panel.stale = true;
   await drawn(panel);
   await expect.element(page.getByRole("button", { name: "Pin this design" })).toBeDisabled();
+});
+
+test("ww-conditions-panel shows the part that it is asked for", async () => {
+  await mount("ww-conditions-panel", { design: demoDesign, shown: "turbulence" });
+  await expect.element(page.getByRole("textbox", { name: "Turbulence intensity, Tu" })).toBeVisible();
+  expect(page.getByRole("textbox", { name: "Stream speed" }).elements()).toEqual([]);
 });
 
 test("ww-plot-board draws pressure and layer of the design and sends its choices", async () => {

@@ -20,11 +20,20 @@ export function liveDragCurve(
   return solveStreams(shape, streams, withBands ? "all" : "none").flatMap((solved) => branchRows(shape, solved));
 }
 
-/** The same as a sketch, for a design on the move: a few points, judged from themselves; see sketchStreams. */
+/** Points closer than this, as a ratio of Reynolds numbers, would say the same twice. */
+const samePoint = 1.005;
+
+/**
+ * The same as a sketch, for a design on the move: a few points, the stream's own among them, judged from themselves; see
+ * sketchStreams.
+ * @param reynoldsNumbers  rising
+ */
 export function liveSketch(shape: PreparedShape, stream: Stream, reynoldsNumbers: readonly number[]): ResultRow[] {
   const { fluid } = stream;
   const condition = flowCondition(stream, shape.referenceWidth);
-  const streams = reynoldsNumbers.map((reynolds): Stream => ({ ...condition, reynolds, fluid }));
+  const others = reynoldsNumbers.filter((one) => Math.abs(Math.log(one / condition.reynolds)) > Math.log(samePoint));
+  const stations = [...others, condition.reynolds].sort((a, b) => a - b);
+  const streams = stations.map((reynolds): Stream => ({ ...condition, reynolds, fluid }));
   return sketchStreams(shape, streams).flatMap((solved) => branchRows(shape, solved));
 }
 

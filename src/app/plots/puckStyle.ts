@@ -4,6 +4,6 @@ import { type Palette, type SeriesStyle, seriesStyle } from "../style/palette";
 export function puckStyle(palette: Palette, index: number): SeriesStyle {
   const round = Math.floor(index / palette.series.length);
   const { color } = seriesStyle(palette, index);
-  const { dash, symbol } = seriesStyle(palette, index + 3 * round);
-  return { color, dash, symbol };
+  const { dash, symbol, mark } = seriesStyle(palette, index + 3 * round);
+  return { color, dash, symbol, mark };
 }

@@ -52,3 +52,15 @@ export async function traceDesign(
     mostRepeats,
   );
 }
+
+/** The drag curve of a design as a sketch, the design's own point among its points. */
+export async function sketchDesign(
+  worker: WatchedWorker<SolverApi>,
+  design: Design,
+  reynoldsNumbers: readonly number[],
+): Promise<CallOutcome<Result<LiveCurves["overReynolds"]>>> {
+  const made = designRequest(design);
+  if (!made.ok) return { kind: "done", value: made };
+  const { request } = made.value;
+  return worker.insist((remote) => remote.sketchCurve(request, reynoldsNumbers), mostRepeats);
+}

@@ -6,13 +6,13 @@ export const panelStyles = css`
     display: block;
   }
   section {
-    background: var(--sheet);
-    border: 1px solid var(--rule);
+    background: var(--panel-ground, var(--sheet));
+    border: var(--panel-border, 1px solid var(--rule));
     border-radius: 3px 14px 3px 3px;
-    padding: 0.8rem 0.9rem 0.9rem;
+    padding: var(--panel-padding, 0.8rem 0.9rem 0.9rem);
   }
   .heading {
-    display: flex;
+    display: var(--panel-heading, flex);
     justify-content: space-between;
     align-items: center;
     gap: 0.5rem;
@@ -24,10 +24,10 @@ export const panelStyles = css`
   }
   .row {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) minmax(0, 1.35fr);
+    grid-template-columns: var(--panel-row, minmax(0, 1fr) minmax(0, 1.35fr));
     gap: 0.4rem;
     align-items: center;
-    font-size: 0.9rem;
+    font-size: var(--field-text, 0.9rem);
   }
   .row select {
     width: 100%;

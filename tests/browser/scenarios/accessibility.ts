@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { openPage, type Stage } from "../openPage";
-import { profileHash, waitForFigures } from "./pageParts";
+import { openDetail, profileHash, waitForFigures } from "./pageParts";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
@@ -42,6 +42,7 @@ export function accessibilityScenarios(stage: () => Stage): void {
   test("axe-core finds nothing in either theme: workbench with plots, a table, and every dialog", async () => {
     const { page } = await openPage(stage(), { hash: await profileHash() });
     await waitForFigures(page);
+    await openDetail(page, "Pressure");
     const plot = page.locator("#plot-pressure");
     await plot.scrollIntoViewIfNeeded();
     await plot.locator(".scatterlayer .trace").first().waitFor({ state: "attached", timeout: 60_000 });

@@ -26,14 +26,16 @@ export function floorScenarios(stage: () => Stage): void {
     await gap.locator("input").fill("0.2");
     await gap.locator(".error", { hasText: "at least 0.6 mm" }).waitFor({ timeout: 30_000 });
     await gap.locator("input").fill("0");
-    await page.locator("ww-key-figures dd", { hasText: "not known" }).waitFor({ timeout: 30_000 });
+    await page.locator("ww-key-figures dd", { hasText: "not known" }).waitFor({ state: "attached", timeout: 30_000 });
     await notes.filter({ hasText: "lies on the floor" }).waitFor();
 
     await page.getByRole("button", { name: "Cases" }).click();
     await page.getByRole("button", { name: "Make a link" }).click();
     const link = await page.getByLabel("Link to this screen").inputValue();
     const other = await openPage(stage(), { hash: new URL(link).hash, plots: false });
-    await other.page.locator("ww-key-figures dd", { hasText: "not known" }).waitFor({ timeout: 60_000 });
+    await other.page
+      .locator("ww-key-figures dd", { hasText: "not known" })
+      .waitFor({ state: "attached", timeout: 60_000 });
     expect(await fieldValue(other.page, "Gap to the floor")).toBe("0");
     await other.page.context().close();
     await page.keyboard.press("Escape");

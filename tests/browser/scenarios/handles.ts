@@ -28,8 +28,10 @@ export function handleScenarios(stage: () => Stage): void {
     expect(Number(await fieldValue(page, "Edge radius"))).toBe(before);
     await page.keyboard.press("Control+Shift+z");
     expect(Number(await fieldValue(page, "Edge radius"))).toBe(dragged);
-    await page.keyboard.press("Shift+ArrowDown");
+    await page.keyboard.press("PageDown");
     expect(Number(await fieldValue(page, "Edge radius"))).toBeCloseTo(Math.round(dragged * 10) / 10 - 1, 6);
+    await page.keyboard.press("Shift+ArrowUp");
+    expect(Number(await fieldValue(page, "Edge radius"))).toBeCloseTo(Math.round(dragged * 10) / 10 - 0.99, 6);
     await page.locator('[data-handle="incidence"]').focus();
     for (let k = 0; k < 4; k++) await page.keyboard.press("ArrowUp");
     expect(Number(await fieldValue(page, "Incidence, nose up"))).toBeCloseTo(2, 6);
@@ -44,7 +46,7 @@ export function handleScenarios(stage: () => Stage): void {
     await field.locator("input").fill("18");
     await field.locator(".error").waitFor();
     expect(await field.locator(".error").textContent()).toMatch(/edge radius 18 mm exceeds half the height, 15 mm/);
-    expect(await page.locator("ww-key-figures .state").textContent()).toMatch(/^\s*Stale/);
+    expect(await page.locator("ww-answer .fault").textContent()).toMatch(/^\s*Stale/);
     expect(await shownDrag(page)).toBeGreaterThan(0);
     await field.locator("input").fill("abc");
     expect(await field.locator(".error").textContent()).toMatch(/"abc"; it must be a number/);

@@ -57,8 +57,8 @@ export function importScenarios(stage: () => Stage): void {
       await dialog.locator("p", { hasText: preview }).waitFor();
       await dialog.getByRole("button", { name: "Use this contour" }).click();
       await title.filter({ hasText: name.slice(0, -4) }).waitFor();
-      await page.locator("ww-key-figures .lead dd").waitFor();
-      expect(await page.locator("ww-key-figures .state").textContent()).not.toMatch(/Stale/);
+      await waitForFigures(page);
+      expect(await page.locator("ww-answer .fault").textContent()).not.toMatch(/Stale/);
     }
     await page.getByRole("button", { name: "Import a contour" }).click();
     const crossing = "0,0\n10,10\n20,0\n20,10\n10,0\n0,10\n-4,8\n-5,5\n";

@@ -41,7 +41,7 @@ export function keepingScenarios(stage: () => Stage): void {
     );
     expect(await fieldValue(other.page, "Edge radius")).toBe("11");
     expect(await fieldValue(other.page, "Stream speed")).toBe("2.5");
-    await other.page.locator("ww-pin-panel td", { hasText: "this design" }).first().waitFor();
+    await other.page.locator("ww-pin-panel td", { hasText: "this design" }).first().waitFor({ state: "attached" });
     expect(other.complaints).toEqual([]);
     await other.page.context().close();
 

@@ -12,7 +12,7 @@ export function layerMethodScenarios(stage: () => Stage): void {
     await choice.selectOption("textbook");
     await eventually(async () => (await shownDrag(page)) !== own, "the textbook drag is shown");
     const textbook = await shownDrag(page);
-    await page.locator("ww-key-figures", { hasText: "Drag with textbook layers" }).waitFor();
+    await page.locator("ww-key-figures", { hasText: "Drag with textbook layers" }).waitFor({ state: "attached" });
 
     await page.getByRole("button", { name: "Cases" }).click();
     await page.getByRole("button", { name: "Make a link" }).click();

@@ -12,10 +12,16 @@ export async function waitForCase(page: Page): Promise<void> {
 
 /** Waits until the present design is solved. */
 export async function waitForFigures(page: Page): Promise<void> {
-  await page.locator("ww-key-figures dd").first().waitFor({ timeout: 60_000 });
+  await page.locator("ww-answer .sentence b").first().waitFor({ timeout: 60_000 });
 }
 
-/** The drag coefficient on the screen. */
+/** Opens one of the parts below the desk, which shows one at a time. */
+export async function openDetail(page: Page, label: string): Promise<void> {
+  const tab = page.locator("ww-detail-tabs").getByRole("button", { name: label, exact: true });
+  if ((await tab.getAttribute("aria-expanded")) !== "true") await tab.click();
+}
+
+/** The drag coefficient as computed, from the numbers below the desk. */
 export async function shownDrag(page: Page): Promise<number> {
   const figure = page.locator("ww-key-figures .lead dd").first();
   return figure.evaluate((cell) => {

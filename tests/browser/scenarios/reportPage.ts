@@ -37,7 +37,7 @@ export function reportScenarios(stage: () => Stage): void {
       .setInputFiles({ name: "rows.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(rows)) });
     await page.locator("ww-masthead .title", { hasText: cylinder.title }).waitFor({ timeout: 60_000 });
     await waitForCase(page);
-    await page.locator("ww-pin-panel thead th", { hasText: "pin F" }).waitFor({ timeout: 90_000 });
+    await page.locator("ww-pin-panel thead th", { hasText: "pin F" }).waitFor({ state: "attached", timeout: 90_000 });
     const { totalPages, text } = await printedReport(page);
     expect(totalPages).toBe(1);
     expect(text).toContain(`Results of the opened case: ${cylinder.title}`);

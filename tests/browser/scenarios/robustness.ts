@@ -1,6 +1,6 @@
 import { test } from "vitest";
 import { openPage, type Stage } from "../openPage";
-import { enter, eventually, profileHash, shownDrag, waitForFigures } from "./pageParts";
+import { enter, eventually, openDetail, profileHash, shownDrag, waitForFigures } from "./pageParts";
 
 export function robustnessScenarios(stage: () => Stage): void {
   test("a killed worker is started again with a notice and solves the next design; it goes on without a network", async () => {
@@ -31,6 +31,7 @@ export function robustnessScenarios(stage: () => Stage): void {
     await page.context().setOffline(true);
     await page.reload();
     await waitForFigures(page);
+    await openDetail(page, "Pressure");
     await page.locator("#plot-pressure").scrollIntoViewIfNeeded();
     await page.locator("#plot-pressure .scatterlayer .trace").first().waitFor({ state: "attached", timeout: 60_000 });
     await page.context().close();

@@ -1,12 +1,13 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { openPage, type Stage } from "../openPage";
-import { enter, eventually, fieldValue, profileHash, waitForFigures } from "./pageParts";
+import { enter, eventually, fieldValue, openDetail, profileHash, waitForFigures } from "./pageParts";
 
 export function sectionToolScenarios(stage: () => Stage): void {
   test("all three layer quantities stand side by side; the choice and the surface pattern come back by link and reload, the pattern in use also by case file", async () => {
     const { page, complaints } = await openPage(stage(), { hash: await profileHash() });
     await waitForFigures(page);
+    await openDetail(page, "Layer");
     const choice = page.getByLabel("Layer quantity");
     const plots = page.locator('ww-plot[id^="plot-layer-"]');
     expect(await plots.count()).toBe(1);
@@ -40,6 +41,7 @@ export function sectionToolScenarios(stage: () => Stage): void {
       await waitForFigures(shown);
       await eventually(async () => (await fieldValue(shown, "Pitch")) === "3.5", "the pattern is back");
       expect(await shown.getByLabel("Pattern", { exact: true }).inputValue()).toBe("dimples");
+      await openDetail(shown, "Layer");
       expect(await shown.getByLabel("Layer quantity").inputValue()).toBe("all");
     }
     await page.getByText("Estimate ks from a surface pattern").click();

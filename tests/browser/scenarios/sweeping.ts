@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
 import { openPage, type Stage } from "../openPage";
-import { enter, eventually, profileHash, waitForFigures } from "./pageParts";
+import { enter, eventually, openDetail, profileHash, waitForFigures } from "./pageParts";
 
 export function sweepScenarios(stage: () => Stage): void {
   test("a sweep of one input is drawn; one of two inputs is paused, goes on, and is cancelled with its points kept", async () => {
     const { page, complaints } = await openPage(stage(), { hash: await profileHash() });
     await waitForFigures(page);
+    await openDetail(page, "Sweep");
     const panel = page.locator("ww-sweep-panel");
     const status = panel.locator("[role=status]");
     await panel.getByLabel("from", { exact: true }).fill("4");

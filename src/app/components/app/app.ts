@@ -110,7 +110,7 @@ export class App extends LightElement {
       ${this.loaded.has(view) ? nothing : html`<p class="loading" role="status">Loading the view ${viewTexts[view]} ...</p>`}
       ${laterViewNames.map((name) => (this.loaded.has(name) ? html`<main data-view=${name} ?hidden=${view !== name}>${laterViews[name].render()}</main>` : nothing))}
       <main data-view="section" ?hidden=${view !== "section"}><ww-section-view></ww-section-view></main>
-      <footer>
+      <footer id="cautions">
         <h2>Cautions</h2>
         <ul>${cautions.map((caution) => html`<li>${caution}</li>`)}</ul>
       </footer>

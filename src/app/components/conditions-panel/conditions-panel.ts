@@ -1,4 +1,4 @@
-import { html, LitElement } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { customElement, property } from "lit/decorators.js";
 import { type Design, demoDesign } from "../../../../shared/case/design";
 import { roughnessHeightBounds, speedBounds, turbulenceBounds } from "../../../../shared/document/limits";
@@ -32,6 +32,12 @@ export class ConditionsPanel extends LitElement {
   /** Of the solved section, m; null before there is one. */
   @property({ attribute: false }) perimeter: number | null = null;
   @property({ attribute: false }) units: UnitPreferences = {};
+  /** The part of it that is shown. */
+  @property() shown: "all" | "stream" | "turbulence" | "finish" | "layers" = "all";
+
+  private shows(part: ConditionsPanel["shown"]): boolean {
+    return this.shown === "all" || this.shown === part;
+  }
 
   private problemOf(key: string): string {
     const problem = this.problem;
@@ -39,12 +45,21 @@ export class ConditionsPanel extends LitElement {
   }
 
   protected override render() {
-    const { fluid, speed, turbulenceIntensity, sandGrainRoughness } = this.design;
-    const properties = resolveFluid(fluid);
     return html`<section aria-labelledby="heading">
       <div class="heading"><h2 id="heading">Stream and finish</h2><ww-info-mark topic="roughness"></ww-info-mark></div>
       <div class="stack">
-        <div class="row">
+        ${this.shows("stream") ? this.renderStream() : nothing}
+        ${this.shows("turbulence") ? this.renderTurbulence() : nothing}
+        ${this.shows("finish") ? this.renderFinish() : nothing}
+        ${this.shows("layers") ? this.renderLayerMethod() : nothing}
+      </div>
+    </section>`;
+  }
+
+  private renderStream() {
+    const { fluid, speed } = this.design;
+    const properties = resolveFluid(fluid);
+    return html`<div class="row">
           <label for="fluid">Fluid</label>
           <select id="fluid" @change=${(event: Event) =>
             emit(this, "section-change", {
@@ -84,10 +99,14 @@ export class ConditionsPanel extends LitElement {
           above-lowest
           .problem=${this.problemOf("speed") || this.problemOf("reynolds")}
           @quantity-change=${(event: QuantityChange) => emit(this, "section-change", { speed: event.detail.value })}
-        ></ww-quantity-field>
-        ${this.renderPresets("turbulence", "Turbulence", turbulencePresets, turbulenceIntensity, (value) =>
-          emit(this, "section-change", { turbulenceIntensity: value }),
-        )}
+        ></ww-quantity-field>`;
+  }
+
+  private renderTurbulence() {
+    const { turbulenceIntensity } = this.design;
+    return html`${this.renderPresets("turbulence", "Turbulence", turbulencePresets, turbulenceIntensity, (value) =>
+      emit(this, "section-change", { turbulenceIntensity: value }),
+    )}
         <ww-quantity-field .units=${this.units}
           label="Turbulence intensity, Tu"
           kind="fraction"
@@ -96,10 +115,14 @@ export class ConditionsPanel extends LitElement {
           .highest=${turbulenceBounds.to / 100}
           .problem=${this.problemOf("turbulenceIntensity")}
           @quantity-change=${(event: QuantityChange) => emit(this, "section-change", { turbulenceIntensity: event.detail.value })}
-        ></ww-quantity-field>
-        ${this.renderPresets("finish", "Finish", finishPresets, sandGrainRoughness, (value) =>
-          emit(this, "section-change", { sandGrainRoughness: value }),
-        )}
+        ></ww-quantity-field>`;
+  }
+
+  private renderFinish() {
+    const { sandGrainRoughness } = this.design;
+    return html`${this.renderPresets("finish", "Finish", finishPresets, sandGrainRoughness, (value) =>
+      emit(this, "section-change", { sandGrainRoughness: value }),
+    )}
         <ww-quantity-field .units=${this.units}
           label="Sand-grain roughness, ks"
           kind="length"
@@ -112,10 +135,7 @@ export class ConditionsPanel extends LitElement {
         <details>
           <summary>Estimate ks from a surface pattern</summary>
           <ww-pattern-panel .pattern=${this.pattern} .perimeter=${this.perimeter} .units=${this.units}></ww-pattern-panel>
-        </details>
-        ${this.renderLayerMethod()}
-      </div>
-    </section>`;
+        </details>`;
   }
 
   private renderLayerMethod() {

@@ -2,151 +2,129 @@ import { css } from "lit";
 
 export const flowViewStyles = css`
   :host {
-    display: block;
+    display: flex;
+    flex-direction: column;
     min-width: 0;
+    min-height: 0;
   }
   .frame {
-    background: var(--water);
-    border: 1px solid var(--rule);
-    border-radius: 3px 22px 3px 3px;
+    flex: 1 1 0;
+    min-height: 0;
+    display: flex;
+    border-radius: 3px 14px 3px 3px;
     overflow: hidden;
+    background: var(--water);
   }
-  svg {
-    display: block;
+  .picture {
+    position: relative;
+    flex: 1 1 0;
+    min-width: 0;
+    contain: strict;
+    touch-action: pan-y;
+  }
+  .drawing {
+    position: absolute;
+    inset: 0;
+  }
+  canvas {
+    position: absolute;
+    inset: 0;
     width: 100%;
-    touch-action: none;
+    height: 100%;
+    display: block;
   }
-  .stream {
-    fill: none;
-    stroke: var(--water-line);
-    stroke-width: 1.1;
-  }
-  .wake {
-    fill: var(--wake-fill);
-    opacity: 0.75;
-  }
-  .shear {
-    fill: none;
-    stroke: var(--bubble);
-    stroke-width: 1.8;
-    stroke-dasharray: 9 4 2 4;
-  }
-  .body {
-    fill: var(--body-fill);
-    stroke: none;
-  }
-  .part {
-    fill: none;
-    stroke-linecap: round;
-  }
-  .laminar {
-    stroke: var(--laminar);
-    stroke-width: 2.4;
-  }
-  .bubble {
-    stroke: var(--bubble);
-    stroke-width: 5;
-    stroke-dasharray: 0.1 7;
-  }
-  .turbulent {
-    stroke: var(--turbulent);
-    stroke-width: 5.5;
-    stroke-linecap: butt;
-  }
-  .base {
-    stroke: var(--ink-soft);
-    stroke-width: 1.6;
-    stroke-dasharray: 5 4;
-    stroke-linecap: butt;
-  }
-  .mark {
-    fill: var(--sheet);
-    stroke: var(--ink);
-    stroke-width: 1.8;
-  }
-  .floor rect {
-    fill: var(--wash);
-  }
-  .floor path {
-    stroke: var(--edge);
-    stroke-width: 2;
-  }
-  .handle {
-    cursor: grab;
-    outline: none;
-  }
-  .handle .reach {
-    fill: transparent;
-  }
-  .handle .knob {
-    fill: var(--sheet);
-    stroke: var(--accent);
-    stroke-width: 2.6;
-  }
-  .handle .arm {
-    stroke: var(--accent);
-    stroke-width: 1.2;
-    stroke-dasharray: 3 3;
-  }
-  .handle:hover .knob,
-  .handle.is-held .knob {
-    fill: var(--accent);
-  }
-  .handle:focus-visible .ring {
-    stroke: var(--focus);
-    stroke-width: 3;
-    fill: none;
-  }
-  .handle .ring {
-    fill: none;
-    stroke: none;
-  }
-  .words {
-    font-size: 13px;
-    fill: var(--ink);
-    paint-order: stroke;
-    stroke: var(--water);
-    stroke-width: 4px;
-    stroke-linejoin: round;
-  }
-  .is-stale {
+  .is-stale canvas {
     opacity: 0.55;
   }
-  .legend {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0.2rem 1.1rem;
-    margin: 0.45rem 0 0;
-    padding: 0;
-    list-style: none;
-    font-size: 0.84rem;
-    color: var(--ink-soft);
+  .floor,
+  .local {
+    position: absolute;
+    margin: 0;
+    font-size: 11.5px;
+    line-height: 1.3;
+    color: var(--ink);
+    background: color-mix(in srgb, var(--water) 82%, transparent);
+    padding: 1px 5px;
+    pointer-events: none;
   }
-  .legend li {
-    display: flex;
-    align-items: center;
-    gap: 0.4rem;
-  }
-  .legend svg {
-    width: 34px;
-    height: 14px;
-    flex: none;
+  .floor {
+    right: 8px;
+    bottom: 34px;
   }
   .local {
-    min-height: 1.5em;
-    margin: 0.3rem 0 0;
-    font-size: 0.88rem;
+    left: 8px;
+    bottom: 8px;
+    max-width: 48%;
     font-variant-numeric: tabular-nums;
   }
+  .flows {
+    position: absolute;
+    top: 8px;
+    right: 8px;
+    display: flex;
+    gap: 4px;
+  }
+  .flows button {
+    font: inherit;
+    font-size: 11.5px;
+    line-height: 1.25;
+    text-align: left;
+    color: var(--ink);
+    background: color-mix(in srgb, var(--sheet) 86%, transparent);
+    border: 1px solid var(--edge);
+    border-radius: 2px 9px 2px 2px;
+    padding: 3px 10px 4px 8px;
+    cursor: pointer;
+  }
+  .flows button span {
+    display: block;
+    color: var(--ink-soft);
+  }
+  .flows button[aria-pressed="true"] {
+    border: 2px solid var(--accent);
+    background: var(--sheet);
+    padding: 2px 9px 3px 7px;
+  }
+  :focus-visible {
+    outline: 3px solid var(--focus);
+    outline-offset: 1px;
+  }
+  .saves {
+    position: absolute;
+    right: 6px;
+    top: 50%;
+    display: none;
+  }
+  .frame:hover .saves,
+  .saves:focus-within {
+    display: flex;
+    flex-direction: column;
+  }
+  .saves button {
+    border: none;
+    background: none;
+    color: var(--accent);
+    font-size: 11px;
+    padding: 3px 4px;
+    cursor: pointer;
+  }
+  .unseen {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  @media (max-width: 899px) {
+    .flows {
+      left: 8px;
+      right: auto;
+      flex-wrap: wrap;
+    }
+  }
   @media print {
-    .frame svg {
-      height: 31mm;
-    }
-    .legend {
-      font-size: 6.5pt;
-    }
-    .handle,
-    .local {
+    :host {
       display: none;
     }
   }

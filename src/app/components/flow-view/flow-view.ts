@@ -1,28 +1,37 @@
-import { html, LitElement, nothing, svg } from "lit";
+import { html, LitElement, nothing } from "lit";
 import { customElement, property, state } from "lit/decorators.js";
-import { guard } from "lit/directives/guard.js";
 import { type Design, demoDesign } from "../../../../shared/case/design";
+import { floorShape } from "../../drawing/floorShape";
+import { flowScene } from "../../drawing/flowScene";
 import { type Handle, handles, heldValue } from "../../drawing/handles";
-import { localValues } from "../../drawing/localValues";
+import { profileShapes } from "../../drawing/layerProfileScene";
+import { layerExaggeration } from "../../drawing/layerScene";
+import { type LocalValues, localValues } from "../../drawing/localValues";
 import { type StreamFrame, streamFrame } from "../../drawing/streamFrame";
+import type { Scene } from "../../scene/scene";
+import type { OtherFlow } from "../../section/otherFlow";
 import type { RuleWindow } from "../../section/ruleWindow";
-import type { Solved } from "../../section/solved";
-import { controlStyles } from "../../style/sharedStyles";
+import { risingState, type Solved } from "../../section/solved";
+import { lightPalette, type Palette } from "../../style/palette";
 import { quantityText, type UnitPreferences } from "../../units/units";
 import { emit } from "../../view/emit";
-import { floorWords } from "./floorDrawing";
+import "../ring/ring";
+import type { RingStep } from "../ring/ring";
+import { saveScene } from "../scene-figure/saveScene";
+import { SceneCanvas } from "../scene-figure/sceneCanvas";
 import { flowViewStyles } from "./flow-view.styles";
-import { legend } from "./legend";
-import { stepped } from "./stepped";
-import { stillDrawing } from "./stillDrawing";
+import { snapped, stepped } from "./stepped";
+
+/** Below this width words in the picture would only cover it, px. */
+const smallWidth = 460;
 
 /**
- * The section in its stream: streamlines, wake, the kinds of layer on the surface, marks, and handles that change the
- * design by pointer or keyboard. Sends `section-change`, `section-drag-begin`, `section-drag` and `section-drag-end`.
+ * The section in its stream: streamlines, wake, pressure on the wall, the layers, and handles that change the design by
+ * pointer or keyboard. Sends `section-change`, `section-drag-begin`, `section-drag`, `section-drag-end` and `section-flow`.
  */
 @customElement("ww-flow-view")
 export class FlowView extends LitElement {
-  static override styles = [controlStyles, flowViewStyles];
+  static override styles = flowViewStyles;
 
   @property({ attribute: false }) design: Design = demoDesign;
   @property({ attribute: false }) solved: Solved | null = null;
@@ -32,29 +41,24 @@ export class FlowView extends LitElement {
   @property({ type: Number }) solveCount = 0;
   /** Ranges that handles are held in; null when they move freely. */
   @property({ attribute: false }) rules: RuleWindow | null = null;
+  /** Flows on the other side of the crisis that can be looked at, and the one that is. */
+  @property({ attribute: false }) flows: readonly OtherFlow[] = [];
+  @property({ attribute: false }) other: Solved | null = null;
+  @property() shownFlow = "own";
   @property({ attribute: false }) units: UnitPreferences = {};
-  @state() private width = 0;
+  @property({ attribute: false }) palette: Palette = lightPalette;
   @state() private heldKey: string | null = null;
-  @state() private local = "";
-  @state() private localNode = -1;
+  @state() private local: LocalValues | null = null;
+  private readonly canvas = new SceneCanvas(this);
+  private drawing: Scene | null = null;
   private reach = 0;
-  private sizes: ResizeObserver | null = null;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.sizes = new ResizeObserver(() => {
-      this.width = Math.round(this.clientWidth);
-    });
-    this.sizes.observe(this);
+  protected override updated(): void {
+    this.canvas.paint(this.drawing);
   }
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.sizes?.disconnect();
-  }
-
-  private get height(): number {
-    return Math.round(Math.min(Math.max(250, this.width * 0.42), 760));
+  private get shown(): Solved | null {
+    return this.shownFlow !== "own" && this.other !== null ? this.other : this.solved;
   }
 
   /** The scale keeps still while a handle is held, so that the drawing does not run away from the pointer. */
@@ -65,123 +69,144 @@ export class FlowView extends LitElement {
       for (let i = 0; i < nodes.count; i++) {
         reach = Math.max(reach, Math.hypot(nodes.x[i] - nodes.centroid[0], nodes.y[i] - nodes.centroid[1]));
       }
-      const steps = Math.ceil(Math.log(reach) / Math.log(1.25) - 1e-9);
-      this.reach = 1.25 ** steps;
+      const steps = Math.ceil(Math.log(reach) / Math.log(1.15) - 1e-9);
+      this.reach = 1.15 ** steps;
     }
-    const scale = Math.min(this.width * 0.2, this.height * 0.34) / this.reach;
-    return streamFrame(nodes.centroid, this.design.incidence, scale, [this.width * 0.36, this.height * 0.5]);
+    const { width, height } = this.canvas;
+    const scale = Math.min(width * 0.235, height * 0.4) / this.reach;
+    return streamFrame(nodes.centroid, this.design.incidence, scale, [width * 0.4, height * 0.5]);
   }
 
-  private bodyPoint(event: PointerEvent, frame: StreamFrame): readonly [number, number] {
-    const box = this.renderRoot.querySelector(".drawing")!.getBoundingClientRect();
-    return frame.toBody(
-      ((event.clientX - box.left) * this.width) / box.width,
-      ((event.clientY - box.top) * this.height) / box.height,
-    );
-  }
-
-  private take(event: PointerEvent, handle: Handle): void {
-    if (event.button !== 0) return;
-    (event.currentTarget as Element).setPointerCapture(event.pointerId);
-    this.heldKey = handle.key;
-    emit(this, "section-drag-begin");
-  }
-
-  private move(event: PointerEvent, handle: Handle, frame: StreamFrame): void {
+  private move({ x, y, isFine }: PageEvents["ring-move"], handle: Handle, frame: StreamFrame): void {
     if (this.heldKey !== handle.key) return;
-    emit(this, "section-drag", handle.change(heldValue(handle, handle.valueAt(...this.bodyPoint(event, frame)))));
+    const value = snapped(handle, handle.valueAt(...frame.toBody(x, y)), isFine);
+    emit(this, "section-drag", handle.change(heldValue(handle, value)));
   }
 
-  private release(): void {
-    this.heldKey = null;
-    emit(this, "section-drag-end");
-  }
-
-  private press(event: KeyboardEvent, handle: Handle): void {
-    const next = stepped(handle, event.key, event.shiftKey);
-    if (next === null) return;
-    event.preventDefault();
-    emit(this, "section-change", handle.change(heldValue(handle, next)));
+  private press(step: RingStep, handle: Handle): void {
+    emit(this, "section-change", handle.change(heldValue(handle, stepped(handle, step))));
   }
 
   private look(event: PointerEvent, solved: Solved, frame: StreamFrame): void {
     if (this.heldKey !== null) return;
-    const found = localValues(solved, ...this.bodyPoint(event, frame));
-    this.local = found?.text ?? "";
-    this.localNode = found?.node ?? -1;
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    this.local = localValues(solved, ...frame.toBody(event.clientX - box.left, event.clientY - box.top));
+  }
+
+  private draw(solved: Solved, frame: StreamFrame): void {
+    const { width, height } = this.canvas;
+    const scene = flowScene(solved.solution, frame, [width, height], this.palette, {
+      stream: `stream ${quantityText(solved.design.speed, "speed", this.units, 3)} →`,
+      isSmall: width < smallWidth,
+    });
+    const { local } = this;
+    this.drawing =
+      local?.layer == null || local.node >= solved.solution.nodes.count
+        ? scene
+        : {
+            ...scene,
+            shapes: [
+              ...scene.shapes,
+              ...profileShapes(
+                solved.solution.nodes,
+                local.node,
+                local.layer,
+                layerExaggeration(risingState(solved.solution)!),
+                solved.solution.referenceWidth,
+                frame,
+                this.palette,
+              ),
+            ],
+          };
   }
 
   protected override render() {
-    const { solved, stale, solveCount } = this;
+    const { stale, solveCount, canvas, shown } = this;
+    const frame = shown !== null && canvas.hasSize ? this.frameOf(shown) : null;
+    if (shown !== null && frame !== null) this.draw(shown, frame);
+    else this.drawing = null;
     return html`<div class="frame ${stale ? "is-stale" : ""}" data-solve-count=${solveCount}>
-        ${solved && this.width > 0 ? this.renderDrawing(solved) : html`<svg class="drawing" viewBox="0 0 100 42" aria-hidden="true"></svg>`}
+      <div class="picture"
+        @pointermove=${(event: PointerEvent) => shown !== null && frame !== null && this.look(event, shown, frame)}
+        @pointerleave=${() => {
+          this.local = null;
+        }}
+      ><div class="drawing" role="group" aria-label=${shown === null ? "Section in the stream" : `Section in the stream: ${shown.solution.nodes.name}`}>
+          <canvas aria-hidden="true"></canvas>
+          ${shown !== null && frame !== null ? this.renderHandles(shown, frame) : nothing}
+          ${shown?.solution.floor == null || frame === null ? nothing : html`<span class="floor">${this.floorWords(shown, frame)}</span>`}
+        </div>
+        ${this.renderFlows()}
+        ${this.local === null ? nothing : html`<p class="local" aria-live="off">${this.local.text}</p>`}
+        ${
+          this.drawing === null
+            ? nothing
+            : html`<span class="saves">
+          <button type="button" @click=${() => this.drawing && saveScene("flow", this.drawing, "png", this.palette.water)}>PNG<span class="unseen"> of the flow</span></button>
+          <button type="button" @click=${() => this.drawing && saveScene("flow", this.drawing, "svg", this.palette.water)}>SVG<span class="unseen"> of the flow</span></button>
+        </span>`
+        }
       </div>
-      ${legend}
-      <p class="local" aria-live="off">${this.local || "Point at the surface for local values; drag a round handle, or focus it and use the arrow keys."}</p>`;
+    </div>`;
   }
 
-  private renderDrawing(solved: Solved) {
-    const { nodes } = solved.solution;
-    const frame = this.frameOf(solved);
-    const { design } = this;
-    return html`<svg
-      class="drawing"
-      role="group"
-      aria-label=${`Section in the stream: ${nodes.name}`}
-      viewBox="0 0 ${this.width} ${this.height}"
-      height=${this.height}
-      @pointermove=${(event: PointerEvent) => this.look(event, solved, frame)}
-      @pointerleave=${() => {
-        this.local = "";
-        this.localNode = -1;
-      }}
-    >
-      ${guard([solved, this.width, this.reach, design.incidence], () => stillDrawing(solved, frame, [this.width, this.height]))}
-      ${floorWords(solved, frame, [this.width, this.height], this.units)}
-      ${this.localNode >= 0 ? this.renderLocal(frame.toView(nodes.x[this.localNode], nodes.y[this.localNode])) : nothing}
-      <g aria-hidden="true">
-        <text class="words" x="14" y="24">stream → ${quantityText(design.speed, "speed", this.units)}</text>
-        <text class="words" x="14" y=${this.height - 14}>${nodes.name}</text>
-      </g>
-      ${handles(design, nodes, this.rules)
-        .filter(({ point }) => frame.toView(...point)[1] < this.height)
-        .map((handle) => this.renderHandle(handle, frame))}
-    </svg>`;
+  private floorWords({ solution, design }: Solved, frame: StreamFrame): string {
+    const { isOutside } = floorShape(solution.floor!, frame, this.canvas.height);
+    const gap = design.floorGap ?? 0;
+    return `${gap === 0 ? "on the floor" : `floor, gap ${quantityText(gap, "length", this.units)}`}${isOutside ? " ↓" : ""}`;
   }
 
-  private renderLocal([x, y]: readonly [number, number]) {
-    return svg`<circle cx=${x} cy=${y} r="4" fill="var(--ink)"></circle>`;
+  /** The states that the flow may be in here, the likeliest first. */
+  private renderFlows() {
+    if (this.flows.length < 2) return nothing;
+    return html`<div class="flows" role="group" aria-label="Flow to look at">
+      ${this.flows.map(
+        ({
+          key,
+          label,
+          words,
+        }) => html`<button type="button" aria-pressed=${this.shownFlow === key} @click=${() => emit(this, "section-flow", key)}>
+          <b>${label}</b> <span>${words}</span>
+        </button>`,
+      )}
+    </div>`;
   }
 
-  private renderHandle(handle: Handle, frame: StreamFrame) {
-    const [x, y] = frame.toView(...handle.point);
-    const text = quantityText(handle.value, handle.kind, this.units);
-    return svg`<g
-      class="handle ${this.heldKey === handle.key ? "is-held" : ""}"
-      data-handle=${handle.key}
-      role="slider"
-      tabindex="0"
-      aria-label=${`${handle.label}, handle`}
-      aria-valuenow=${handle.value}
-      aria-valuemin=${handle.lowest}
-      aria-valuemax=${handle.highest}
-      aria-valuetext=${text}
-      transform="translate(${x} ${y})"
-      @pointerdown=${(event: PointerEvent) => this.take(event, handle)}
-      @pointermove=${(event: PointerEvent) => this.move(event, handle, frame)}
-      @pointerup=${this.release}
-      @pointercancel=${this.release}
-      @keydown=${(event: KeyboardEvent) => this.press(event, handle)}
-    >
-      <title>${handle.label}: ${text}</title>
-      <circle class="reach" r="18"></circle>
-      <circle class="ring" r="13"></circle>
-      <circle class="knob" r="7"></circle>
-    </g>`;
+  private renderHandles(solved: Solved, frame: StreamFrame) {
+    if (this.shownFlow !== "own") return nothing;
+    return handles(this.design, solved.solution.nodes, this.rules).map((handle) => {
+      const [x, y] = frame.toView(...handle.point);
+      if (y >= this.canvas.height) return nothing;
+      return html`<ww-ring
+        class="handle"
+        data-handle=${handle.key}
+        label="${handle.label}, handle"
+        .value=${handle.value}
+        .lowest=${handle.lowest}
+        .highest=${handle.highest}
+        .words=${quantityText(handle.value, handle.kind, this.units)}
+        .x=${x}
+        .y=${y}
+        @ring-begin=${() => {
+          this.heldKey = handle.key;
+          emit(this, "section-drag-begin");
+        }}
+        @ring-move=${(event: CustomEvent<PageEvents["ring-move"]>) => this.move(event.detail, handle, frame)}
+        @ring-end=${() => {
+          this.heldKey = null;
+          emit(this, "section-drag-end");
+        }}
+        @ring-step=${(event: CustomEvent<RingStep>) => this.press(event.detail, handle)}
+      ></ww-ring>`;
+    });
   }
 }
 
 declare global {
+  interface PageEvents {
+    /** Key of the flow to look at; "own" for the design's. */
+    "section-flow": string;
+  }
   interface HTMLElementTagNameMap {
     "ww-flow-view": FlowView;
   }

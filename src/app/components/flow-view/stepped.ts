@@ -1,30 +1,19 @@
 import type { Handle } from "../../drawing/handles";
+import { type RingStep, stepValue } from "../ring/ring";
 
-const coarse = 10;
-
-/**
- * The value of a handle after a key: arrows by 0.1 mm or 0.5 degrees, ten times as much with Shift or Page keys, Home
- * and End to the range's ends where it has sensible ones. null for other keys.
- */
-export function stepped(handle: Handle, key: string, shift: boolean): number | null {
-  const fine = handle.kind === "angle" ? Math.PI / 360 : 1e-4;
-  const step = fine * (shift ? coarse : 1);
-  switch (key) {
-    case "ArrowUp":
-    case "ArrowRight":
-      return rounded(handle.value + step, fine);
-    case "ArrowDown":
-    case "ArrowLeft":
-      return rounded(handle.value - step, fine);
-    case "PageUp":
-      return rounded(handle.value + fine * coarse, fine);
-    case "PageDown":
-      return rounded(handle.value - fine * coarse, fine);
-    default:
-      return null;
-  }
+/** What a handle moves by, and by hand snaps to: 0.1 mm or half a degree, and a tenth of it. */
+function stepOf(handle: Handle): number {
+  return handle.kind === "angle" ? Math.PI / 360 : 1e-4;
 }
 
-function rounded(value: number, step: number): number {
-  return Number((Math.round(value / step) * step).toPrecision(12));
+/** The value that a key leads to. */
+export function stepped(handle: Handle, step: RingStep): number {
+  const { value, lowest, highest } = handle;
+  return stepValue(step, { value, lowest, highest, size: stepOf(handle) });
+}
+
+/** A value from the hand on the grid of steps. */
+export function snapped(handle: Handle, value: number, isFine: boolean): number {
+  const size = stepOf(handle) * (isFine ? 0.1 : 1);
+  return Number((Math.round(value / size) * size).toPrecision(12));
 }

@@ -49,6 +49,8 @@ export class PlotBoard extends LightElement {
   @property({ attribute: false }) palette: Palette = lightPalette;
   @property({ attribute: false }) layerChoice: LayerChoice = "all";
   @property() measure: PositionMeasure = "angle";
+  /** The plot that is shown; "all" for every one. */
+  @property() shown: "all" | "pressure" | "drag" | "separation" | "layer" | "shedding" = "all";
   private readonly pressure = remembered(
     (solved: Solved | null, pins: Pins, measure: PositionMeasure, palette: Palette) =>
       boardPressure({ solved, pins }, measure, palette),
@@ -85,35 +87,47 @@ export class PlotBoard extends LightElement {
   protected override render() {
     const { solved, curves, pins, stale, dragging, palette } = this;
     const rows = this.caseShown ? this.caseRows : noRows;
+    const shows = (plot: PlotBoard["shown"]) => this.shown === "all" || this.shown === plot;
     return html`<div class="board-head">
-        <h2>Plots</h2>
-        <label>Surface position by
+        ${
+          shows("pressure")
+            ? html`<label>Surface position by
           <select @change=${(event: Event) =>
             emit(this, "section-measure", (event.target as HTMLSelectElement).value === "arc" ? "arc" : "angle")}>
             <option value="angle" ?selected=${this.measure === "angle"}>angle</option>
             <option value="arc" ?selected=${this.measure === "arc"}>arc length</option>
           </select>
-        </label>
-        <label>Layer quantity
+        </label>`
+            : nothing
+        }
+        ${
+          shows("layer")
+            ? html`<label>Layer quantity
           <select @change=${(event: Event) =>
             emit(this, "section-tools", { layerChoice: (event.target as HTMLSelectElement).value as LayerChoice })}>
             ${layerTexts.map(([value, words]) => html`<option value=${value} ?selected=${value === this.layerChoice}>${words}</option>`)}
           </select>
-        </label>
-        <label><input type="checkbox" .checked=${this.caseShown} @change=${(event: Event) => {
-          this.caseShown = (event.target as HTMLInputElement).checked;
-        }} /> results of the case</label>
+        </label>`
+            : nothing
+        }
+        ${
+          shows("drag") || shows("separation") || shows("shedding")
+            ? html`<label><input type="checkbox" .checked=${this.caseShown} @change=${(event: Event) => {
+                this.caseShown = (event.target as HTMLInputElement).checked;
+              }} /> results of the case</label>`
+            : nothing
+        }
       </div>
       <div class="board">
-        <ww-plot id="plot-pressure" .figure=${this.pressure(solved, pins, this.measure, palette)} .stale=${stale} .lively=${dragging}></ww-plot>
-        <ww-plot id="plot-drag" .figure=${this.isAnswered ? this.drag(solved, curves, pins, rows, palette, this.offset) : null} .stale=${stale} .lively=${dragging}></ww-plot>
-        <ww-plot id="plot-separation" .figure=${this.separation(curves, pins, rows, palette)} .stale=${stale} .lively=${dragging}></ww-plot>
+        ${shows("pressure") ? html`<ww-plot id="plot-pressure" .figure=${this.pressure(solved, pins, this.measure, palette)} .stale=${stale} .lively=${dragging}></ww-plot>` : nothing}
+        ${shows("drag") ? html`<ww-plot id="plot-drag" .figure=${this.isAnswered ? this.drag(solved, curves, pins, rows, palette, this.offset) : null} .stale=${stale} .lively=${dragging}></ww-plot>` : nothing}
+        ${shows("separation") ? html`<ww-plot id="plot-separation" .figure=${this.separation(curves, pins, rows, palette)} .stale=${stale} .lively=${dragging}></ww-plot>` : nothing}
         ${this.layers.map(({ quantity, figure }) =>
-          this.layerChoice === "all" || this.layerChoice === quantity
+          shows("layer") && (this.layerChoice === "all" || this.layerChoice === quantity)
             ? html`<ww-plot id="plot-layer-${quantity}" .figure=${figure(solved, pins, palette)} .stale=${stale} .lively=${dragging}></ww-plot>`
             : nothing,
         )}
-        <ww-plot id="plot-strouhal" .figure=${this.strouhal(curves, pins, rows, palette)} .stale=${stale} .lively=${dragging}></ww-plot>
+        ${shows("shedding") ? html`<ww-plot id="plot-strouhal" .figure=${this.strouhal(curves, pins, rows, palette)} .stale=${stale} .lively=${dragging}></ww-plot>` : nothing}
       </div>`;
   }
 }

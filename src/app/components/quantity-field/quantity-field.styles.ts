@@ -7,30 +7,31 @@ export const quantityFieldStyles = css`
   }
   .line {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) 6.2rem 3.9rem;
+    grid-template-columns: minmax(0, 1fr) var(--field-number, 6.2rem) var(--field-unit, 3.9rem);
     gap: 0.4rem;
     align-items: center;
   }
   label {
-    font-size: 0.9rem;
+    font-size: var(--field-text, 0.9rem);
     line-height: 1.2;
   }
   input {
     width: 100%;
     text-align: right;
     font-variant-numeric: tabular-nums;
+    font-size: var(--field-text, inherit);
   }
   input[aria-invalid="true"] {
     border-color: var(--alarm);
     border-width: 2px;
   }
   .unit {
-    font-size: 0.88rem;
+    font-size: var(--field-small, 0.88rem);
     color: var(--ink-soft);
   }
   select {
     width: 100%;
-    padding-inline: 0.2rem;
-    font-size: 0.88rem;
+    padding-inline: 0.1rem;
+    font-size: var(--field-small, 0.88rem);
   }
 `;

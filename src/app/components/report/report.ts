@@ -11,6 +11,7 @@ import { lightPalette } from "../../style/palette";
 import type { UnitPreferences } from "../../units/units";
 import { boardDragCurve, boardPressure } from "../plot-board/boardFigures";
 import { reportRows } from "./caseRows";
+import { flowAddress } from "./flowAddress";
 import { type PlotPicture, picturesDrawn, plotPictures } from "./plotPictures";
 import { reportStyles } from "./report.styles";
 import { reportInputs } from "./reportInputs";
@@ -32,6 +33,8 @@ export class Report extends LitElement {
   @property({ attribute: false }) offset: MeasuredCorrection | null = null;
   @property() measure: PositionMeasure = "angle";
   @property({ attribute: false }) units: UnitPreferences = {};
+  /** The flow picture as an address; empty until it is asked for. */
+  @state() private flow = "";
   @state() private pictures: readonly PlotPicture[] = [];
 
   /** Draws the plots for paper. */
@@ -40,6 +43,7 @@ export class Report extends LitElement {
       boardPressure(this, this.measure, lightPalette),
       boardDragCurve(this, [], lightPalette, this.offset),
     ];
+    this.flow = this.solved === null ? "" : flowAddress(this.solved, this.units);
     this.pictures = await plotPictures(figures.filter((figure) => figure !== null));
     await this.updateComplete;
     await picturesDrawn(this.renderRoot);
@@ -49,6 +53,7 @@ export class Report extends LitElement {
     const { solved, problem } = this;
     if (solved === null) return nothing;
     return html`<p>${problem ? html`<b>Stale:</b> the design could not be solved (${problem.message}); figures are of the last one that could.` : nothing}</p>
+      ${this.flow === "" ? nothing : html`<img class="flow" src=${this.flow} alt="The flow round the section" />`}
       <div class="plots">
         ${this.pictures.map(({ title, address, caption }) => html`<div><h2>${title}</h2><img src=${address} alt=${title} /><p>${caption}</p></div>`)}
       </div>
