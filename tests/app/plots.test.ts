@@ -241,11 +241,12 @@ describe("axes, legend, overlay and table", () => {
     expect(csv.split("\n")).toEqual(["curve,Cd", '"\'=HYPERLINK(1)",-1.5', '"a, b",']);
   });
 
-  test("the first six overlaid curves differ in colour, dash and marker", () => {
+  test("the eight overlaid curves differ in colour and marker, and the first six in their dash as well", () => {
     for (const palette of [lightPalette, darkPalette]) {
-      for (const key of ["color", "dash", "symbol"] as const) {
-        expect(new Set(palette.series.map((style) => style[key])).size).toBe(6);
+      for (const key of ["color", "symbol", "mark"] as const) {
+        expect(new Set(palette.series.map((style) => style[key])).size).toBe(8);
       }
+      expect(new Set(palette.series.slice(0, 6).map(({ dash }) => dash)).size).toBe(6);
     }
   });
 });

@@ -1,7 +1,8 @@
 import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import { decadeTicks, evenTicks, horizontalAxis, levels, powerText, type Scale, scaleOf } from "../scene/axes";
-import type { MarkName, Scene, Shape } from "../scene/scene";
+import type { Scene, Shape } from "../scene/scene";
 import type { CrisisZone } from "../section/crisisZone";
+import type { MarkName } from "../style/markName";
 import type { Palette } from "../style/palette";
 
 /** A pinned design's curve, in its own style. */

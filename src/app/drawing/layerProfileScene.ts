@@ -1,10 +1,10 @@
 import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
+import { isSealed } from "../../../shared/engine/section/sealedSide";
 import type { SectionState } from "../../../shared/engine/solution";
 import type { Shape } from "../scene/scene";
 import type { Palette } from "../style/palette";
 import { wrapArc } from "./contourArc";
 import type { StreamFrame } from "./streamFrame";
-import { isSealed } from "./surfaceParts";
 import { velocityProfile } from "./velocityProfile";
 
 /** The layer at a place of the wall. */

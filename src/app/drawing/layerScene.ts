@@ -1,9 +1,10 @@
 import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
+import { isSealed } from "../../../shared/engine/section/sealedSide";
 import type { SectionState } from "../../../shared/engine/solution";
 import type { Shape } from "../scene/scene";
 import type { Palette } from "../style/palette";
 import type { StreamFrame } from "./streamFrame";
-import { isSealed, type SurfaceKind, surfaceMarks, surfaceParts } from "./surfaceParts";
+import { type SurfaceKind, surfaceMarks, surfaceParts } from "./surfaceParts";
 import { contourArc, wallPoint } from "./wallPoint";
 
 /** The layer's momentum thickness is drawn so many times too thick; behind long bubbles, where it is thick, less. */

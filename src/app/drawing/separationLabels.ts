@@ -1,10 +1,10 @@
 import type { SectionNodes } from "../../../shared/engine/geometry/sectionNodes";
+import { isSealed } from "../../../shared/engine/section/sealedSide";
 import type { SectionState, SideSolution } from "../../../shared/engine/solution";
 import { degreesOf } from "../../../shared/numerics/degreesAndPercent";
 import type { Shape } from "../scene/scene";
 import type { Palette } from "../style/palette";
 import type { StreamFrame } from "./streamFrame";
-import { isSealed } from "./surfaceParts";
 import { contourArc, wallPoint } from "./wallPoint";
 
 /** Two sides that leave within so many degrees of each other are told once. */

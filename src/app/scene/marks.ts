@@ -1,4 +1,5 @@
-import type { Line, MarkName } from "./scene";
+import type { MarkName } from "../style/markName";
+import type { Line } from "./scene";
 
 const turn = (corners: number, first: number, radius = 1): number[] =>
   Array.from({ length: corners }, (_, i) => first + (2 * Math.PI * i) / corners).flatMap((angle) => [

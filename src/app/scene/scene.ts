@@ -1,3 +1,5 @@
+import type { MarkName } from "../style/markName";
+
 /** Points of one line, interleaved x and y, in the picture's own units (CSS px). */
 export type Line = ArrayLike<number>;
 
@@ -35,9 +37,6 @@ export interface TextShape {
   /** Colour of a rim that keeps the words legible over lines. */
   readonly rim?: string;
 }
-
-/** Every source and every design has a mark of its own. */
-export type MarkName = "circle" | "square" | "diamond" | "triangle" | "nabla" | "hexagon" | "cross" | "bow" | "plus";
 
 export interface MarkShape {
   readonly kind: "mark";

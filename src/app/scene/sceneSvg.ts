@@ -1,7 +1,7 @@
-import { svgPath } from "../drawing/svgPath";
 import { markLine } from "./marks";
 import { hatchLines } from "./paintScene";
 import { type Scene, type Shape, sceneFont } from "./scene";
+import { svgPath } from "./svgPath";
 
 /** A scene as the text of an SVG file. @param paper colour behind it; left out for none */
 export function sceneSvg({ width, height, shapes }: Scene, paper?: string): string {

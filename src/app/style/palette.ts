@@ -1,4 +1,4 @@
-import type { MarkName } from "../scene/scene";
+import type { MarkName } from "./markName";
 
 /** Colour, dash and marks of one design, in every plot alike. Colours and marks differ, so that none depends on colour alone. */
 export interface SeriesStyle {

@@ -38,7 +38,10 @@ export function deskScenarios(stage: () => Stage): void {
     }
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
     await page.setViewportSize({ width: 390, height: 844 });
-    await eventually(async () => (await shareInSight(page, "ww-answer")) === 1, "the answer is on a phone's first screen");
+    await eventually(
+      async () => (await shareInSight(page, "ww-answer")) === 1,
+      "the answer is on a phone's first screen",
+    );
     expect(complaints).toEqual([]);
     await page.context().close();
   });

@@ -1,7 +1,7 @@
 import type { Design } from "../../../shared/case/design";
 import { publishedSmoothCylinderCurves } from "../../../shared/engine/reference/smoothCylinderCurve";
 import type { PublishedPoints } from "../desk/dragCurveScene";
-import type { MarkName } from "../scene/scene";
+import type { MarkName } from "../style/markName";
 
 const marks: readonly MarkName[] = ["circle", "square", "triangle", "diamond", "nabla", "hexagon"];
 
