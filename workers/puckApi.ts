@@ -16,6 +16,7 @@ import type { Evaluation } from "../shared/jobs/tradeoff/designSpace";
 import { type TradeoffMember, tradeoffMember } from "../shared/jobs/tradeoff/tradeoffMember";
 import { type TradeoffSearch, tradeoffSearch } from "../shared/jobs/tradeoff/tradeoffSearch";
 import { type Result, success } from "../shared/result";
+import { type PuckCurves, puckCurves } from "./boardWork";
 import { holdLifeline, type Lifeline } from "./lifeline";
 
 /** m, where the case does not say how far dimensions are made wrong. */
@@ -31,6 +32,8 @@ export interface CoreSizing {
 export interface PuckApi extends Lifeline {
   /** Drag, comparisons and motions of the pucks of a case, baselines first. */
   solvePucks(theCase: PuckCase): Promise<readonly PuckResult[]>;
+  /** Drag curves of the pucks' sections, for where their crises lie. */
+  puckCurves(theCase: PuckCase): Promise<readonly PuckCurves[]>;
   judge(
     design: PuckDesign,
     rules: RuleSet,
@@ -69,6 +72,9 @@ export function createPuckSolver(): PuckApi {
     holdLifeline,
     async solvePucks(theCase) {
       return [...puckSteps(theCase)].map(({ result }) => result);
+    },
+    async puckCurves(theCase) {
+      return puckCurves(theCase);
     },
     async judge(design, rules, tolerances, sampling) {
       return judgePuck(design, rules, tolerances, sampling);

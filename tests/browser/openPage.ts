@@ -63,11 +63,14 @@ function buildPage(outDir: string): void {
   if (built.status !== 0) throw new Error(`vite build failed:\n${built.stdout}${built.stderr}`);
 }
 
-/** All groups of inputs are open, as a person who uses them all would have arranged the desk. */
+/** All groups of inputs are open and all steps on one page, as a person who uses them all would have arranged it. */
 const openInputs = `try {
   if (localStorage.getItem("wakewright-desk") === null) {
     const openGroups = ["shape", "stream", "turbulence", "finish", "trips", "layers", "case"];
     localStorage.setItem("wakewright-desk", JSON.stringify({ detail: null, openGroups, ribbonKey: "edgeRadius" }));
+  }
+  if (localStorage.getItem("wakewright-steps") === null) {
+    localStorage.setItem("wakewright-steps", JSON.stringify({ puck: "all", tunnel: "all", compare: "all" }));
   }
 } catch {}`;
 

@@ -62,7 +62,8 @@ test("ww-flow-view draws the section; a handle moves by keys and by pointer, eac
     heard(view, "section-drag"),
     heard(view, "section-drag-end"),
   ];
-  (handle.element() as SVGElement).focus();
+  await expect.poll(() => handle.elements().length).toBe(1);
+  (handle.element() as HTMLElement).focus();
   await userEvent.keyboard("{ArrowUp}");
   // One step of a length is 0.1 mm.
   expect(changes).toMatchObject([{ section: { edgeRadius: 0.0061 } }]);
@@ -234,6 +235,7 @@ test("ww-report prints inputs, cautions and pictures of its plots, and says so w
   expect(words(report)).toContain("Cautions");
   await report.preparePictures();
   const pictures = inside<HTMLImageElement>(report, "img");
-  expect(pictures.map(({ alt }) => alt !== "")).toEqual([true, true]);
+  // The flow, the pressure and the drag curve.
+  expect(pictures.map(({ alt }) => alt !== "")).toEqual([true, true, true]);
   expect(one(report, "dl").textContent).toContain("Stream speed");
 });

@@ -30,7 +30,10 @@ export interface DragCurveInputs {
   readonly at: { readonly reynolds: number; readonly drag: number } | null;
   /** m/s over Re. */
   readonly speedPerReynolds: number;
-  readonly speedText: (speed: number) => string;
+  /** Writes a speed; null leaves out the axis of speeds. */
+  readonly speedText: ((speed: number) => string) | null;
+  /** Reynolds numbers to show; left out for those around the design and its crisis. */
+  readonly range?: readonly [number, number];
   /** What the Reynolds number is on, in words. */
   readonly lengthText: string;
 }
@@ -49,7 +52,7 @@ export function dragCurveScene(
   palette: Palette,
 ): DragCurveDrawing {
   const { rows, zone, at, speedPerReynolds } = inputs;
-  const [from, to] = reynoldsRange(inputs);
+  const [from, to] = inputs.range ?? reynoldsRange(inputs);
   const xScale = scaleOf(from, to, margin.left, width - margin.right, true);
   const inside = (reynolds: number) => reynolds >= from * 0.98 && reynolds <= to * 1.02;
   const yScale = scaleOf(0, highestDrag(inputs, inside), height - margin.bottom, margin.top);
@@ -252,6 +255,7 @@ function speedAxis(
   top: number,
   palette: Palette,
 ): Shape[] {
+  if (speedText === null) return [];
   const [low, high] = [xScale.from * speedPerReynolds, xScale.to * speedPerReynolds];
   const ticks = decadeTicks(low, high);
   const speeds = scaleOf(low, high, xScale.at(xScale.from), xScale.at(xScale.to), true);

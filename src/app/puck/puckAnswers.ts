@@ -10,6 +10,7 @@ import type { TradeoffMember } from "../../../shared/jobs/tradeoff/tradeoffMembe
 import type { Problem } from "../../../shared/result";
 import type { ChosenPucks } from "../../../workers/choiceWork";
 import { initialTask, type TaskState } from "../view/taskState";
+import type { KnownBoard } from "./puckBoard";
 import type { PuckInputs, PuckMake } from "./puckInputs";
 
 /** Figures of a puck that can be made, with the inputs that they belong to. */
@@ -45,6 +46,8 @@ export interface PuckPin {
 /** What is known of the pucks. Last good results stay; each names its inputs. */
 export interface PuckAnswers {
   readonly pins: readonly PuckPin[];
+  /** What was worked out of all pucks beside each other; null before that. */
+  readonly board: KnownBoard | null;
   readonly measured: MeasuredPuck | null;
   /** Why the present puck has no figures; null when all is well. */
   readonly problem: Problem | null;
@@ -70,6 +73,7 @@ export interface MemberRequest {
 
 export const nothingKnown: PuckAnswers = {
   pins: [],
+  board: null,
   measured: null,
   problem: null,
   judged: null,

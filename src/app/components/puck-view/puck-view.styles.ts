@@ -5,6 +5,51 @@ export const puckViewStyles = css`
   ww-puck-view {
     display: block;
   }
+  @media screen {
+    ww-puck-view .is-off {
+      display: none;
+    }
+  }
+  ww-puck-view .puck-answer {
+    padding: 10px 20px 6px;
+  }
+  ww-puck-view .puck-board {
+    padding: 0 20px 14px;
+  }
+  ww-puck-view .puck-board .caution {
+    margin: 8px 0 0;
+    font-size: 12px;
+    color: var(--ink-soft);
+  }
+  ww-puck-view button.is-quiet {
+    border: none;
+    background: none;
+    padding: 0 2px;
+    color: var(--accent);
+    font: inherit;
+    text-decoration: underline;
+  }
+  @media (min-width: 900px) {
+    ww-puck-view .puck-layout[data-step="search"],
+    ww-puck-view .puck-layout[data-step="motion"] {
+      grid-template-areas: "bench flow";
+      grid-template-rows: auto;
+    }
+    ww-puck-view .puck-layout[data-step="choose"],
+    ww-puck-view .puck-layout[data-step="search"] {
+      grid-template-columns: minmax(0, 1fr);
+      grid-template-areas: "flow";
+    }
+    ww-puck-view .puck-layout[data-step="drag"] {
+      grid-template-areas: "bench flow";
+      grid-template-rows: auto;
+    }
+    ww-puck-view .puck-layout[data-step="drag"] .is-body,
+    ww-puck-view .puck-layout[data-step="motion"] .is-body,
+    ww-puck-view .puck-layout[data-step="search"] .is-body {
+      display: none;
+    }
+  }
   @media (min-width: 900px) {
     ww-puck-view .puck-layout {
       grid-template-columns: 22rem minmax(0, 1fr);

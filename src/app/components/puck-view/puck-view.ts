@@ -7,6 +7,9 @@ import { saveShownCase } from "../../cases/savedCase";
 import { loadDemoCase } from "../../files/demoCases";
 import { saveFile } from "../../files/saveFile";
 import { chooseControls } from "../../puck/choosing";
+import { boardAnswer } from "../../puck/boardAnswer";
+import { boardRows } from "../../puck/boardRows";
+import { startBoardSolving } from "../../puck/boardSolving";
 import {
   makeBaseline,
   pinPuck,
@@ -18,6 +21,7 @@ import {
 } from "../../puck/puckBench";
 import { hasPuckBlock } from "../../puck/puckCaseText";
 import "../../puck/puckEvents";
+import type { PlayInputs } from "../../puck/puckInputs";
 import { countMadePucks, handoffFiles, reportMember, sizeCore } from "../../puck/puckJobs";
 import { startPuckSolving } from "../../puck/puckSolving";
 import { puckView } from "../../puck/puckView";
@@ -25,9 +29,13 @@ import { cancelSearch, pauseSearch, resumeSearch, startSearch } from "../../puck
 import { StoreController } from "../../store/storeController";
 import { adoptDocumentStyles } from "../../style/documentStyles";
 import { viewStyles } from "../../style/viewStyles";
+import { quantityText, type UnitPreferences } from "../../units/units";
 import { Hearing } from "../../view/hearing";
+import { shownSteps, showStep, stepOf } from "../../view/shownSteps";
 import { ViewElement } from "../../view/viewElement";
 import "../choose-report/choose-report";
+import "../answer/answer";
+import "../puck-board/puck-board";
 import "../puck-case/puck-case";
 import "../puck-choose/puck-choose";
 import "../puck-cautions/puck-cautions";
@@ -42,6 +50,7 @@ import "../puck-play/puck-play";
 import "../puck-report/puck-report";
 import "../puck-rules/puck-rules";
 import "../puck-tradeoff/puck-tradeoff";
+import "../step-nav/step-nav";
 import { puckViewStyles } from "./puck-view.styles";
 
 const searchControls = {
@@ -58,6 +67,7 @@ const chooseDemo = "harbour-choice.json";
 @customElement("ww-puck-view")
 export class PuckView extends ViewElement {
   private readonly bench = new StoreController(this, puckBench, (value) => value);
+  private readonly steps = new StoreController(this, shownSteps, (value) => value);
   private readonly search = new StoreController(this, tradeoffBench, (value) => value);
   @state() private fileProblems: readonly Problem[] = [];
   @state() private handoffMessage: { readonly text: string; readonly isProblem: boolean } | null = null;
@@ -67,6 +77,7 @@ export class PuckView extends ViewElement {
     adoptDocumentStyles(viewStyles);
     adoptDocumentStyles(puckViewStyles);
     new Hearing(this, {
+      "step-choose": (step) => showStep("puck", step),
       "puck-change": (change) => puckBench.change(change),
       "puck-pin": pinPuck,
       "puck-work-on": workOnPuck,
@@ -88,7 +99,7 @@ export class PuckView extends ViewElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    void puckView.startKeeping().then(startPuckSolving);
+    void puckView.startKeeping().then(startPuckSolving).then(startBoardSolving);
   }
 
   protected override get pictureMaker() {
@@ -130,30 +141,66 @@ export class PuckView extends ViewElement {
     const inputs = known.history.present;
     const { candidate, userMaterials, play, title } = inputs;
     const { units, palette } = this;
-    return html`<div class="view-layout puck-layout">
+    const step = stepOf(this.steps.value, "puck", stepKeys);
+    const on = (...keys: readonly string[]) => (step === "all" || keys.includes(step) ? "" : "is-off");
+    const rows = boardRows(inputs, known);
+    const words = boardAnswer(rows);
+    return html`<ww-step-nav label="Steps of the puck" .steps=${puckSteps} .step=${step}>
+        <span>${playWords(play, units)} <button type="button" class="is-quiet" @click=${() => showStep("puck", "drag")}>change</button></span>
+      </ww-step-nav>
+      <div class="puck-answer ${on("candidates", "drag")}">
+        <ww-answer .words=${words === null ? null : { sentence: words, next: [] }} .problem=${problem ?? solveProblem} .stale=${problem !== null}></ww-answer>
+      </div>
+      <div class="puck-board ${on("candidates")}">
+        <ww-puck-board .inputs=${inputs} .known=${known} .palette=${palette}></ww-puck-board>
+        <p class="caution"><b>Screening estimate</b> by the joint model. A puck of 1.3 kg injures: no throws near heads or feet. Lead stays sealed. <button type="button" class="is-quiet" @click=${() => showStep("puck", "handoff")}>All cautions</button></p>
+      </div>
+      <div class="view-layout puck-layout ${step === "candidates" ? "is-off" : ""}" data-step=${step}>
       <div class="view-column puck-column is-body">
-        <ww-puck-drawing .spec=${measured?.inputs.candidate.spec ?? null} .stale=${problem !== null}></ww-puck-drawing>
-        <ww-puck-cautions .spec=${candidate.spec} .materials=${userMaterials}></ww-puck-cautions>
-        <ww-puck-figures .inputs=${inputs} .known=${known}></ww-puck-figures>
-        <ww-puck-rules .inputs=${inputs} .known=${known} .units=${units}></ww-puck-rules>
+        <ww-puck-drawing class=${on("shape")} .spec=${measured?.inputs.candidate.spec ?? null} .stale=${problem !== null}></ww-puck-drawing>
+        <ww-puck-cautions class=${on("shape", "handoff")} .spec=${candidate.spec} .materials=${userMaterials}></ww-puck-cautions>
+        <ww-puck-figures class=${on("shape", "rules")} .inputs=${inputs} .known=${known}></ww-puck-figures>
+        <ww-puck-rules class=${on("rules")} .inputs=${inputs} .known=${known} .units=${units}></ww-puck-rules>
         <ww-puck-report .inputs=${inputs} .known=${known} .units=${units}></ww-puck-report>
         <ww-choose-report .inputs=${inputs} .known=${known}></ww-choose-report>
       </div>
-      <div class="view-column puck-column is-bench">
-        <ww-puck-case .caseTitle=${title} .problems=${this.fileProblems}></ww-puck-case>
-        <ww-puck-panel .inputs=${inputs} .problem=${problem} .units=${units}></ww-puck-panel>
-        <ww-puck-pins .inputs=${inputs} .known=${known}></ww-puck-pins>
-        <ww-puck-play .play=${play} .problem=${problem ?? solveProblem} .units=${units}></ww-puck-play>
-        <ww-puck-handoff .turbulenceIntensity=${play.turbulenceIntensities[0]} .disabled=${measured === null || problem !== null} .message=${this.handoffMessage} .units=${units}></ww-puck-handoff>
+      <div class="view-column puck-column is-bench ${on("shape", "rules", "drag", "motion", "handoff")}">
+        <ww-puck-case class=${on("handoff")} .caseTitle=${title} .problems=${this.fileProblems}></ww-puck-case>
+        <ww-puck-panel class=${on("shape", "rules")} .inputs=${inputs} .problem=${problem} .units=${units}></ww-puck-panel>
+        <ww-puck-pins class=${on("shape")} .inputs=${inputs} .known=${known}></ww-puck-pins>
+        <ww-puck-play class=${on("drag", "motion")} .play=${play} .problem=${problem ?? solveProblem} .units=${units}></ww-puck-play>
+        <ww-puck-handoff class=${on("handoff")} .turbulenceIntensity=${play.turbulenceIntensities[0]} .disabled=${measured === null || problem !== null} .message=${this.handoffMessage} .units=${units}></ww-puck-handoff>
       </div>
-      <div class="view-column puck-column is-flow">
-        <ww-puck-drag .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-drag>
-        <ww-puck-motion .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-motion>
-        <ww-puck-tradeoff .inputs=${inputs} .known=${known} .run=${this.search.value} .units=${units} .palette=${palette}></ww-puck-tradeoff>
-        <ww-puck-choose .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-choose>
+      <div class="view-column puck-column is-flow ${on("drag", "motion", "search", "choose")}">
+        <ww-puck-drag class=${on("drag")} .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-drag>
+        <ww-puck-motion class=${on("motion")} .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-motion>
+        <ww-puck-tradeoff class=${on("search")} .inputs=${inputs} .known=${known} .run=${this.search.value} .units=${units} .palette=${palette}></ww-puck-tradeoff>
+        <ww-puck-choose class=${on("choose")} .inputs=${inputs} .known=${known} .units=${units} .palette=${palette}></ww-puck-choose>
       </div>
     </div>`;
   }
+}
+
+const puckSteps = [
+  { key: "candidates", label: "Candidates" },
+  { key: "shape", label: "Shape" },
+  { key: "rules", label: "Rules" },
+  { key: "drag", label: "Drag" },
+  { key: "motion", label: "Motion" },
+  { key: "search", label: "Search" },
+  { key: "choose", label: "Choose" },
+  { key: "handoff", label: "Hand-off" },
+  { key: "all", label: "All on one page" },
+] as const;
+
+const stepKeys = puckSteps.map(({ key }) => key);
+
+/** How the pucks are used, in one line. */
+function playWords({ shares, speeds, turbulenceIntensities, flatPlace }: PlayInputs, units: UnitPreferences): string {
+  const total = shares.upright + shares.flat + shares.faceOn;
+  const part = (share: number) => Math.round((100 * share) / total);
+  const tu = turbulenceIntensities.map((one) => quantityText(one, "fraction", units, 2)).join(" and ");
+  return `Play: flat ${flatPlace === "floor" ? "on the floor " : ""}${part(shares.flat)} %, upright ${part(shares.upright)}, face-on ${part(shares.faceOn)}; ${speeds[0]} to ${quantityText(speeds[speeds.length - 1], "speed", units)}; turbulence ${tu}`;
 }
 
 declare global {

@@ -7,6 +7,7 @@ import "../../cases/caseEvents";
 import { openCase } from "../../cases/openCase";
 import { carriedOffset } from "../../compare/carriedOffset";
 import { publishedFor } from "../../desk/publishedFor";
+import { loadPublishedGroups, publishedGroups } from "../../desk/publishedGroups";
 import { demoRulesName, loadDemoRules } from "../../puck/demoRules";
 import { cautions } from "../../reference/cautions";
 import { answerWords } from "../../section/answerWords";
@@ -64,6 +65,7 @@ export class SectionView extends ViewElement {
   private readonly desk = new StoreController(this, deskTools, (value) => value);
   private readonly ribbon = new StoreController(this, ribbon, (value) => value);
   private readonly flow = new StoreController(this, shownFlow, (value) => value);
+  private readonly published = new StoreController(this, publishedGroups, (value) => value);
   private resting: Resting | null = null;
   /** Why the file that was chosen last could not be opened. */
   @state() private fileProblems: readonly Problem[] = [];
@@ -152,6 +154,10 @@ export class SectionView extends ViewElement {
     return this.resting;
   }
 
+  protected override updated(): void {
+    if (this.bench.value.solved !== null) void loadPublishedGroups();
+  }
+
   protected override render() {
     const { history, solved, curves, pins, problem, stale, solveCount, dragging, curvesStale } = this.bench.value;
     const { units, palette } = this;
@@ -173,7 +179,7 @@ export class SectionView extends ViewElement {
           <ww-speed-strip .speed=${design.speed} .zones=${zones} .point=${point} .sides=${dragBesideZone(curves?.overReynolds ?? [], zones)} .units=${units} .palette=${palette}></ww-speed-strip>
           <ww-ribbon .design=${design} .ribbon=${this.ribbon.value} .drag=${point?.expected ?? null} .asked=${ribbonKey} .units=${units} .palette=${palette}></ww-ribbon>
         </div>
-        <ww-drag-curve .solved=${solved} .curves=${curves} .pins=${pins} .published=${publishedFor(design)} .zone=${zones.rising} .point=${point} .units=${units} .palette=${palette}></ww-drag-curve>
+        <ww-drag-curve .solved=${solved} .curves=${curves} .pins=${pins} .published=${publishedFor(design, this.published.value)} .zone=${zones.rising} .point=${point} .units=${units} .palette=${palette}></ww-drag-curve>
       </div>
       <div class="below">
         <ww-detail-tabs .tabs=${tabs} .open=${detail}></ww-detail-tabs>
