@@ -15,7 +15,7 @@ declare global {
     "cases-save": "browser" | "file" | "link";
     "cases-reopen": StoredCase;
     "cases-forget": StoredCase;
-    "open-dialog": "cases" | "import" | "glossary" | "guide";
+    "open-dialog": "cases" | "import" | "glossary" | "guide" | "gallery" | "tour";
     "close-dialog": undefined;
     "view-choose": ViewName;
     "view-step": "undo" | "redo";

@@ -9,6 +9,8 @@ export interface SpeedStripInputs {
   readonly zones: CrisisZones;
   readonly unit: string;
   readonly pastWords: string;
+  /** False while the curve that holds the crisis is on its way. */
+  readonly isKnown: boolean;
   /** Expected drag well before and well past the crisis; null where not known. */
   readonly before: number | null;
   readonly past: number | null;
@@ -22,10 +24,12 @@ export interface SpeedStripDrawing extends Scene {
 /** Normal quantile of the upper end of a nine-in-ten zone. */
 const zoneQuantile = 1.6449;
 const humpPoints = 41;
+/** Below this width words are kept short, px. */
+const narrowWidth = 460;
 
 /** All speeds on one line: where the crisis lies, how sure that is, and where the design is. */
 export function speedStripScene(
-  { speed, zones, unit, pastWords, before, past }: SpeedStripInputs,
+  { speed, zones, unit, pastWords, isKnown, before, past }: SpeedStripInputs,
   [width, height]: readonly [number, number],
   palette: Palette,
 ): SpeedStripDrawing {
@@ -67,14 +71,15 @@ export function speedStripScene(
     }
     if (zones.falling !== null) shapes.push(...arrow(zones.falling.mid, -1, scale, baseline, palette));
   }
-  const isFarRight = x > width - 190;
+  const isNarrow = width < narrowWidth;
+  const isFarRight = x > width - (isNarrow ? 110 : 190);
   shapes.push(
     { kind: "lines", lines: [[x, baseline + 4, x, baseline - 36]], stroke: palette.accent, width: 2 },
     {
       kind: "text",
       x: x + (isFarRight ? -16 : 16),
       y: baseline - 33,
-      text: `you, ${short(speed)} ${unit}${pastWords}`,
+      text: `you, ${short(speed)} ${unit}${isNarrow ? "" : pastWords}`,
       fill: palette.accent,
       bold: true,
       size: 11.5,
@@ -103,7 +108,7 @@ export function speedStripScene(
       rim: palette.paper,
     });
   }
-  if (zone === null) {
+  if (zone === null && isKnown) {
     shapes.push({
       kind: "text",
       x: right,

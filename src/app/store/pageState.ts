@@ -1,7 +1,7 @@
 import { Notifier } from "./notifier";
 import type { ViewName } from "./viewNames";
 
-export type DialogName = "cases" | "import" | "glossary" | "guide" | "link";
+export type DialogName = "cases" | "import" | "glossary" | "guide" | "link" | "gallery" | "tour";
 
 /** What is open on the page; no part of a design. */
 export interface PageState {

@@ -1,8 +1,8 @@
 import type { LiveSolution } from "../../../shared/engine/section/solveLive";
+import { surfacePositions } from "../plots/surfacePosition";
 import { evenTicks, horizontalAxis, levels, scaleOf } from "../scene/axes";
 import type { Scene, Shape } from "../scene/scene";
 import { risingState } from "../section/solved";
-import { surfacePositions } from "../plots/surfacePosition";
 import type { Palette } from "../style/palette";
 
 const margin = { left: 34, right: 10, top: 10, bottom: 24 } as const;

@@ -2,10 +2,10 @@ import { expandSweep } from "../../../shared/document/expandSweep";
 import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import type { SectionRequest } from "../../../shared/engine/section/sectionRequest";
 import type { LiveSolution } from "../../../shared/engine/section/solveLive";
-import { Notifier } from "../store/notifier";
-import { solverWorker } from "../view/workers";
-import type { WatchedWorker } from "../view/watchedWorker";
 import type { SolverApi } from "../../../workers/solverApi";
+import { Notifier } from "../store/notifier";
+import type { WatchedWorker } from "../view/watchedWorker";
+import { solverWorker } from "../view/workers";
 import { stopReynolds, tourStart, tourStops } from "./tourStops";
 
 /** The wall and the stream of the tour, which its sliders change. */

@@ -5,6 +5,7 @@ import "../../cases/caseEvents";
 import { CasesDesk } from "../../cases/casesDesk";
 import { openCase } from "../../cases/openCase";
 import { loadDemoCase } from "../../files/demoCases";
+import { galleryExamples } from "../../gallery/galleryExamples";
 import "../../imports/importEvents";
 import { OutlineDesk } from "../../imports/outlineDesk";
 import { cautions } from "../../reference/cautions";
@@ -16,6 +17,7 @@ import { preferences } from "../../store/preferences";
 import { StoreController } from "../../store/storeController";
 import { type ViewName, viewTexts } from "../../store/viewNames";
 import { adoptDocumentStyles } from "../../style/documentStyles";
+import { darkPalette, lightPalette } from "../../style/palette";
 import { Hearing } from "../../view/hearing";
 import { LightElement } from "../../view/lightElement";
 import type { ViewElement } from "../../view/viewElement";
@@ -31,6 +33,7 @@ import "../masthead/masthead";
 import "../notice-area/notice-area";
 import "../section-view/section-view";
 import { appStyles } from "./app.styles";
+import { ExtraDialogs } from "./extraDialogs";
 import { laterViewNames, laterViews } from "./laterViews";
 
 const demoName = "harbour-league-puck.json";
@@ -45,6 +48,7 @@ export class App extends LightElement {
   private readonly cases = new CasesDesk(this);
   private readonly outlines = new OutlineDesk(() => outlineWorker(null));
   private readonly reading = new StoreController(this, this.outlines.task, (value) => value);
+  private readonly extras = new ExtraDialogs(this);
   /** Views whose program was loaded; they stay. */
   @state() private loaded: ReadonlySet<ViewName> = new Set(["section"]);
 
@@ -60,6 +64,7 @@ export class App extends LightElement {
       "open-dialog": (dialog) => {
         pageState.patch({ dialog });
         if (dialog === "cases") this.cases.open();
+        if (dialog === "gallery" || dialog === "tour") void this.extras.open(dialog);
       },
       "close-dialog": closeDialog,
       "cases-rename": (title) => this.shown.part?.rename(title),
@@ -72,6 +77,9 @@ export class App extends LightElement {
       "section-pin": pinPresent,
       "outline-ask": (question) => void this.outlines.task.run(question),
       "outline-cancel": () => this.outlines.cancel(),
+      "gallery-open": (fileName) => void this.openExample(fileName),
+      "tour-stop": (stop) => this.extras.tour?.goToStop(stop),
+      "tour-stream": (stream) => void this.extras.tour?.solveTour(stream),
     });
   }
 
@@ -91,6 +99,19 @@ export class App extends LightElement {
 
   private printReport(): void {
     void this.querySelector<ViewElement>(`main[data-view="${this.page.value.view}"] > *`)?.printReport();
+  }
+
+  private async openExample(fileName: string): Promise<void> {
+    const example = galleryExamples.find((one) => one.fileName === fileName);
+    if (example === undefined) return;
+    closeDialog();
+    pageState.patch({ view: example.view });
+    try {
+      const problems = await openCase(fileName, await loadDemoCase(fileName));
+      if (problems.length > 0) tell("warning", problems[0].message);
+    } catch {
+      tell("warning", `The example ${fileName} could not be loaded.`);
+    }
   }
 
   private async guide(step: "demo" | "round"): Promise<void> {
@@ -123,6 +144,12 @@ export class App extends LightElement {
       </ww-dialog>
       <ww-dialog heading="First steps" ?open=${dialog === "guide"} @close=${closeDialog}>
         <ww-guide></ww-guide>
+      </ww-dialog>
+      <ww-dialog heading="Worked examples" .wide=${true} ?open=${dialog === "gallery"} @close=${closeDialog}>
+        ${this.extras.hasGallery ? html`<ww-gallery></ww-gallery>` : nothing}
+      </ww-dialog>
+      <ww-dialog heading="The drag curve of a cylinder in six stops" .wide=${true} ?open=${dialog === "tour"} @close=${closeDialog}>
+        ${this.extras.tour === null || dialog !== "tour" ? nothing : html`<ww-tour .tour=${this.extras.tour.tour.value} .published=${this.extras.published} .palette=${this.page.value.isDark ? darkPalette : lightPalette}></ww-tour>`}
       </ww-dialog>
       <ww-dialog heading="Glossary" ?open=${dialog === "glossary"} @close=${closeDialog}>
         <ww-glossary></ww-glossary>

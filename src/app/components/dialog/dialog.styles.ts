@@ -11,6 +11,10 @@ export const dialogStyles = css`
     padding: 0;
     overflow: auto;
   }
+  dialog.is-wide {
+    width: min(92rem, calc(100vw - 1.5rem));
+    background: var(--paper);
+  }
   dialog::backdrop {
     background: rgb(10 20 26 / 0.55);
   }

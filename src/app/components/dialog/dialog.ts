@@ -10,6 +10,8 @@ export class DialogElement extends LitElement {
 
   @property() heading = "";
   @property({ type: Boolean }) open = false;
+  /** True for what needs the whole window. */
+  @property({ type: Boolean }) wide = false;
 
   protected override updated(changed: PropertyValues<this>): void {
     if (!changed.has("open")) return;
@@ -23,7 +25,7 @@ export class DialogElement extends LitElement {
   }
 
   protected override render() {
-    return html`<dialog aria-labelledby="heading" @close=${this.closed}>
+    return html`<dialog class=${this.wide ? "is-wide" : ""} aria-labelledby="heading" @close=${this.closed}>
       <div class="head">
         <h2 id="heading">${this.heading}</h2>
         <button type="button" @click=${() => this.renderRoot.querySelector("dialog")!.close()}>Close</button>

@@ -41,6 +41,8 @@ export class Masthead extends LitElement {
       <div class="actions" role="toolbar" aria-label="Page">
         <button type="button" ?disabled=${!canUndo} @click=${() => emit(this, "view-step", "undo")}>Undo</button>
         <button type="button" ?disabled=${!canRedo} @click=${() => emit(this, "view-step", "redo")}>Redo</button>
+        <button type="button" @click=${() => emit(this, "open-dialog", "gallery")}>Examples</button>
+        <button type="button" @click=${() => emit(this, "open-dialog", "tour")}>Tour</button>
         <button type="button" @click=${() => emit(this, "open-dialog", "cases")}>Cases</button>
         <button type="button" ?disabled=${this.look === null} @click=${() => emit(this, "print-report")}>Print report</button>
         <button type="button" @click=${() => emit(this, "open-dialog", "glossary")}>Glossary</button>

@@ -159,7 +159,7 @@ export class SectionView extends ViewElement {
   }
 
   protected override render() {
-    const { history, solved, curves, pins, problem, stale, solveCount, dragging, curvesStale } = this.bench.value;
+    const { history, solved, curves, pins, problem, stale, solveCount, dragging } = this.bench.value;
     const { units, palette } = this;
     const design = history.present;
     const [run, offset] = [this.run.value, this.offset.value];
@@ -167,7 +167,7 @@ export class SectionView extends ViewElement {
     const isOfAnother = stale && problem !== null;
     const { point } = this;
     const zones = crisisZones(curves?.overReynolds ?? []);
-    const words = point === null ? null : answerWords(point, zones, curves !== null && !curvesStale, units);
+    const words = point === null ? null : answerWords(point, zones, curves !== null, units);
     const flow = this.flow.value;
     const rest = this.atRest();
     return html`<div class="desk">
@@ -176,7 +176,7 @@ export class SectionView extends ViewElement {
         <div class="middle">
           <ww-flow-view .design=${design} .solved=${solved} .stale=${isOfAnother} .solveCount=${solveCount} .rules=${this.rules.value}
             .flows=${dragging ? [] : flowsOf(solved, curves?.overReynolds ?? [], point)} .other=${flow.solved} .shownFlow=${flow.key} .units=${units} .palette=${palette}></ww-flow-view>
-          <ww-speed-strip .speed=${design.speed} .zones=${zones} .point=${point} .sides=${dragBesideZone(curves?.overReynolds ?? [], zones)} .units=${units} .palette=${palette}></ww-speed-strip>
+          <ww-speed-strip .speed=${design.speed} .zones=${zones} .known=${curves !== null} .point=${point} .sides=${dragBesideZone(curves?.overReynolds ?? [], zones)} .units=${units} .palette=${palette}></ww-speed-strip>
           <ww-ribbon .design=${design} .ribbon=${this.ribbon.value} .drag=${point?.expected ?? null} .asked=${ribbonKey} .units=${units} .palette=${palette}></ww-ribbon>
         </div>
         <ww-drag-curve .solved=${solved} .curves=${curves} .pins=${pins} .published=${publishedFor(design, this.published.value)} .zone=${zones.rising} .point=${point} .units=${units} .palette=${palette}></ww-drag-curve>

@@ -29,6 +29,8 @@ export class SpeedStrip extends LitElement {
     before: null,
     past: null,
   };
+  /** False while the curve that holds the crisis is on its way. */
+  @property({ type: Boolean }) known = true;
   @property({ attribute: false }) units: UnitPreferences = {};
   @property({ attribute: false }) palette: Palette = lightPalette;
   private readonly canvas = new SceneCanvas(this);
@@ -80,6 +82,7 @@ export class SpeedStrip extends LitElement {
             },
             unit: unit.symbol,
             pastWords: point === null ? "" : `: ${shareWords(point.pastCrisisShare)} past`,
+            isKnown: this.known,
             ...this.sides,
           },
           [canvas.width, canvas.height],

@@ -1,8 +1,8 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { customElement, property } from "lit/decorators.js";
+import { demoDesign } from "../../../../shared/case/design";
 import { type DragCurveDrawing, dragCurveScene, type PublishedPoints } from "../../desk/dragCurveScene";
 import { type PublishedGroup, publishedFor } from "../../desk/publishedFor";
-import { demoDesign } from "../../../../shared/case/design";
 import { flowScene } from "../../drawing/flowScene";
 import { streamFrame } from "../../drawing/streamFrame";
 import { paintScene } from "../../scene/paintScene";
@@ -59,8 +59,14 @@ export class Tour extends LitElement {
     const [picture, pressure, curve] = [this.box("flow"), this.box("pressure"), this.box("curve")];
     if (flow !== null && picture !== null) {
       const [canvas, width, height] = picture;
-      const frame = streamFrame(flow.nodes.centroid, 0, (0.3 * height) / (flow.referenceWidth / 2), [0.34 * width, 0.5 * height]);
-      const words = { stream: `stream → Re ${flow.condition.reynolds.toExponential(1).replace("+", "")}`, isSmall: false };
+      const frame = streamFrame(flow.nodes.centroid, 0, (0.3 * height) / (flow.referenceWidth / 2), [
+        0.34 * width,
+        0.5 * height,
+      ]);
+      const words = {
+        stream: `stream → Re ${flow.condition.reynolds.toExponential(1).replace("+", "")}`,
+        isSmall: false,
+      };
       paintScene(canvas, flowScene(flow, frame, [width, height], this.palette, words));
     }
     if (flow !== null && pressure !== null) {
@@ -160,7 +166,14 @@ export class Tour extends LitElement {
   private press(event: KeyboardEvent): void {
     const { stop } = this.tour;
     const digit = Number(event.key);
-    const to = event.key === "ArrowRight" ? stop + 1 : event.key === "ArrowLeft" ? stop - 1 : digit >= 1 && digit <= tourStops.length ? digit - 1 : null;
+    const to =
+      event.key === "ArrowRight"
+        ? stop + 1
+        : event.key === "ArrowLeft"
+          ? stop - 1
+          : digit >= 1 && digit <= tourStops.length
+            ? digit - 1
+            : null;
     if (to === null) return;
     event.preventDefault();
     emit(this, "tour-stop", Math.max(0, Math.min(tourStops.length - 1, to)));
