@@ -6,10 +6,10 @@ import { openCase } from "../../cases/openCase";
 import { saveShownCase } from "../../cases/savedCase";
 import { loadDemoCase } from "../../files/demoCases";
 import { saveFile } from "../../files/saveFile";
-import { chooseControls } from "../../puck/choosing";
 import { boardAnswer } from "../../puck/boardAnswer";
 import { boardRows } from "../../puck/boardRows";
 import { startBoardSolving } from "../../puck/boardSolving";
+import { chooseControls } from "../../puck/choosing";
 import {
   makeBaseline,
   pinPuck,
