@@ -24,6 +24,8 @@ const sameCorner = 0.04;
 /** Walls and streams this alike, as factors; below the floors every wall is smooth and every stream quiet. */
 const sameRoughness = 2.5;
 const smoothRoughness = 2e-5;
+/** Sources on rectangles and ellipses name no grains; up to this ks/D theirs are laid beside a wall. */
+const unnamedRoughness = 1e-3;
 const sameTurbulence = 3;
 const quietTurbulence = 0.01;
 
@@ -41,7 +43,9 @@ export function publishedFor(design: Design, groups: readonly PublishedGroup[]):
       group.shape === shape.shape &&
       within(group.lengthToHeight, shape.lengthToHeight, sameLength) &&
       Math.abs(group.cornerRadiusToHeight - shape.cornerRadiusToHeight) <= sameCorner &&
-      within(Math.max(smoothRoughness, group.sandGrainRoughnessRatio), roughness, sameRoughness) &&
+      (shape.shape === "circle"
+        ? within(Math.max(smoothRoughness, group.sandGrainRoughnessRatio), roughness, sameRoughness)
+        : Math.max(group.sandGrainRoughnessRatio, roughness) <= unnamedRoughness) &&
       within(Math.max(quietTurbulence, group.turbulenceIntensity), turbulence, sameTurbulence),
   );
   const bySource = new Map<string, PublishedGroup["points"][number][]>();

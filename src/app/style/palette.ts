@@ -60,7 +60,7 @@ export const lightPalette: Palette = {
   body: "#dad2bf",
   outline: "#857b66",
   published: ["#6b5f4b", "#8f8571"],
-  series: styles(["#0b5c74", "#1d1859", "#5b7148", "#443600", "#a532a3", "#941030", "#645b55", "#1e1a14"]),
+  series: styles(["#0b5c74", "#1d1859", "#4c744c", "#443600", "#a532a3", "#941030", "#645b55", "#1e1a14"]),
 };
 
 export const darkPalette: Palette = {

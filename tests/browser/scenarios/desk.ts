@@ -20,8 +20,8 @@ function shareInSight(page: Page, selector: string): Promise<number> {
 function isPainted(page: Page, selector: string): Promise<boolean> {
   return page.locator(`${selector} canvas`).evaluate((element) => {
     const canvas = element as HTMLCanvasElement;
-    const pixels = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data;
-    return pixels?.some((value, i) => i % 4 === 3 && value > 0) ?? false;
+    const blank = Object.assign(document.createElement("canvas"), { width: canvas.width, height: canvas.height });
+    return canvas.width > 0 && canvas.toDataURL() !== blank.toDataURL();
   });
 }
 
