@@ -35,9 +35,10 @@ export function startBoardSolving(): void {
   });
   let asked: BoardRequest | null = null;
   const follow = () => {
-    const { history, pins, measured } = puckBench.value;
+    const { history, pins, measured, solved, solveProblem } = puckBench.value;
     const inputs = history.present;
-    if (measured === null || measured.inputs !== inputs) return;
+    // The pair that is worked on has the cores to itself until its drag is there.
+    if (measured === null || measured.inputs !== inputs || (solved === null && solveProblem === null)) return;
     const others = pins.map(({ make }) => make);
     const isSame =
       asked !== null &&

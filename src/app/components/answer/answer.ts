@@ -81,12 +81,24 @@ export class Answer extends LitElement {
       }
     }
     @media print {
+      :host {
+        gap: 0 4mm;
+      }
       .sentence {
-        font-size: 12pt;
+        font-size: 10.5pt;
+        line-height: 1.2;
         min-height: 0;
+        max-width: none;
       }
       .side {
-        font-size: 7pt;
+        font-size: 6.5pt;
+        line-height: 1.2;
+      }
+      .trust svg {
+        height: 8px;
+      }
+      .fault:empty {
+        display: none;
       }
     }
   `;

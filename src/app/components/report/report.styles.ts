@@ -23,6 +23,9 @@ export const reportStyles = css`
       object-fit: contain;
       object-position: left;
     }
+    img.flow {
+      max-height: 27mm;
+    }
     h2 {
       font-size: 8.5pt;
       margin: 1.5mm 0 0.5mm;

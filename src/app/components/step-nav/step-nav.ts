@@ -87,7 +87,7 @@ export class StepNav extends LitElement {
   protected override render() {
     return html`<nav aria-label=${this.label}>${this.steps.map(
       ({ key, label, note = "" }, i) =>
-        html`<button type="button" aria-current=${key === this.step ? "step" : "false"} @click=${() => emit(this, "step-choose", key)}>${key === "all" ? "" : i + 1}<b>${label}</b>${note === "" ? "" : ` ${note}`}</button>`,
+        html`<button type="button" aria-current=${key === this.step ? "step" : "false"} @click=${() => emit(this, "step-choose", key)}>${key === "all" ? "" : `${i + 1} `}<b>${label}</b>${note === "" ? "" : ` ${note}`}</button>`,
     )}</nav><slot></slot>`;
   }
 }
