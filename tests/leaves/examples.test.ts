@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import "../../src/app/components/gallery/gallery";
 import "../../src/app/components/tour/tour";
-import type { TourState } from "../../src/app/tour/tourSolving";
+import type { TourState } from "../../src/app/tour/tourState";
 import { tourStart, tourStops } from "../../src/app/tour/tourStops";
 import { createSolver } from "../../workers/solverApi";
 import { heard, mount, words } from "./mount";

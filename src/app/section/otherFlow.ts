@@ -1,6 +1,4 @@
-import type { Design } from "../../../shared/case/design";
 import type { ResultRow } from "../../../shared/engine/section/resultRow";
-import { Notifier } from "../store/notifier";
 import { shareWords } from "./sharesInWords";
 import { risingState, type Solved } from "./solved";
 import type { WorkingPoint } from "./workingPoint";
@@ -67,16 +65,3 @@ function nearestRow(rows: readonly ResultRow[], kind: FlowKind, speed: number): 
   }
   return best;
 }
-
-/** The flow that is looked at; "own" for the design's own. */
-export interface ShownFlow {
-  readonly key: string;
-  /** The design at the speed where such a flow is computed; left out for the design's own. */
-  readonly design?: Design;
-  /** null while it is solved. */
-  readonly solved: Solved | null;
-}
-
-export const ownFlow: ShownFlow = { key: "own", solved: null };
-
-export const shownFlow = new Notifier<ShownFlow>(ownFlow);

@@ -1,6 +1,5 @@
 import type { Design } from "../../../shared/case/design";
 import type { ResultRow } from "../../../shared/engine/section/resultRow";
-import { Notifier } from "../store/notifier";
 import type { RibbonRange } from "./ribbonRange";
 
 /** The drag over one input of the design, everything else as it is. Plain data. */
@@ -16,6 +15,3 @@ export interface Ribbon {
   /** True once all points are computed. */
   readonly isComplete: boolean;
 }
-
-/** null before the first design is solved. */
-export const ribbon = new Notifier<Ribbon | null>(null);

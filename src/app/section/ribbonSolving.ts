@@ -2,8 +2,9 @@ import { type Design, designRequest } from "../../../shared/case/design";
 import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import type { SolverApi } from "../../../workers/solverApi";
 import type { WatchedWorker } from "../view/watchedWorker";
-import { type Ribbon, ribbon } from "./ribbon";
+import type { Ribbon } from "./ribbon";
 import { type RibbonRange, ribbonRange, ribbonValues } from "./ribbonRange";
+import { ribbon } from "./ribbonStore";
 import { type SweepInput, sweepInputs } from "./sweepInputs";
 
 /** Points of a first look, and of the whole ribbon. */

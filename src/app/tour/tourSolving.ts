@@ -1,29 +1,11 @@
 import { expandSweep } from "../../../shared/document/expandSweep";
-import type { ResultRow } from "../../../shared/engine/section/resultRow";
 import type { SectionRequest } from "../../../shared/engine/section/sectionRequest";
-import type { LiveSolution } from "../../../shared/engine/section/solveLive";
 import type { SolverApi } from "../../../workers/solverApi";
 import { Notifier } from "../store/notifier";
 import type { WatchedWorker } from "../view/watchedWorker";
 import { solverWorker } from "../view/workers";
+import type { TourState, TourStream } from "./tourState";
 import { stopReynolds, tourStart, tourStops } from "./tourStops";
-
-/** The wall and the stream of the tour, which its sliders change. */
-export interface TourStream {
-  readonly sandGrainRoughnessRatio: number;
-  readonly turbulenceIntensity: number;
-}
-
-/** What the tour shows. */
-export interface TourState {
-  readonly stream: TourStream;
-  /** Index of the stop. */
-  readonly stop: number;
-  /** The drag curve in this stream; empty until it is traced. */
-  readonly curve: readonly ResultRow[];
-  /** The flow at each stop; null until it is solved. */
-  readonly flows: readonly (LiveSolution | null)[];
-}
 
 const nothing: TourState = { stream: tourStart, stop: 0, curve: [], flows: tourStops.map(() => null) };
 

@@ -128,6 +128,8 @@ export const sectionViewStyles = css`
       min-height: 0;
     }
     ww-section-view .inputs,
+    ww-section-view .middle,
+    ww-section-view ww-drag-curve,
     ww-section-view .caution,
     ww-section-view ww-plot-board,
     ww-section-view ww-sweep-panel {

@@ -10,7 +10,7 @@ import { risingState } from "../../section/solved";
 import { lightPalette, type Palette } from "../../style/palette";
 import { controlStyles } from "../../style/sharedStyles";
 import { pressureCurveScene } from "../../tour/pressureCurveScene";
-import type { TourState } from "../../tour/tourSolving";
+import type { TourState } from "../../tour/tourState";
 import { stopReynolds, tourStart, tourStops } from "../../tour/tourStops";
 import { emit } from "../../view/emit";
 import { tourStyles } from "./tour.styles";
