@@ -47,8 +47,9 @@ export function* caseSteps(theCase: Case): Generator<CaseStep, CaseResults> {
     }
   }
   const found: JobFound[] = [];
+  const left = new Map<object, unknown>();
   for (const { block, job } of jobs) {
-    const steps = block.steps(job, soFar(theCase, results, found));
+    const steps = block.steps(job, soFar(theCase, results, found, left));
     let step = steps.next();
     for (; step.done !== true; step = steps.next()) {
       yield { done: done + step.value.done, total, label: step.value.label, rows: [] };
@@ -76,7 +77,12 @@ function jobsOf(theCase: Case) {
   });
 }
 
-function soFar(theCase: Case, rows: readonly ResultRow[], found: readonly JobFound[]): CaseSoFar {
+function soFar(
+  theCase: Case,
+  rows: readonly ResultRow[],
+  found: readonly JobFound[],
+  left: Map<object, unknown>,
+): CaseSoFar {
   const { shapes } = theCase;
   return {
     rows,
@@ -91,6 +97,10 @@ function soFar(theCase: Case, rows: readonly ResultRow[], found: readonly JobFou
         ),
       ),
     drags: new Map(found.flatMap(({ block, outcome }) => [...(block.drags?.(outcome) ?? [])])),
+    leave: (what, value) => {
+      left.set(what, value);
+    },
+    leftOf: <Value>(what: object) => left.get(what) as Value | undefined,
     outcomeOf: <Outcome>({ resultKey }: { readonly resultKey: string }) =>
       found.find(({ block }) => block.resultKey === resultKey)?.outcome as Outcome | undefined,
   };
@@ -120,6 +130,33 @@ function caseResults(theCase: Case, results: readonly ResultRow[], found: readon
 function problemOf(row: ResultRow): string[] {
   if (row.problem === null) return [];
   return [row.problem.startsWith(row.section) ? row.problem : `${row.section}: ${row.problem}`];
+}
+
+/**
+ * Runs one job of a case by itself, one step per `next()`: without the rows of the case, and of
+ * the jobs before it only with those that it says it comes after.
+ * @param block of the job, which the case must have
+ */
+export function* oneJobSteps<Outcome>(
+  theCase: Case,
+  block: { readonly key: string; readonly resultKey: string; table(outcome: Outcome): string },
+): Generator<Omit<CaseStep, "rows">, Outcome> {
+  const found = jobsOf(theCase).find((each) => each.block.key === block.key);
+  if (found === undefined) throw new RangeError(`the case has no "${block.key}".`);
+  const needed = jobsOf(theCase).filter(({ block: { key } }) => found.block.after?.includes(key));
+  const total = [...needed, found].reduce((sum, each) => sum + each.block.stepCount(each.job), 0);
+  const before: JobFound[] = [];
+  const left = new Map<object, unknown>();
+  let done = 0;
+  for (const each of [...needed, found]) {
+    const steps = each.block.steps(each.job, soFar(theCase, [], before, left));
+    let step = steps.next();
+    for (; step.done !== true; step = steps.next()) yield { ...step.value, done: done + step.value.done, total };
+    if (each === found) return step.value as Outcome;
+    done += each.block.stepCount(each.job);
+    before.push({ block: each.block, outcome: step.value });
+  }
+  throw new RangeError(`the job "${block.key}" did not run.`);
 }
 
 /** Runs a whole case at once. */

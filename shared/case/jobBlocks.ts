@@ -5,6 +5,7 @@ import { costBlock } from "../jobs/cost/public";
 import { durabilityBlock } from "../jobs/durability/public";
 import { measurementBlock } from "../jobs/evidence/public";
 import type { JobBlock } from "../jobs/jobBlock";
+import { nextBlock } from "../jobs/next/public";
 import { puckBlock } from "../jobs/puck/public";
 import { trialBlock } from "../jobs/trial/public";
 import { tunnelBlock } from "../jobs/tunnel/public";
@@ -12,10 +13,11 @@ import { tunnelBlock } from "../jobs/tunnel/public";
 /** The jobs of a case, in the order in which they are read, run and written: a job comes after those that it builds on. */
 const registered = [
   puckBlock,
-  compareBlock,
   tunnelBlock,
   trialBlock,
   measurementBlock,
+  compareBlock,
+  nextBlock,
   durabilityBlock,
   costBlock,
   choiceBlock,

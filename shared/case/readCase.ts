@@ -79,6 +79,7 @@ const noJobs = Object.fromEntries(jobBlocks.map(({ key }) => [key, null])) as Ca
 
 /** Every job that the document asks for, ready to run, and all that is wrong with their blocks. */
 function resolveJobs(document: CaseDocument, flow: Pick<Case, "fluid" | "speeds" | "walls" | "turbulenceIntensities">) {
+  const jobs: Record<string, unknown> = { ...noJobs };
   const around: CaseSurroundings = {
     fluid: flow.fluid,
     speeds: flow.speeds.flatMap((stream) => ("speed" in stream ? [stream.speed] : [])),
@@ -86,11 +87,11 @@ function resolveJobs(document: CaseDocument, flow: Pick<Case, "fluid" | "speeds"
     sandGrainRoughnesses: flow.walls.flatMap((wall) => ("sandGrainRoughness" in wall ? [wall.sandGrainRoughness] : [])),
     sections: document.sections ?? [],
     documentOf: (block) => blockIn(document, block),
+    jobOf: <Job>({ key }: { readonly key: string }) => (jobs[key] ?? undefined) as Job | undefined,
   };
-  const jobs: Record<string, unknown> = { ...noJobs };
   const problems: Problem[] = [];
   for (const block of jobBlocks) {
-    const own = blockIn(document, block);
+    const own = blockIn(document, block) ?? block.implied?.(around);
     if (own === undefined) continue;
     const resolved = block.resolve(own, around);
     if (resolved.ok) jobs[block.key] = resolved.value;

@@ -30,6 +30,10 @@ export interface JobBlock<
   readonly solves?: SolvedSections<Document>;
   /** The job ready to run, or everything that is wrong with its block; fields of problems begin with the block's key. */
   resolve(document: Document, around: CaseSurroundings): JobResolution<Job>;
+  /** The block that stands where the case has none, for a job that goes without saying; undefined for no job. */
+  implied?(around: CaseSurroundings): Document | undefined;
+  /** Keys of the jobs whose outcome it needs where it runs by itself. */
+  readonly after?: readonly string[];
   /** How many steps the job takes. */
   stepCount(job: Job): number;
   /** Runs the job one step per `next()`; several steps may have the same count. */
@@ -91,6 +95,8 @@ export interface CaseSurroundings {
   readonly sections: readonly SectionDocument[];
   /** The block of another job; undefined where the case has none. */
   documentOf<Document>(block: { readonly key: string; readonly schema: z.ZodType<Document> }): Document | undefined;
+  /** A job that comes before in the list, ready to run; undefined where the case has none. */
+  jobOf<Job>(block: { readonly key: string; stepCount(job: Job): number }): Job | undefined;
 }
 
 /** What was worked out before a job. */
@@ -101,8 +107,19 @@ export interface CaseSoFar {
   sweeps(): readonly SolvedSweep[];
   /** Drag of named bodies over that of the first one. */
   readonly drags: ReadonlyMap<string, number>;
+  /** Leaves to jobs that come after what is no part of the results, so that they need not solve it again. */
+  leave<Value>(left: Left<Value>, value: Value): void;
+  /** What a job that came before has left; undefined where none did. */
+  leftOf<Value>(left: Left<Value>): Value | undefined;
   /** The outcome of a job that comes before in the list; undefined where the case has none. */
   outcomeOf<Outcome>(block: { readonly resultKey: string; table(outcome: Outcome): string }): Outcome | undefined;
+}
+
+/** A kind of thing that a job may leave; the object itself is what it is found by. */
+export interface Left<Value> {
+  readonly what: string;
+  /** Never set: it carries the type of the value. */
+  readonly value?: Value;
 }
 
 /** A section and the streams that it met, in rising order of Reynolds number and alike otherwise. */

@@ -12,6 +12,13 @@ export interface CaseRunInput {
   readonly out: string | null;
 }
 
+export interface NextInput {
+  /** At least one; "-" is standard input. */
+  readonly files: readonly string[];
+  readonly format: "table" | "json" | "csv";
+  readonly out: string | null;
+}
+
 export interface HandoffInput {
   /** At least one; "-" is standard input. */
   readonly files: readonly string[];

@@ -11,6 +11,7 @@ interface ListedCommand {
 /** Every sub-command: one line here and one file. */
 export const subCommands: readonly ListedCommand[] = [
   { name: "case", about: "run case files", load: async () => (await import("./commands/case")).caseCommand },
+  { name: "next", about: "say what to test next", load: async () => (await import("./commands/next")).nextCommand },
   {
     name: "trade-off",
     about: "search the dimensions of a puck",

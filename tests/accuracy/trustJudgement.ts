@@ -1,6 +1,7 @@
 import { mean, rootMeanSquare } from "simple-statistics";
 import { compareDraws } from "../../shared/engine/trust/compareDraws";
 import type { ErrorParameters } from "../../shared/engine/trust/errorCovariance";
+import { knowledgeOf } from "../../shared/engine/trust/errorKnowledge";
 import type { LevelDatum } from "../../shared/engine/trust/levelProcess";
 import { type StudyBody, studyDraws } from "../../shared/engine/trust/studyDraws";
 import { normalQuantile } from "../../shared/statistics/normal";
@@ -189,7 +190,7 @@ function pairProbabilities(
   const byValue = new Map<PublishedValue, TrustPoint>(points.map((point) => [point.band.value, point]));
   const pairs = rankedPairs(sectionDrags(sources, () => 1));
   return [...groupBy(pairs, ({ first }) => first.experiment)].flatMap(([experiment, members]) => {
-    const level = withoutExperiment(data, experiment, parameters);
+    const level = knowledgeOf(withoutExperiment(data, experiment, parameters));
     return members.flatMap(({ first, second }, i) => {
       const bodies = [first, second].map(({ value }) => byValue.get(value));
       if (bodies[0] === undefined || bodies[1] === undefined) return [];
@@ -207,5 +208,5 @@ function pairProbabilities(
 }
 
 function studyBody({ section, condition, knots }: TrustPoint): StudyBody {
-  return { section, streams: [{ condition, knots }] };
+  return { streams: [{ section, condition, knots }] };
 }

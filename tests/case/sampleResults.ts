@@ -71,7 +71,7 @@ export function sampleSolved(outcome: ConditionOutcome, changes: Partial<SampleR
   const condition = { reynolds, turbulenceIntensity, sandGrainRoughnessRatio: 1e-4 };
   const fluid = { density: 1000, kinematicViscosity: ((speed ?? 1) * sampleSection.referenceWidth) / reynolds };
   const stream = speed === null ? condition : { ...condition, fluid };
-  return { stream, condition, outcome, bands: [], nearby: outcome.states };
+  return { stream, condition, outcome, bands: [], nearby: outcome.states, around: [] };
 }
 
 export const nothingFound: ConditionOutcome = {

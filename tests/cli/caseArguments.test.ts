@@ -28,7 +28,7 @@ describe("the arguments of case", () => {
     [["-", "-"], /standard input \(-\) was named twice/],
     [
       ["a.json", "--xml"],
-      /--xml.*the options are --json, --csv, --pucks, --comparisons, --tunnel, --trial, --measurements, --durability, --cost, --choice, --out PATH, --schema and --help/,
+      /--xml.*the options are --json, --csv, --pucks, --comparisons, --next, --tunnel, --trial, --measurements, --durability, --cost, --choice, --out PATH, --schema and --help/,
     ],
     [["a.json", "--out"], /the options are/],
     [["a.json", "--out="], /--out is empty/],

@@ -41,7 +41,7 @@ describe("wakewright", () => {
   });
 
   it.each([
-    ["drag", /^"drag" is not a sub-command; name one of case, trade-off, hand-off, sheets /],
+    ["drag", /^"drag" is not a sub-command; name one of case, next, trade-off, hand-off, sheets /],
     ["--json", /^"--json" is not a sub-command/],
   ])("refuses %s on one line, with status 2", async (name, message) => {
     const end = await startCommand(name, []).end;

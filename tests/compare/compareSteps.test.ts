@@ -133,3 +133,23 @@ describe("a case with compare", () => {
     expect(resultCsv(results)).toContain("dragCoefficientExpected");
   });
 });
+
+describe("a case with compare and measurements of its own", () => {
+  it("learns from them: the comparison of the measured section moves to them and narrows, and says by how many points", () => {
+    const points = [4e4, 5e4].map((reynoldsNumber) => ({
+      reynoldsNumber,
+      dragCoefficient: 0.75,
+      standardUncertainty: 0.01,
+    }));
+    const long = { family: "ellipse", lengthMetres: 0.16, heightMetres: 0.08 };
+    const set = { name: "own tunnel", kind: "tunnelTest", source: "invented", section: long, panelCount: 80, points };
+    const measurements = { sets: [set], likelyCauses: false };
+    const two = { sections: [round, sections[2]], speedsMetresPerSecond: [0.5] };
+    const [before, after] = [run(two), run({ ...two, measurements })].map((each) => against(each, "Long"));
+    expect([before.measuredPointCount, after.measuredPointCount]).toEqual([0, 2]);
+    expect(after.changePercent!.expected).toBeGreaterThan(before.changePercent!.expected + 3);
+    const width = ({ changePercent }: Comparison) =>
+      (changePercent!.high - changePercent!.low) / (100 + changePercent!.expected);
+    expect(width(after)).toBeLessThan(width(before));
+  });
+});

@@ -60,6 +60,8 @@ export function soFar(outcomes: Readonly<Record<string, unknown>>): CaseSoFar {
     shapes: [],
     sweeps: () => [],
     drags: new Map(),
+    leave: () => {},
+    leftOf: () => undefined,
     outcomeOf: <Outcome>({ resultKey }: { readonly resultKey: string }) => outcomes[resultKey] as Outcome | undefined,
   };
 }

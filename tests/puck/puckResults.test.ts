@@ -265,8 +265,8 @@ describe("lying on the floor", () => {
       prepareStrip(profileSection({ ...examplePuck, thicknessMetres: 2 * t }, 0.08), 120, { splitterPlate: true }),
     );
     const contact = unwrap(prepareStrip(profileSection(examplePuck, 0.08), 200, { floorGap: 0 }));
-    const doubled = unwrap(stripDrag(image, 2 * t, 1e-5, stream));
-    const touching = unwrap(stripDrag(contact, t, 1e-5, stream));
+    const doubled = unwrap(stripDrag(image, 2 * t, 1e-5, stream)).drag;
+    const touching = unwrap(stripDrag(contact, t, 1e-5, stream)).drag;
     for (const speed of stream.speeds) {
       const reynolds = (speed * t) / stream.kinematicViscosity;
       expect(doubled(2 * reynolds).expected / touching(reynolds).expected).toBeGreaterThan(0.95);

@@ -35,9 +35,11 @@ const engineFloors = [
 
 /** shared/jobs, from the lowest floor. */
 const jobFloors = [
-  ["puck", "trial", "compare"],
+  ["puck", "trial"],
   ["tradeoff", "handoff", "tunnel", "durability", "cost"],
   ["evidence"],
+  ["compare"],
+  ["next"],
   ["choice"],
 ];
 

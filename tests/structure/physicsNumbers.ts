@@ -94,6 +94,7 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/trust/errorData.ts": { limit: [9] },
   "engine/trust/errorPoint.ts": { limit: [0.5] },
   "engine/trust/outcomesAround.ts": { resolution: [3] },
+  "engine/trust/learnErrors.ts": { resolution: [4, 40, 41, 1e-4] },
   "engine/trust/shiftNodes.ts": { resolution: [21] },
 
   "engine/wake/vortexStreet.ts": { resolution: [1e-3, 440, 0.002, 0.458] },

@@ -4,6 +4,7 @@ import { compareDraws, rankDraws } from "../../shared/engine/trust/compareDraws"
 import { crisisPlace, crisisReynolds } from "../../shared/engine/trust/crisisSpeed";
 import { dragDistribution, judgeDrag } from "../../shared/engine/trust/dragDistribution";
 import { type DragKnots, dragAt } from "../../shared/engine/trust/dragKnots";
+import { knowledgeOf } from "../../shared/engine/trust/errorKnowledge";
 import { errorPoint, type SectionPoint } from "../../shared/engine/trust/errorPoint";
 import { conditionLevel } from "../../shared/engine/trust/levelProcess";
 import { type StudyBody, studyDraws } from "../../shared/engine/trust/studyDraws";
@@ -33,8 +34,8 @@ function drop(reynolds: number, before: number, after: number): DragKnots {
   };
 }
 
-const prior = conditionLevel([], roundParameters);
-const body = (section: SectionPoint, knots: DragKnots): StudyBody => ({ section, streams: [{ condition, knots }] });
+const prior = knowledgeOf(conditionLevel([], roundParameters));
+const body = (section: SectionPoint, knots: DragKnots): StudyBody => ({ streams: [{ section, condition, knots }] });
 
 describe("dragAt(knots, logReynolds)", () => {
   it("runs straight between knots of one regime and steps half way between two", () => {
@@ -103,14 +104,11 @@ describe("studyDraws(level, bodies, count, seed)", () => {
   });
 
   it("draw the stream that is not known once for all bodies", () => {
-    const streams = [1, 2].map((drag) => ({ condition, knots: level(drag) }));
+    const streamsOf = (section: SectionPoint) => [1, 2].map((drag) => ({ section, condition, knots: level(drag) }));
     const quiet = { ...roundParameters, levelDeviation: { subcritical: 1e-6, other: 1e-6 }, singleDeviation: 0 };
     const { logDrag } = studyDraws(
-      conditionLevel([], quiet),
-      [
-        { section: rectangleOf(1), streams },
-        { section: rectangleOf(3), streams },
-      ],
+      knowledgeOf(conditionLevel([], quiet)),
+      [{ streams: streamsOf(rectangleOf(1)) }, { streams: streamsOf(rectangleOf(3)) }],
       400,
       3,
     );
@@ -122,7 +120,7 @@ describe("studyDraws(level, bodies, count, seed)", () => {
   });
 
   it("refuse bodies with different numbers of streams", () => {
-    const two = { section: rectangleOf(1), streams: [1, 2].map((drag) => ({ condition, knots: level(drag) })) };
+    const two = { streams: [1, 2].map((drag) => ({ section: rectangleOf(1), condition, knots: level(drag) })) };
     expect(() => studyDraws(prior, [body(rectangleOf(1), level(1)), two], 10, 1)).toThrow("all need the same number");
   });
 });
@@ -196,7 +194,7 @@ describe("the place of a crisis", () => {
       ...roundParameters,
       crisisShift: { ...roundParameters.crisisShift, "other section": { mean: 0.1, deviation: 0.4 } },
     };
-    const { low, mid, high } = crisisPlace(3e5, "other section", shifted);
+    const { low, mid, high } = crisisPlace(3e5, knowledgeOf(conditionLevel([], shifted)), rectangleOf(1), condition);
     expect(mid).toBeCloseTo(3e5 * Math.exp(-0.1), 3);
     expect(Math.log(high / mid)).toBeCloseTo(1.64485 * 0.4, 4);
     expect(Math.log(mid / low)).toBeCloseTo(1.64485 * 0.4, 4);

@@ -111,7 +111,7 @@ export const TRUST_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "judgement: one decision in ten may be wrong",
-    usedIn: ["engine/trust/compareDraws.ts"],
+    usedIn: ["engine/trust/compareDraws.ts", "jobs/next/nextSteps.ts"],
   },
   lowShare: {
     name: "share of the distribution below a band, and above it",
@@ -131,6 +131,15 @@ export const TRUST_NUMBERS = {
     restsOn: "judgement: a third of the narrowest spread of a crisis",
     usedIn: ["engine/trust/outcomesAround.ts"],
   },
+  sameAnswer: {
+    name: "distance in ln Re, log10 ks/D and ln(1 + Tu / 0.1 %) within which two answers share what each has to itself",
+    symbol: "d",
+    value: 0.2,
+    unit: "1",
+    kind: "chosen",
+    restsOn: "that within which published values of one curve are taken as one when the errors are fitted",
+    usedIn: ["engine/trust/studyDraws.ts"],
+  },
   measurementScatter: {
     name: "scatter of a good measurement of drag, standard deviation of ln Cd",
     symbol: "s",
@@ -138,6 +147,6 @@ export const TRUST_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "judgement: the points of one good tunnel lie within 3 %",
-    usedIn: ["engine/trust/judgeOutcome.ts"],
+    usedIn: ["engine/trust/judgeOutcome.ts", "jobs/evidence/learnedRows.ts", "jobs/evidence/measuredCurves.ts"],
   },
 } satisfies Record<string, LedgerNumber>;

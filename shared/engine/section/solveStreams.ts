@@ -6,6 +6,7 @@ import { judgeCurve } from "../trust/judgeCurve";
 import type { JudgedDragBand } from "../trust/judgedDragBand";
 import { judgeOutcome } from "../trust/judgeOutcome";
 import type { DragState } from "../trust/nearbyStates";
+import type { NearOutcome } from "../trust/outcomesAround";
 import type { PreparedShape } from "./prepareShape";
 import { flowCondition, type Stream } from "./stream";
 
@@ -21,6 +22,8 @@ export interface SolvedStream {
   readonly bands: readonly JudgedDragBand[];
   /** The states that the bands were drawn about: those of the outcome, and with bands those about a near drag crisis. */
   readonly nearby: readonly DragState[];
+  /** The outcomes that these are of, rising in Reynolds number. */
+  readonly around: readonly NearOutcome[];
 }
 
 /** Which streams get bands; a curve's bands take as long again as the curve itself. */
@@ -41,7 +44,9 @@ export function solveStreams(
   const last = streams.length - 1;
   return outcomes.map((outcome, i) => {
     const judged = wanted === "all" || (wanted === "last" && i === last);
-    const trust = judged ? judgeOutcome(section, conditions, outcomes, i) : { bands: [], nearby: outcome.states };
+    const trust = judged
+      ? judgeOutcome(section, conditions, outcomes, i)
+      : { bands: [], nearby: outcome.states, around: [{ reynolds: conditions[i].reynolds, outcome }] };
     return { stream: streams[i], condition: conditions[i], outcome, ...trust };
   });
 }
@@ -62,7 +67,8 @@ export function sketchStreams(
     const bands: JudgedDragBand[] = [];
     const band = judged[i];
     if (band !== null && outcome.rising !== null) bands[outcome.rising] = band;
-    return { stream: streams[i], condition: conditions[i], outcome, bands, nearby: outcome.states };
+    const around = [{ reynolds: conditions[i].reynolds, outcome }];
+    return { stream: streams[i], condition: conditions[i], outcome, bands, nearby: outcome.states, around };
   });
 }
 
@@ -78,5 +84,5 @@ export function solveStream(
 /** A stream on a section that could not be prepared, for a row that says why. */
 export function unsolvedStream(stream: Stream, referenceWidth: number, problem: Problem): SolvedStream {
   const outcome = { states: [], rising: null, falling: null, problem };
-  return { stream, condition: flowCondition(stream, referenceWidth), outcome, bands: [], nearby: [] };
+  return { stream, condition: flowCondition(stream, referenceWidth), outcome, bands: [], nearby: [], around: [] };
 }

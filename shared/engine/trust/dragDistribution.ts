@@ -5,9 +5,11 @@ import type { Regime } from "../solution";
 import { crisisKind } from "./crisisKind";
 import { type DragKnots, dragAt } from "./dragKnots";
 import { sourceDeviation } from "./errorCovariance";
+import type { ErrorComponent, ErrorKnowledge } from "./errorKnowledge";
 import { errorPoint, type SectionPoint } from "./errorPoint";
-import { type LevelProcess, levelErrorsAt } from "./levelProcess";
+import { levelErrorsAt } from "./levelProcess";
 import { standardShifts } from "./shiftNodes";
+import { crisisPoint, standardShiftsAt } from "./shiftProcess";
 
 /** ln Cd of a section in a stream: one normal component for each shift of the crisis. */
 export interface DragDistribution {
@@ -38,15 +40,38 @@ const LOW_SHARE = TRUST_NUMBERS.lowShare.value;
  * @param knots     the engine's drag around the condition, in its stream
  */
 export function dragDistribution(
-  level: LevelProcess,
+  knowledge: ErrorKnowledge,
   section: SectionPoint,
   condition: FlowCondition,
   knots: DragKnots,
 ): DragDistribution {
-  const kind = crisisKind(section.shape, condition.turbulenceIntensity);
-  const { mean, deviation } = level.parameters.crisisShift[kind];
-  const here = Math.log(condition.reynolds);
-  const shifted = Array.from(standardShifts, (z) => dragAt(knots, here + mean + deviation * z));
+  const parts = knowledge.map((component) => ({
+    share: component.weight / standardShifts.length,
+    ...componentDistribution(component, section, condition, knots),
+  }));
+  return {
+    regimes: parts.flatMap((part) => part.regimes),
+    logDrag: {
+      weights: Float64Array.from(parts.flatMap(({ share, means }) => means.map(() => share))),
+      means: Float64Array.from(parts.flatMap(({ means }) => means)),
+      deviations: Float64Array.from(parts.flatMap(({ deviations }) => deviations)),
+    },
+  };
+}
+
+function componentDistribution(
+  { level, shifts }: ErrorComponent,
+  section: SectionPoint,
+  condition: FlowCondition,
+  knots: DragKnots,
+) {
+  const { parameters } = level;
+  const { mean, deviation } = parameters.crisisShift[crisisKind(section.shape, condition.turbulenceIntensity)];
+  const own = crisisPoint(errorPoint(section, condition, "critical"));
+  const standard = standardShiftsAt(shifts, [own], parameters);
+  const middle = Math.log(condition.reynolds) + mean + deviation * standard.mean[0];
+  const spread = deviation * Math.sqrt(standard.covariance[0]);
+  const shifted = Array.from(standardShifts, (z) => dragAt(knots, middle + spread * z));
   const found = [...new Set(shifted.map(({ regime }) => regime))];
   const errors = levelErrorsAt(
     level,
@@ -55,27 +80,28 @@ export function dragDistribution(
   const place = shifted.map(({ regime }) => found.indexOf(regime));
   return {
     regimes: shifted.map(({ regime }) => regime),
-    logDrag: {
-      weights: new Float64Array(shifted.length).fill(1 / shifted.length),
-      means: Float64Array.from(shifted, ({ logDrag }, i) => logDrag + errors.mean[place[i]]),
-      deviations: Float64Array.from(shifted, (_, i) => Math.sqrt(errors.covariance[place[i] * (found.length + 1)])),
-    },
+    means: shifted.map(({ logDrag }, i) => logDrag + errors.mean[place[i]]),
+    deviations: place.map((at) => Math.sqrt(errors.covariance[at * (found.length + 1)])),
   };
 }
 
 /** The distribution of what another tunnel would measure. @param scatter standard deviation in ln Cd */
 export function measurementDistribution(
   { logDrag, regimes }: DragDistribution,
-  { parameters }: LevelProcess,
+  [
+    {
+      level: { parameters },
+    },
+  ]: ErrorKnowledge,
   scatter: number,
 ): NormalMixture {
   return widened(logDrag, (i) => Math.hypot(sourceDeviation(regimes[i], parameters), scatter));
 }
 
 /** @param scatter standard deviation of a measured value in ln Cd */
-export function judgeDrag(distribution: DragDistribution, level: LevelProcess, scatter: number): JudgedDrag {
+export function judgeDrag(distribution: DragDistribution, knowledge: ErrorKnowledge, scatter: number): JudgedDrag {
   const { logDrag, regimes } = distribution;
-  const measured = measurementDistribution(distribution, level, scatter);
+  const measured = measurementDistribution(distribution, knowledge, scatter);
   const quantile = (of: NormalMixture, share: number) => Math.exp(mixtureQuantile(of, share));
   return {
     expected: meanExponential(logDrag),
@@ -83,6 +109,6 @@ export function judgeDrag(distribution: DragDistribution, level: LevelProcess, s
     high: quantile(logDrag, 1 - LOW_SHARE),
     measurementLow: quantile(measured, LOW_SHARE),
     measurementHigh: quantile(measured, 1 - LOW_SHARE),
-    pastCrisisShare: regimes.filter((regime) => regime !== "subcritical").length / regimes.length,
+    pastCrisisShare: regimes.reduce((sum, regime, i) => sum + (regime === "subcritical" ? 0 : logDrag.weights[i]), 0),
   };
 }

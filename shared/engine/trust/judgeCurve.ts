@@ -30,12 +30,12 @@ export function judgeCurve(
   const crisis = crisisReynolds(knots);
   return conditions.map((condition, i) => {
     if (outcomes[i].rising === null) return null;
-    const { applicability, reason, level, kind, point } = studyGround(section, condition);
-    const distribution = dragDistribution(level, point, condition, knots);
+    const { applicability, reason, knowledge, point } = studyGround(section, condition);
+    const distribution = dragDistribution(knowledge, point, condition, knots);
     return {
-      ...judgeDrag(distribution, level, MEASUREMENT_SCATTER),
+      ...judgeDrag(distribution, knowledge, MEASUREMENT_SCATTER),
       spansCrisis: new Set(distribution.regimes).size > 1,
-      crisisReynolds: crisis === null ? null : crisisPlace(crisis, kind, level.parameters),
+      crisisReynolds: crisis === null ? null : crisisPlace(crisis, knowledge, point, condition),
       applicability,
       reason,
     };

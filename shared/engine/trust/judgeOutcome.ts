@@ -7,7 +7,7 @@ import { dragDistribution, type JudgedDrag, judgeDrag } from "./dragDistribution
 import type { DragKnots } from "./dragKnots";
 import type { JudgedDragBand } from "./judgedDragBand";
 import type { DragState } from "./nearbyStates";
-import { branchKnots } from "./outcomesAround";
+import { branchKnots, type NearOutcome } from "./outcomesAround";
 import { studyPlace } from "./studyPlace";
 
 /** What is known about the trust in one outcome of a drag curve. */
@@ -16,6 +16,8 @@ export interface JudgedOutcome {
   readonly bands: readonly JudgedDragBand[];
   /** The states that the bands were drawn about: those of the outcome, and those about a near drag crisis. */
   readonly nearby: readonly DragState[];
+  /** The outcomes that these states are of, rising in Reynolds number. */
+  readonly around: readonly NearOutcome[];
 }
 
 /** Scatter of a good measurement in ln Cd, for the band of one. */
@@ -40,9 +42,10 @@ export function judgeOutcome(
     );
   }
   const { states, rising, falling } = outcomes[index];
-  if (states.length === 0) return { bands: [], nearby: [] };
+  if (states.length === 0) return { bands: [], nearby: [], around: [] };
   const condition = conditions[index];
-  const { applicability, reason, level, kind, point, around } = studyPlace(section, conditions, outcomes, index);
+  const place = studyPlace(section, conditions, outcomes, index);
+  const { applicability, reason, knowledge, point, around } = place;
   const bands = states.map((state, i): JudgedDragBand => {
     const knots =
       i === rising
@@ -50,17 +53,17 @@ export function judgeOutcome(
         : i === falling
           ? branchKnots(around, "falling")
           : alone(condition, state);
-    const distribution = dragDistribution(level, point, condition, knots);
+    const distribution = dragDistribution(knowledge, point, condition, knots);
     const crisis = crisisReynolds(knots);
     return {
-      ...withSeen(judgeDrag(distribution, level, MEASUREMENT_SCATTER), state),
+      ...withSeen(judgeDrag(distribution, knowledge, MEASUREMENT_SCATTER), state),
       spansCrisis: new Set(distribution.regimes).size > 1,
-      crisisReynolds: crisis === null ? null : crisisPlace(crisis, kind, level.parameters),
+      crisisReynolds: crisis === null ? null : crisisPlace(crisis, knowledge, point, condition),
       applicability,
       reason,
     };
   });
-  return { bands, nearby: around.flatMap(({ outcome }) => outcome.states) };
+  return { bands, nearby: around.flatMap(({ outcome }) => outcome.states), around };
 }
 
 /** The bands of a state that is not settled, widened by what it was seen to do when hardly anything changed. */

@@ -4,18 +4,18 @@ import type { PreparedSection } from "../solve/preparedSection";
 import { type JudgedApplicability, judgeApplicability } from "./applicability";
 import type { CrisisKind } from "./bandTable";
 import { CHECKED_BANDS } from "./checkedBands";
-import { CHECKED_LEVEL, UNCHECKED_LEVEL } from "./checkedLevel";
+import { CHECKED_KNOWLEDGE, UNCHECKED_KNOWLEDGE } from "./checkedLevel";
 import { crisisKind } from "./crisisKind";
+import type { ErrorKnowledge } from "./errorKnowledge";
 import { type SectionPoint, sectionPoint } from "./errorPoint";
-import type { LevelProcess } from "./levelProcess";
 import { type NearOutcome, outcomesAround } from "./outcomesAround";
 import { describeSection } from "./sectionDescription";
 import { standardShifts } from "./shiftNodes";
 
 /** What the error model needs to know of a section in a stream. */
 export interface StudyGround extends Pick<JudgedApplicability, "applicability" | "reason"> {
-  /** What is known of the level errors there: those of published values, or nothing. */
-  readonly level: LevelProcess;
+  /** What is known of the errors there: those of published values, or their spread alone. */
+  readonly knowledge: ErrorKnowledge;
   readonly kind: CrisisKind;
   readonly point: SectionPoint;
 }
@@ -36,7 +36,7 @@ export function studyGround(section: PreparedSection, condition: FlowCondition):
   return {
     applicability,
     reason,
-    level: applicability === "outside: do not rely on it" ? UNCHECKED_LEVEL : CHECKED_LEVEL,
+    knowledge: applicability === "outside: do not rely on it" ? UNCHECKED_KNOWLEDGE : CHECKED_KNOWLEDGE,
     kind: crisisKind(description.shape, condition.turbulenceIntensity),
     point: sectionPoint(description, section.nodes, section.referenceWidth),
   };
@@ -55,7 +55,8 @@ export function studyPlace(
   index: number,
 ): StudyPlace {
   const ground = studyGround(section, conditions[index]);
-  const { mean, deviation } = ground.level.parameters.crisisShift[ground.kind];
+  const [{ level }] = ground.knowledge;
+  const { mean, deviation } = level.parameters.crisisShift[ground.kind];
   const furthest = Math.abs(mean) + deviation * standardShifts[standardShifts.length - 1];
   return { ...ground, around: outcomesAround(section, conditions, outcomes, index, Math.exp(furthest)) };
 }

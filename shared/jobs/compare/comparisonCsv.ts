@@ -12,6 +12,8 @@ export function comparisonCsv(comparisons: readonly Comparison[]): string {
       first: rest.first,
       second: rest.second,
       ...condition,
+      unknown: condition.unknown.join("; "),
+      measuredPointCount: rest.measuredPointCount,
       changePercentLow: changePercent?.low ?? null,
       changePercentExpected: changePercent?.expected ?? null,
       changePercentHigh: changePercent?.high ?? null,

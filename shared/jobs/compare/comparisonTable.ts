@@ -13,10 +13,11 @@ const columns: readonly TextColumn<Comparison>[] = [
 
 /** The comparisons as text for people. */
 export function comparisonTable(comparisons: readonly Comparison[]): string {
-  if (comparisons.length === 0) return "Nothing to compare: the case has one section.";
-  const [{ second, condition }] = comparisons;
+  if (comparisons.length === 0) return "Nothing to compare: the case has one design.";
+  const [{ second, condition, measuredPointCount: count }] = comparisons;
+  const learned = count === 0 ? "" : `, and by ${count === 1 ? "1 point" : `${count} points`} measured by yourself`;
   return [
-    `Compared with ${second}: change of the ${condition.compared}, by the engine's errors against published values, in draws that all sections share.`,
+    `Compared with ${second}: change of the ${condition.compared}, by the engine's errors against published values${learned}, in draws that all designs share.`,
     'Decided where the probability of less drag is 0.9 or more ("less") or 0.1 or less ("more").',
     ...textTable(columns, comparisons),
     ...rankingLines(comparisons),
@@ -25,7 +26,9 @@ export function comparisonTable(comparisons: readonly Comparison[]): string {
 
 function rankingLines(comparisons: readonly Comparison[]): string[] {
   const seen = new Set<Comparison["ranking"]>();
-  return comparisons.flatMap(({ condition, ranking }) => {
+  const overall = comparisons.filter(({ condition }) => condition.attitude === "play");
+  // Pucks are ranked over all of play; of each attitude and speed the file has it.
+  return (overall.length > 0 ? overall : comparisons).flatMap(({ condition, ranking }) => {
     if (ranking === null || seen.has(ranking)) return [];
     seen.add(ranking);
     const parts = [...ranking]
@@ -38,18 +41,36 @@ function rankingLines(comparisons: readonly Comparison[]): string[] {
   });
 }
 
-function conditionText(condition: ComparedCondition): string {
-  if (condition.conditionCount > 1) return `any of ${condition.conditionCount}`;
-  const { speedMetresPerSecond: speed, reynolds, turbulencePercent: turbulence } = condition;
-  const roughness =
-    condition.sandGrainRoughnessMetres === null
-      ? `ks/D ${short(condition.sandGrainRoughnessRatio)}`
-      : `ks ${short(condition.sandGrainRoughnessMetres * 1e6)} µm`;
+/** A condition in a few words. */
+export function conditionText(condition: ComparedCondition): string {
+  const parts = knownParts(condition);
+  const unknown = condition.unknown.map((key) => inputNames[key] ?? key);
+  return [...parts, ...(unknown.length === 0 ? [] : [`${unknown.join(", ")} not known`])].join(", ");
+}
+
+const inputNames: Readonly<Record<string, string>> = {
+  turbulencePercent: "turbulence",
+  sandGrainRoughnessMetres: "finish",
+  sandGrainRoughnessRatio: "finish",
+  speedMetresPerSecond: "speed",
+  reynoldsNumber: "Re",
+  incidenceDegrees: "incidence",
+  orientationShares: "attitudes of play",
+  tolerances: "sizes as made",
+};
+
+function knownParts(condition: ComparedCondition): string[] {
+  const { attitude, speedMetresPerSecond: speed, reynolds, turbulencePercent: turbulence } = condition;
+  if (attitude === "play") return ["over attitudes and speeds of play"];
+  if (condition.conditionCount > 1) return [`any of ${condition.conditionCount}`];
   return [
-    speed === null ? `Re ${short(reynolds)}` : `${short(speed)} m/s`,
-    roughness,
-    `Tu ${short(turbulence)} %`,
-  ].join(", ");
+    attitude,
+    speed === null ? null : `${short(speed)} m/s`,
+    reynolds === null ? null : `Re ${short(reynolds)}`,
+    condition.sandGrainRoughnessMetres === null ? null : `ks ${short(condition.sandGrainRoughnessMetres * 1e6)} µm`,
+    condition.sandGrainRoughnessRatio === null ? null : `ks/D ${short(condition.sandGrainRoughnessRatio)}`,
+    turbulence === null ? null : `Tu ${short(turbulence)} %`,
+  ].filter((part) => part !== null);
 }
 
 function short(value: number | null): string {

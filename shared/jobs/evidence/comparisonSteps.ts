@@ -1,15 +1,17 @@
 import { type PreparedShape, prepareShape } from "../../engine/section/prepareShape";
 import type { ResultRow } from "../../engine/section/resultRow";
+import type { MeasuredCurve } from "../../engine/trust/learnErrors";
 import { problem, type Result } from "../../result";
 import type { SolvedShape } from "../jobBlock";
-import { carriedRows } from "./carriedRows";
 import { type CauseSuggestion, causeCaution, causeSteps } from "./causeSteps";
 import { compareSet } from "./compareSet";
 import type { CarriedRow, ComparisonResult, SetResult } from "./comparisonResult";
 import { statedSettings } from "./flowSettings";
 import { type TunnelPoints, withTunnelPoints } from "./fromTunnel";
+import { learnedRows } from "./learnedRows";
 import { type MeasuredBody, measuredSection } from "./measuredBody";
 import { measuredCorrection } from "./measuredCorrection";
+import { measuredCurve } from "./measuredCurves";
 import { measuredPuck } from "./measuredPuck";
 import type { MeasurementSet } from "./measurement";
 import type { CaseMeasurement, MeasuredDesign, MeasurementCase } from "./measurementCase";
@@ -33,12 +35,13 @@ export function comparisonStepCount({ measurements }: MeasurementCase): number {
 
 /** Said with every carried correction. */
 const carriedCaution =
-  "A carried correction is a measured offset taken to designs that were not measured. It is given beside the engine's own result, never in its place.";
+  "What a measurement teaches of designs that were not measured is the joint model's: near designs move and narrow, far ones hardly. It is given beside the engine's own result, never in its place.";
 
 /**
  * Holds every set of a case against the engine, one part per `next()`.
  * @param results of the case's own sections, which an offset may be carried to
  * @param shapes  the sections that they are of
+ * @param onCurve called with what each set teaches of the engine's errors
  * @param tunnel  the reduced test of the case, for sets that take its points; null without one
  */
 export function* comparisonSteps(
@@ -46,6 +49,7 @@ export function* comparisonSteps(
   results: readonly ResultRow[],
   shapes: readonly SolvedShape[],
   tunnel: TunnelPoints | null = null,
+  onCurve: (curve: MeasuredCurve) => void = () => {},
 ): Generator<ComparisonStep, ComparisonResult> {
   const total = comparisonStepCount(theCase);
   const sets: SetResult[] = [];
@@ -76,13 +80,15 @@ export function* comparisonSteps(
         yield step(partsBeforeCauses + Math.floor(share), `${set.name}: ${trial.value.label}`);
       }
     }
+    const curve = measuredCurve(prepared.value, set, comparison);
+    if (curve !== null) onCurve(curve);
     const correction = measuredCorrection(set, comparison, prepared.value.description);
     if (set.name === theCase.carriedSet) {
-      carried = carriedRows(
+      carried = learnedRows(
         results,
         shapes,
-        correction.ok ? correction.value : null,
-        correction.ok ? "" : correction.problem.message,
+        curve,
+        `"${set.name}" is not of a section; only sections learn from a set.`,
       );
     }
     sets.push(

@@ -142,7 +142,13 @@ const carriedColumns: readonly TextColumn<CarriedRow>[] = [
 ];
 
 function carriedLines(rows: readonly CarriedRow[]): string[] {
-  return rows.length === 0 ? [] : ["", "Carried correction", ...alignedLines(rows, carriedColumns)];
+  return rows.length === 0
+    ? []
+    : [
+        "",
+        "What the measurement teaches of the case's sections (expected, 5 % and 95 %)",
+        ...alignedLines(rows, carriedColumns),
+      ];
 }
 
 function signed(value: number | null, digits: number): string {

@@ -40,6 +40,7 @@ export function measuredPuck(puck: HeldPuck): Result<MeasuredBody> {
   return success({
     predict: predictor(keepNewest(curve, curveKey), applicability),
     width,
+    studied: null,
     description: null,
     causes: (conditions, base) => puckCauses(conditions, base, width, puck.attitude),
   });

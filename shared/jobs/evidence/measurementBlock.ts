@@ -1,8 +1,10 @@
+import type { MeasuredCurve } from "../../engine/trust/learnErrors";
 import { jobBlock } from "../jobBlock";
 import { tunnelBlock } from "../tunnel/public";
 import { comparisonCsv } from "./comparisonCsv";
 import { comparisonStepCount, comparisonSteps } from "./comparisonSteps";
 import { comparisonTable } from "./comparisonTable";
+import { measuredCurves } from "./measuredCurves";
 import { measurementBlockDocument } from "./measurementBlockDocument";
 import { resolveMeasurements } from "./resolveMeasurements";
 
@@ -15,8 +17,12 @@ export const measurementBlock = jobBlock({
   resolve: (document, { fluid, sections, documentOf }) =>
     resolveMeasurements(document, { fluid, sections, hasTunnelRuns: documentOf(tunnelBlock)?.runs !== undefined }),
   stepCount: comparisonStepCount,
-  steps: (theCase, { rows, shapes, outcomeOf }) =>
-    comparisonSteps(theCase, rows, shapes, outcomeOf(tunnelBlock)?.reduction ?? null),
+  steps: (theCase, { rows, shapes, outcomeOf, leave }) => {
+    const curves: MeasuredCurve[] = [];
+    leave(measuredCurves, curves);
+    const tunnel = outcomeOf(tunnelBlock)?.reduction ?? null;
+    return comparisonSteps(theCase, rows, shapes, tunnel, (curve) => curves.push(curve));
+  },
   table: comparisonTable,
   csv: { option: "measurements", write: comparisonCsv },
   problems: ({ sets }) => sets.flatMap(({ name, problem }) => (problem === null ? [] : [`${name}: ${problem}`])),

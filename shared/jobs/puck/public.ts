@@ -22,12 +22,15 @@ export { type PuckFigures, puckFigures, standardGravity } from "./body/puckFigur
 export type { PuckFace, PuckSpec, RimTexture } from "./body/puckSpec";
 export { endRelief } from "./drag/endRelief";
 export { type HeldPuck, type PuckAttitude, prepareHeldPuck, puckAttitudes } from "./drag/heldPuck";
+export { dragByOrientation } from "./drag/orientationDrag";
+export { type Orientation, orientations as attitudes } from "./drag/orientationIndex";
 export { comparePucks } from "./drag/puckComparison";
-export { preparePlan, solvePuckFlows } from "./drag/puckFlow";
+export { type PuckFlow, preparePlan, solvePuckFlows } from "./drag/puckFlow";
 export { type ConditionDrags, conditionDrags, meanIndex } from "./drag/puckIndex";
 export { prepareStrip, profileSection } from "./drag/solvedSections";
+export { type PuckSample, uncertainPuckDrag } from "./drag/uncertainPuckDrag";
 export { puckAddedMass } from "./motion/addedMass";
-export { puckBlock } from "./puckBlock";
+export { puckBlock, solvedPuckFlows } from "./puckBlock";
 export type { CasePuck, PuckCase, PuckStream } from "./puckCase";
 export type { PuckApplicability, PuckComparison, PuckResult } from "./puckResult";
 export { ownTolerances } from "./puckSteps";

@@ -1,4 +1,5 @@
-import { jobBlock } from "../jobBlock";
+import { jobBlock, type Left } from "../jobBlock";
+import type { PuckFlow } from "./drag/puckFlow";
 import { puckBlockDocument } from "./puckBlockDocument";
 import { puckCsv } from "./puckCsv";
 import type { PuckResult } from "./puckResult";
@@ -6,6 +7,9 @@ import { puckSections } from "./puckSections";
 import { puckSteps } from "./puckSteps";
 import { puckTable } from "./puckTable";
 import { resolvePuckCase } from "./resolvePuckCase";
+
+/** The solved flows of every puck by its name, for jobs that come after. */
+export const solvedPuckFlows: Left<ReadonlyMap<string, readonly PuckFlow[]>> = { what: "puck flows" };
 
 /** Pucks: their drag in every attitude, their figures, rules, comparisons and motions; one result each, baselines first. */
 export const puckBlock = jobBlock({
@@ -21,9 +25,11 @@ export const puckBlock = jobBlock({
     return resolvePuckCase(document, { fluid, speeds, turbulenceIntensities, sandGrainRoughness });
   },
   stepCount: ({ pucks }) => pucks.length,
-  steps: function* (theCase) {
+  steps: function* (theCase, before) {
     const results: PuckResult[] = [];
-    for (const { result } of puckSteps(theCase)) {
+    const flows = new Map<string, readonly PuckFlow[]>();
+    before.leave(solvedPuckFlows, flows);
+    for (const { result } of puckSteps(theCase, (name, own) => flows.set(name, own))) {
       results.push(result);
       yield { done: results.length, label: `judged ${result.name}` };
     }

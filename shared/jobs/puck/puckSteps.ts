@@ -3,7 +3,7 @@ import { puckCautions } from "./body/playCautions";
 import { dimensionKeys, dimensionOf } from "./body/puckDimension";
 import { comparePucks } from "./drag/puckComparison";
 import { puckDragRows } from "./drag/puckDragRows";
-import { preparePlan, solvePuckFlows } from "./drag/puckFlow";
+import { type PuckFlow, preparePlan, solvePuckFlows } from "./drag/puckFlow";
 import { type ConditionDrags, conditionDrags } from "./drag/puckIndex";
 import { type MotionResult, puckMotions } from "./motion/puckMotion";
 import type { CasePuck, PuckCase } from "./puckCase";
@@ -20,15 +20,27 @@ interface Baseline {
   readonly drags: ConditionDrags;
 }
 
-/** Judges the pucks of a case, baselines first, one per `next()`; returns all results. */
-export function* puckSteps(theCase: PuckCase): Generator<PuckStep, readonly PuckResult[]> {
+/**
+ * Judges the pucks of a case, baselines first, one per `next()`; returns all results.
+ * @param onFlows called with the solved flows of each puck
+ */
+export function* puckSteps(
+  theCase: PuckCase,
+  onFlows: (name: string, flows: readonly PuckFlow[]) => void = () => {},
+): Generator<PuckStep, readonly PuckResult[]> {
   const results: PuckResult[] = [];
   const baselines: Baseline[] = [];
   const plan = preparePlan(theCase.stream.panelCount);
   for (const puck of theCase.pucks) {
     const result = plan.ok
-      ? puckResult(puck, theCase, () => solvePuckFlows(puck, theCase.stream, plan.value, theCase.play, true), baselines)
-      : puckResult(puck, theCase, () => plan, baselines);
+      ? puckResult(
+          puck,
+          theCase,
+          () => solvePuckFlows(puck, theCase.stream, plan.value, theCase.play, true),
+          baselines,
+          onFlows,
+        )
+      : puckResult(puck, theCase, () => plan, baselines, onFlows);
     results.push(result);
     yield { result };
   }
@@ -49,6 +61,7 @@ function puckResult(
   theCase: PuckCase,
   solve: () => ReturnType<typeof solvePuckFlows>,
   baselines: Baseline[],
+  onFlows: (name: string, flows: readonly PuckFlow[]) => void,
 ): PuckResult {
   const problems: Problem[] = [];
   const keep = <T>(result: Result<T>, otherwise: T): T => {
@@ -63,6 +76,7 @@ function puckResult(
       ? null
       : keep(judgePuck(design, theCase.rules, ownTolerances(puck, theCase), theCase.sampling), null);
   const flows = keep(solve(), []);
+  if (flows.length > 0) onFlows(spec.name, flows);
   const drag = keep(puckDragRows(puck, flows, theCase), { rows: [], notes: [] });
   const drags = flows.length === 0 ? null : keep<ConditionDrags | null>(conditionDrags(puck, flows, theCase), null);
   const comparisons: PuckComparison[] = [];

@@ -6,7 +6,8 @@ import { subCommand } from "../subCommand";
 /** What --csv may be of; the jobs of `shared/case/jobBlocks.ts`, which take longer to load than this help may. */
 const jobOptions = {
   pucks: "the pucks, one line per attitude and condition, instead of the sections",
-  comparisons: "the sections against the baseline, one line per candidate and condition",
+  comparisons: "the sections or pucks against their baseline, one line per candidate and condition",
+  next: "what to test next, one line per measurement and pair of designs",
   tunnel: "the reduced runs of a tunnel test, one line per speed and direction",
   trial: "the rankings of a player trial, one line per activity and puck",
   measurements: "the measured points against the prediction, one line per point",
@@ -22,7 +23,7 @@ export const caseCommand = subCommand({
   name: "case",
   about: "Runs case files: drag, base pressure, separation and Strouhal number of their sections.",
   usage:
-    "FILE... [--json | --csv [--pucks | --comparisons | --tunnel | --trial | --measurements |\n --durability | --cost | --choice]] [--out PATH]",
+    "FILE... [--json | --csv [--pucks | --comparisons | --next | --tunnel | --trial | --measurements |\n --durability | --cost | --choice]] [--out PATH]",
   files: {
     about:
       "a case file, for instance cases/harbour-league-puck.json (format: cases/case.schema.json);\n- for standard input; several are run one after the other",
@@ -39,6 +40,7 @@ export const caseCommand = subCommand({
     },
     pucks: { about: `with --csv: ${jobOptions.pucks}` },
     comparisons: { about: `with --csv: ${jobOptions.comparisons}` },
+    next: { about: `with --csv: ${jobOptions.next}` },
     tunnel: { about: `with --csv: ${jobOptions.tunnel}` },
     trial: { about: `with --csv: ${jobOptions.trial}` },
     measurements: { about: `with --csv: ${jobOptions.measurements}` },

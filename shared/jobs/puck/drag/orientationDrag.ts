@@ -211,7 +211,7 @@ function completed(drag: Result<PuckDrag>, { spec }: FiguredPuck, flow: Pick<Puc
 }
 
 /** Depth x diameter of the recesses of a puck, m^2: what of their walls the stream could press on edge-on. */
-function recessWallArea({ face }: PuckSpec): number {
+export function recessWallArea({ face }: PuckSpec): number {
   if (face.kind !== "recess") return 0;
   return (face.side === "both" ? 2 : 1) * face.depthMetres * face.diameterMetres;
 }

@@ -12,7 +12,7 @@ import { type FaceOnFlow, prepareFaceOn } from "./faceOnFlow";
 import { type PreparedProfile, prepareProfile } from "./profileStrip";
 import { faceRoughness, type Roughnesses, rimRoughness, surfaceNotes } from "./puckSurface";
 import type { SectionDrag, SectionDragCurve } from "./sectionDrag";
-import { prepareStrip, type StripStream, stripDrag } from "./solvedSections";
+import { prepareStrip, type StripCurve, type StripStream, type StudiedStrip, stripDrag } from "./solvedSections";
 import { rememberedWholePuck } from "./wholePuck";
 
 /** The solved sections of one puck at one turbulence. */
@@ -22,7 +22,7 @@ export interface PuckFlow {
   /** The flow round the whole puck in open water; null where it could not be solved and sections have to do. */
   readonly whole: WholeFlows | null;
   /** Plan and profile sections in open water, for comparison; null where they were not wanted. */
-  readonly open: EdgeOnSections | null;
+  readonly open: StudiedSections | null;
   /** Gap under the puck that lies flat, m, 0 on the floor; null in open water, and where the gap could not be solved. */
   readonly flatGap: number | null;
   /** Over the floor, with the mirror image; gaps that could not be solved are left out. */
@@ -36,7 +36,15 @@ export interface PuckFlow {
 export interface FlowOverFloor {
   /** m. */
   readonly gap: number;
-  readonly flow: { readonly whole: WholeFlows } | { readonly whole: null; readonly sections: EdgeOnSections };
+  readonly flow: { readonly whole: WholeFlows } | { readonly whole: null; readonly sections: StudiedSections };
+}
+
+/** Sections with what common draws need of them. */
+export interface StudiedSections extends EdgeOnSections {
+  /** A plain wall's, and of a textured one also that of the rough wall. */
+  readonly planStudy: readonly StudiedStrip[];
+  /** The same of the profile at each of its chords. */
+  readonly profileStudy: readonly (readonly StudiedStrip[])[];
 }
 
 /** The gaps to the floor that are wanted: of a puck that lies flat in play, and others to report. */
@@ -148,7 +156,8 @@ function solveBySections(
     for (const { gap, profiles } of floors) {
       const profile = profileDrag(puck, profiles, strips);
       if (!profile.ok) return profile;
-      overFloor.push({ gap, flow: { whole: null, sections: { plan: inOpen.value.plan, profile: profile.value } } });
+      const { plan, planStudy } = inOpen.value;
+      overFloor.push({ gap, flow: { whole: null, sections: { plan, planStudy, ...profile.value } } });
     }
     flows.push({
       turbulenceIntensity,
@@ -174,11 +183,12 @@ export function solveSections(
   puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
   { plan, profiles }: PreparedSections,
   strips: StripStream,
-): Result<EdgeOnSections> {
+): Result<StudiedSections> {
   const planDrag = bracketedDrag(plan, puck.spec.diameterMetres, rimRoughness(puck), strips);
   if (!planDrag.ok) return planDrag;
   const profile = profileDrag(puck, profiles, strips);
-  return profile.ok ? success({ plan: planDrag.value, profile: profile.value }) : profile;
+  if (!profile.ok) return profile;
+  return success({ plan: planDrag.value.drag, planStudy: planDrag.value.study, ...profile.value });
 }
 
 interface PreparedFloor {
@@ -216,15 +226,17 @@ function profileDrag(
   puck: Pick<CasePuck, "spec" | "sandGrainRoughness">,
   profiles: readonly PreparedProfile[],
   strips: StripStream,
-): Result<ProfileStrip[]> {
+): Result<Pick<StudiedSections, "profile" | "profileStudy">> {
   const profile: ProfileStrip[] = [];
+  const profileStudy: (readonly StudiedStrip[])[] = [];
   for (const { chordRatio, shape, heights } of profiles) {
     const drag = bracketedDrag(shape, heights * puck.spec.thicknessMetres, faceRoughness(puck), strips);
     if (!drag.ok) return drag;
     // Always asked with the Reynolds number on the thickness of the puck alone.
-    profile.push({ chordRatio, drag: (reynolds) => drag.value(heights * reynolds) });
+    profile.push({ chordRatio, drag: (reynolds) => drag.value.drag(heights * reynolds) });
+    profileStudy.push(drag.value.study);
   }
-  return success(profile);
+  return success({ profile, profileStudy });
 }
 
 /** Largest ks / D that the roughness model takes. */
@@ -238,15 +250,17 @@ function bracketedDrag(
   width: number,
   roughnesses: Roughnesses,
   strips: StripStream,
-): Result<SectionDragCurve> {
-  const curves: SectionDragCurve[] = [];
+): Result<{ readonly drag: SectionDragCurve; readonly study: readonly StudiedStrip[] }> {
+  const curves: StripCurve[] = [];
   for (const roughness of roughnesses) {
     const curve = stripDrag(shape, width, Math.min(roughness, roughest * width), strips);
     if (!curve.ok) return curve;
     curves.push(curve.value);
   }
-  const [smooth, rough] = curves;
-  return success(rough === undefined ? smooth : (reynolds) => between(smooth(reynolds), rough(reynolds)));
+  const [smooth, rough] = curves.map(({ drag }) => drag);
+  const drag: SectionDragCurve =
+    rough === undefined ? smooth : (reynolds) => between(smooth(reynolds), rough(reynolds));
+  return success({ drag, study: curves.map(({ study }) => study) });
 }
 
 function between(a: SectionDrag, b: SectionDrag): SectionDrag {

@@ -5,6 +5,7 @@ import type { PlacedSection } from "../../../engine/section/placedSection";
 import { type PreparedShape, prepareShape } from "../../../engine/section/prepareShape";
 import { type SolvedStream, solveStreams } from "../../../engine/section/solveStreams";
 import { flowCondition } from "../../../engine/section/stream";
+import { type StudiedCurve, studiedCurve } from "../../../engine/section/studyBodies";
 import { problem, type Result, success } from "../../../result";
 import type { PuckSpec } from "../body/puckSpec";
 import { type SectionDragCurve, type SectionDragPoint, tabulatedSectionDrag } from "./sectionDrag";
@@ -66,6 +67,23 @@ export function prepareStrip(
   return prepareShape({ section, panelCount, ...surroundings });
 }
 
+/** A section of a puck in one stream, ready for draws that it shares with other pucks. */
+export interface StudiedStrip extends StudiedCurve {
+  /** Across the stream, m. */
+  readonly width: number;
+  /** Equivalent, m. */
+  readonly sandGrainRoughness: number;
+  /** m^2/s */
+  readonly kinematicViscosity: number;
+  /** A fraction. */
+  readonly turbulenceIntensity: number;
+}
+
+export interface StripCurve {
+  readonly drag: SectionDragCurve;
+  readonly study: StudiedStrip;
+}
+
 /**
  * Drag curve of a prepared section as a slowly rising speed meets it; where several steady states exist the band holds
  * them all.
@@ -77,20 +95,23 @@ export function stripDrag(
   width: number,
   sandGrainRoughness: number,
   { speeds, kinematicViscosity, turbulenceIntensity, relativeError }: StripStream,
-): Result<SectionDragCurve> {
+): Result<StripCurve> {
   const streams = speeds.map((speed) =>
     flowCondition({ speed, fluid: { kinematicViscosity }, sandGrainRoughness, turbulenceIntensity }, width),
   );
   const points: SectionDragPoint[] = [];
   let reason = "no speed was given";
-  for (const solved of solveStreams(shape, streams, relativeError === null ? "all" : "none")) {
+  const all = solveStreams(shape, streams, relativeError === null ? "all" : "none");
+  for (const solved of all) {
     const point = stripPoint(solved, relativeError);
     if (point.ok) points.push(point.value);
     else reason = point.problem.message;
   }
-  if (points.length === 0)
+  const studied = studiedCurve(shape, all);
+  if (points.length === 0 || studied === null)
     return problem("edge-on", `nothing converged on a section ${1000 * width} mm across the stream: ${reason}`);
-  return success(tabulatedSectionDrag(points));
+  const study = { ...studied, width, sandGrainRoughness, kinematicViscosity, turbulenceIntensity };
+  return success({ drag: tabulatedSectionDrag(points), study });
 }
 
 function stripPoint(

@@ -1,0 +1,3 @@
+/** The face of the job that says what to test next: the case takes nothing else from it. */
+
+export { nextBlock } from "./nextBlock";
