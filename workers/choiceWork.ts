@@ -89,6 +89,8 @@ function soFar(outcomes: ReadonlyMap<string, unknown>): CaseSoFar {
     shapes: [],
     sweeps: () => [],
     drags: new Map(),
+    leave: () => {},
+    leftOf: () => undefined,
     outcomeOf: <Outcome>({ resultKey }: { readonly resultKey: string }) =>
       outcomes.get(resultKey) as Outcome | undefined,
   };
