@@ -19,8 +19,8 @@ test("a sketched curve without a crisis has log-normal bands about the engine's 
     [3e4, 6e4, 1.2e5].map((reynolds) => ({ ...stream, reynolds })),
   );
   const { condition, outcome, bands } = solved[1];
-  const { level, point } = studyGround(shape.value.section, condition);
-  const { mean, covariance } = levelErrorsAt(level, [errorPoint(point, condition, "subcritical")]);
+  const { knowledge, point } = studyGround(shape.value.section, condition);
+  const { mean, covariance } = knowledgeErrorsAt(knowledge, [errorPoint(point, condition, "subcritical")]);
   const deviation = Math.sqrt(covariance[0]);
   const band = bands[outcome.rising!];
   const drags = solved.map(({ outcome: one }) => one.states[one.rising!].dragCoefficient);
