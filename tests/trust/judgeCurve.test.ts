@@ -20,7 +20,7 @@ test("a sketched curve without a crisis has log-normal bands about the engine's 
   );
   const { condition, outcome, bands } = solved[1];
   const { knowledge, point } = studyGround(shape.value.section, condition);
-  const { mean, covariance } = knowledgeErrorsAt(knowledge, [errorPoint(point, condition, "subcritical")]);
+  const { mean, covariance } = levelErrorsAt(knowledge[0].level, [errorPoint(point, condition, "subcritical")]);
   const deviation = Math.sqrt(covariance[0]);
   const band = bands[outcome.rising!];
   const drags = solved.map(({ outcome: one }) => one.states[one.rising!].dragCoefficient);
