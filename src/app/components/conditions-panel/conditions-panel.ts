@@ -20,6 +20,14 @@ import "../info-mark/info-mark";
 import "../pattern-panel/pattern-panel";
 import { fluidFields, fluidLabels, fluidOfKind } from "./fluidFields";
 
+const headings: Readonly<Record<ConditionsPanel["shown"], string>> = {
+  all: "Stream and finish",
+  stream: "Stream",
+  turbulence: "Turbulence",
+  finish: "Finish",
+  layers: "Boundary layers",
+};
+
 /** Fluid, speed, turbulence and finish. Sends `section-change`. */
 @customElement("ww-conditions-panel")
 export class ConditionsPanel extends LitElement {
@@ -46,7 +54,7 @@ export class ConditionsPanel extends LitElement {
 
   protected override render() {
     return html`<section aria-labelledby="heading">
-      <div class="heading"><h2 id="heading">Stream and finish</h2><ww-info-mark topic="roughness"></ww-info-mark></div>
+      <div class="heading"><h2 id="heading">${headings[this.shown]}</h2><ww-info-mark topic="roughness"></ww-info-mark></div>
       <div class="stack">
         ${this.shows("stream") ? this.renderStream() : nothing}
         ${this.shows("turbulence") ? this.renderTurbulence() : nothing}

@@ -119,7 +119,7 @@ export class DragCurve extends LitElement {
           <button type="button" ?disabled=${this.curves === null} @click=${() => this.curves && saveTable("drag-curve", curveTable(this.curves.overReynolds))}>CSV<span class="unseen"> of the drag curve</span></button>
         </span>
       </div>
-      <div class="picture" role="img" aria-label="Drag coefficient over Reynolds number"><canvas aria-hidden="true"></canvas>
+      <div class="picture" role="group" aria-label="Drag coefficient over Reynolds number"><canvas aria-hidden="true"></canvas>
         <ww-ring
           data-handle="curve-speed"
           label="Stream speed along the drag curve"

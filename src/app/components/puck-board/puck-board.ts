@@ -55,7 +55,7 @@ export class PuckBoard extends LitElement {
       <table>
         <thead><tr>
           ${this.head("name", "Outline", "one scale; baseline dashed")}
-          <th scope="col"></th>
+          <th scope="col">puck</th>
           <th scope="col"><b class="strong">Rules</b><br />as made, ± tolerances</th>
           ${this.head("mass", "Mass", "kg", true)}
           ${this.head("inertia", "Inertia", "axis", true)}
@@ -64,7 +64,7 @@ export class PuckBoard extends LitElement {
           ${this.head("margin", `Crisis against play, ${play[0]} to ${play[1]} m/s`, "upper plan, lower profile section")}
           <th scope="col">margin at<br />${speed} m/s</th>
           ${this.head("drag", "Drag against the baseline, %", "mark expected, bar 9 in 10; hollow = not decided")}
-          <th scope="col"></th>
+          <th scope="col">in words</th>
           ${this.head("best", "Best", "of 100", true)}
         </tr></thead>
         <tbody>

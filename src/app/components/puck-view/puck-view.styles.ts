@@ -149,6 +149,10 @@ export const puckViewStyles = css`
     min-width: 0;
   }
   @media print {
+    ww-puck-view .puck-board,
+    ww-puck-view .puck-answer {
+      display: none;
+    }
     ww-puck-view .puck-column {
       display: none;
     }

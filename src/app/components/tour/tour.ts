@@ -140,7 +140,7 @@ export class Tour extends LitElement {
         (one, i) =>
           html`<button type="button" aria-current=${i === stop ? "step" : "false"} @click=${() => emit(this, "tour-stop", i)}>${i + 1} <b>${one.title.replace(".", "")}</b></button>`,
       )}</div>
-      <figure class="curve"><div class="picture" role="img" aria-label="Drag coefficient over Reynolds number"><canvas data-picture="curve"></canvas>
+      <figure class="curve"><div class="picture" role="group" aria-label="Drag coefficient over Reynolds number"><canvas data-picture="curve"></canvas>
         ${
           drawing === null
             ? nothing
