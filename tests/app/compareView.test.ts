@@ -103,21 +103,27 @@ describe("import draft", () => {
     expect(draft).toMatchObject({ name: "typed before", mapping: { dragCoefficient: { column: "Cd" } } });
     const reading = readDraft(draft, { section: circle }, demoDesign.fluid);
     if (!reading.ok) throw new Error(reading.messages[0]);
-    expect(reading).toMatchObject({ pointCount: 1, skipped: ["Row 3 has no drag coefficient and is passed over."] });
+    expect(reading).toMatchObject({ pointCount: 1, skipped: ["Row 3 passed over: no drag coefficient."] });
     expect(readCase(compareCaseText({ title: "t", sets: [reading.set], carriedSet: null }), "t.json").ok).toBe(true);
   });
 
   it("names every fault by row and column", () => {
-    const draft = withTable(emptyDraft, "Re,Cd\n1e5,1.2\nfast,1.1\n1e5,-3\n", "bad.csv");
+    const draft = withTable(emptyDraft, "Re,Cd\n1e5,1.2\nfast,1.1\n1e5,slow\n", "bad.csv");
     const reading = readDraft(draft, { section: circle }, demoDesign.fluid);
     expect(reading).toMatchObject({
       ok: false,
-      messages: [
-        'row 3, column Re: "fast" is not a number',
-        "row 4, column Cd: -3 is out of range; it must be above 0 and at most 10",
-      ],
+      messages: ['row 3, column Re: "fast" is not a number', 'row 4, column Cd: "slow" is not a number'],
     });
     expect(draft.text).toContain("fast");
+  });
+
+  it("passes over a row out of range and says which and why", () => {
+    const draft = withTable(emptyDraft, "Re,Cd\n1e5,1.2\n1e5,-3\n", "range.csv");
+    const reading = readDraft(draft, { section: circle }, demoDesign.fluid);
+    if (!reading.ok) throw new Error(reading.messages[0]);
+    expect(reading.pointCount).toBe(1);
+    expect(reading.skipped).toHaveLength(1);
+    expect(reading.skipped[0]).toMatch(/row 3.*above 0 and at most 10/i);
   });
 });
 
