@@ -70,6 +70,17 @@ describe("sideStations on a circle in attached flow", () => {
     }
   });
 
+  it("keep a speed of a thousandth where the flow runs backward in a fold, and follow the layer beyond it", () => {
+    const folded = attachedSpeed(circle).map((v, i) => (i >= 20 && i <= 24 ? -0.3 : v));
+    const { speed, laminar } = sideStations(circle, folded, "lower", 0, 60, 1.9, 0.08);
+    for (let i = 1; i < speed.length; i++) {
+      expect(speed[i]).toBeCloseTo(i >= 20 && i <= 24 ? 1e-3 : i < speed.length - 1 ? folded[i] : 1.9, 12);
+    }
+    for (const values of [laminar.thickness, laminar.shapeFactor]) expect(values.every(Number.isFinite)).toBe(true);
+    // The sudden stop separates the layer ahead of the fold.
+    expect(laminar.separation).toBeLessThan(20);
+  });
+
   it("are the same on the upper side of the mirrored flow", () => {
     const upper = sideStations(
       circle,

@@ -33,6 +33,28 @@ function separation(speedAt: (x: number) => number, end: number): number {
 const howarth = (x: number) => 1 - x;
 const sine = (x: number) => 2 * Math.sin(x);
 
+describe("Thwaites 1949: the end of the stations", () => {
+  it("Howarth's flow cut short of its separation tells about how far that is ahead, nearer and nearer", () => {
+    const place = separation(howarth, 0.13);
+    const misses = [0.11, 0.115, 0.12].map((end) => {
+      const { remainingArc, separation: none } = layerOf(howarth, end);
+      expect(none).toBe(Number.POSITIVE_INFINITY);
+      return Math.abs(end + remainingArc - place);
+    });
+    expect(misses[0]).toBeLessThan(1e-3);
+    expect(misses[1]).toBeLessThan(misses[0]);
+    expect(misses[2]).toBeLessThan(misses[1]);
+  });
+
+  it("arrays of other lengths are refused", () => {
+    const three = Float64Array.of(0, 1, 2);
+    const two = Float64Array.of(1, 1);
+    expect(() => thwaitesLayer(three, two, three)).toThrow(/speed 2/);
+    expect(() => thwaitesLayer(three, three, two)).toThrow(/gradient 2/);
+    expect(() => thwaitesLayer(Float64Array.of(0), Float64Array.of(1), Float64Array.of(0))).toThrow(RangeError);
+  });
+});
+
 describe("Thwaites 1949: thickness", () => {
   it("Blasius 1908 plate: theta sqrt(Re_x) / x is 0.671, 1 % above the exact 0.664", () => {
     const { x, thickness } = layerOf(() => 1, 1);

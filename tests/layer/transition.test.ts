@@ -77,6 +77,16 @@ describe("attachedTransition on a plate", () => {
     expect(find(smooth, [{ station: 1900, heightRatio: 830e-7 }])).toEqual(find(smooth));
   });
 
+  it("a trip between stations fires on the edge speed at its place: on 21.5 U at 826 / 21.5 of the height", () => {
+    const rising = { ...plate, speed: plate.arc.map((_, i) => 1 + i) };
+    // So slow that the layer does not turn by itself.
+    const slow = { ...smooth, reynolds: 1e4 };
+    const fires = (heightRatio: number) =>
+      attachedTransition(rising, slow, [{ station: 20.5, heightRatio }], CALIBRATED)?.cause === "trip";
+    const height = 826 / 21.5 / slow.reynolds;
+    expect([fires(0.999 * height), fires(1.001 * height)]).toEqual([false, true]);
+  });
+
   it("of several trips the first that fires counts; one on the other side of the stagnation point does not", () => {
     const trips = [
       { station: 60, heightRatio: 1e-3 },

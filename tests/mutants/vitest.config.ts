@@ -3,7 +3,7 @@ import { defineConfig } from "vitest/config";
 /** Test folders that pin each folder of the engine: quick ones alone, as every mutant runs all tests that reach it. */
 const testsOf: Readonly<Record<string, readonly string[]>> = {
   roughness: ["roughness"],
-  layer: ["layer"],
+  layer: ["layer", "axial"],
   wake: ["wake"],
   flow: ["flow"],
   solve: ["solve"],
