@@ -1,4 +1,5 @@
 import type { IConfiguration, IRegularForbiddenRuleType } from "dependency-cruiser";
+import { viewNames } from "../../src/app/store/viewNames";
 
 /**
  * The import rules of the project, for dependency-cruiser: floors from the lowest to the highest. A folder imports only
@@ -104,7 +105,7 @@ export default {
       severity: "error",
       from: {
         path: "^src/app/components/",
-        pathNot: "^src/app/components/(app|(section|puck|tunnel|trial|compare)-view)/",
+        pathNot: `^src/app/components/(app|(${viewNames.join("|")})-view)/`,
       },
       to: { path: "^src/app/store/notifier\\.ts$", reachable: true },
     },

@@ -1,12 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { expect, test } from "vitest";
+import { viewNames } from "../../src/app/store/viewNames";
 
 const root = resolve(import.meta.dirname, "../..");
 const components = join(root, "src/app/components");
 
 /** The page's shell and the views, which the scenarios of the whole page look at. */
-const roots = /^(app|(section|puck|tunnel|trial|compare)-view)$/;
+const roots = new RegExp(`^(app|(${viewNames.join("|")})-view)$`);
 
 test("every component of the page but its shell and its views has a test of its own in a browser", () => {
   const tests = readdirSync(join(root, "tests/leaves"))

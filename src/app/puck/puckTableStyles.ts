@@ -2,20 +2,10 @@ import { css } from "lit";
 
 /** Tables of results in the puck view. */
 export const puckTableStyles = css`
-  .scroll {
-    overflow-x: auto;
-  }
-  table {
-    border-collapse: collapse;
-    font-size: 0.86rem;
-    font-variant-numeric: tabular-nums;
-    min-width: 100%;
-  }
   th,
   td {
     text-align: left;
     padding: 0.25rem 0.9rem 0.25rem 0;
-    border-bottom: 1px solid var(--rule);
     vertical-align: top;
   }
   th[scope="row"] {
@@ -32,8 +22,6 @@ export const puckTableStyles = css`
     vertical-align: bottom;
   }
   td small {
-    display: block;
-    color: var(--ink-soft);
     white-space: normal;
   }
   .is-stale {

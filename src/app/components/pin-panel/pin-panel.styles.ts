@@ -1,20 +1,10 @@
 import { css } from "lit";
 
 export const pinPanelStyles = css`
-  .scroll {
-    overflow-x: auto;
-  }
-  table {
-    border-collapse: collapse;
-    font-size: 0.86rem;
-    font-variant-numeric: tabular-nums;
-    min-width: 100%;
-  }
   th,
   td {
     text-align: right;
     padding: 0.25rem 0.6rem;
-    border-bottom: 1px solid var(--rule);
     white-space: nowrap;
   }
   th:first-child {
@@ -26,10 +16,6 @@ export const pinPanelStyles = css`
   thead th {
     font-weight: 700;
     vertical-align: bottom;
-  }
-  td small {
-    display: block;
-    color: var(--ink-soft);
   }
   .swatch {
     display: inline-block;

@@ -3,6 +3,7 @@ import { customElement, property } from "lit/decorators.js";
 import { mostPins, type Pin, risingState, type Solved } from "../../section/solved";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
+import { tableStyles } from "../../style/tableStyles";
 import { emit } from "../../view/emit";
 import { differenceTable } from "./differences";
 import { pinPanelStyles } from "./pin-panel.styles";
@@ -13,7 +14,7 @@ const mostPrinted = 7;
 /** Candidates kept for comparison, with a table of what differs. Sends `section-pin`, `section-unpin` and `section-change`. */
 @customElement("ww-pin-panel")
 export class PinPanel extends LitElement {
-  static override styles = [controlStyles, panelStyles, pinPanelStyles];
+  static override styles = [controlStyles, panelStyles, tableStyles, pinPanelStyles];
 
   @property({ attribute: false }) solved: Solved | null = null;
   @property({ attribute: false }) pins: readonly Pin[] = [];

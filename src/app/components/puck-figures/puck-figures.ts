@@ -8,12 +8,13 @@ import type { PuckInputs } from "../../puck/puckInputs";
 import { puckTableStyles } from "../../puck/puckTableStyles";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
+import { tableStyles } from "../../style/tableStyles";
 import { puckFiguresStyles } from "./puck-figures.styles";
 
 /** Mass, balance, inertia, areas and the rest, beside the baseline's and the rules' verdict on each. */
 @customElement("ww-puck-figures")
 export class PuckFiguresElement extends LitElement {
-  static override styles = [controlStyles, panelStyles, puckTableStyles, puckFiguresStyles];
+  static override styles = [controlStyles, panelStyles, tableStyles, puckTableStyles, puckFiguresStyles];
 
   @property({ attribute: false }) inputs: PuckInputs = demoPuck;
   /** What is known of the pucks. */

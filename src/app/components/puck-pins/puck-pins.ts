@@ -8,11 +8,12 @@ import { customElement, property } from "lit/decorators.js";
 import { puckTableStyles } from "../../puck/puckTableStyles";
 import { panelStyles } from "../../style/panelStyles";
 import { controlStyles } from "../../style/sharedStyles";
+import { tableStyles } from "../../style/tableStyles";
 
 /** Candidates kept for comparison, and which puck is the baseline. Sends `puck-pin`, `-unpin`, `-swap`, `-baseline`. */
 @customElement("ww-puck-pins")
 export class PuckPins extends LitElement {
-  static override styles = [controlStyles, panelStyles, puckTableStyles];
+  static override styles = [controlStyles, panelStyles, tableStyles, puckTableStyles];
 
   @property({ attribute: false }) inputs: PuckInputs = demoPuck;
   /** What is known of the pucks. */
