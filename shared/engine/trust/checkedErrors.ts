@@ -7,22 +7,22 @@ import type { ErrorData } from "./errorData";
 export const CHECKED_ERRORS: ErrorData = {
   fittedOn: "2026-11-30",
   parameters: {
-    levelDeviation: { subcritical: 0.2071, other: 0.2622 },
+    levelDeviation: { subcritical: 0.1359, other: 0.2367 },
     correlationLengths: {
-      logReynolds: 1.499,
-      logRoughness: 1.079,
-      turbulence: 1.428,
-      logLengthToHeight: 0.7188,
-      cornerRadiusToHeight: 0.2432,
+      logReynolds: 1.533,
+      logRoughness: 0.9227,
+      turbulence: 1.51,
+      logLengthToHeight: 1.047,
+      cornerRadiusToHeight: 0.19,
     },
-    regimeCorrelation: 0.3421,
-    shapeCorrelation: 0.3232,
-    sourceDeviation: { subcritical: 0.06103, supercritical: 0.2589, transcritical: 0.134 },
-    singleDeviation: 0.0248,
+    regimeCorrelation: 0.3106,
+    shapeCorrelation: 0.3296,
+    sourceDeviation: { subcritical: 0.05655, supercritical: 0.2459, transcritical: 0.1353 },
+    singleDeviation: 0.03003,
     crisisShift: {
-      "circle in a quiet stream": { mean: -0.05824, deviation: 0.1452 },
-      "circle in a turbulent stream": { mean: 0.09575, deviation: 0.4336 },
-      "other section": { mean: 0.06042, deviation: 0.234 },
+      "circle in a quiet stream": { mean: -0.05665, deviation: 0.1456 },
+      "circle in a turbulent stream": { mean: 0.09361, deviation: 0.4368 },
+      "other section": { mean: 0.06078, deviation: 0.2438 },
     },
   },
   measured: `
@@ -92,10 +92,10 @@ supercritical circle 13.5198 -5 0.6931 0 0.5 0.0208 0.0486 DNV-RP-C205
 transcritical circle 14.4198 -5 0.6931 0 0.5 0.1745 0.0486 DNV-RP-C205
 transcritical circle 14.6309 -5 0.6931 0 0.5 0.0454 0.0486 DNV-RP-C205
 transcritical circle 14.8802 -5 0.6931 0 0.5 0.0596 0.0486 DNV-RP-C205
-transcritical circle 15.203 -5 0.6931 0 0.5 0.0687 0.0527 DNV-RP-C205
+transcritical circle 15.1838 -5 0.6931 0 0.5 0.0687 0.0527 DNV-RP-C205
 transcritical circle 15.4129 -5 0.6931 0 0.5 0.0988 0.0486 DNV-RP-C205
 transcritical circle 15.3122 -4 0.6931 0 0.5 -0.1147 0.0935 DNV-RP-C205
-transcritical circle 15.3698 -3.5229 0.6931 0 0.5 -0.0846 0.0816 DNV-RP-C205
+transcritical circle 15.3122 -3.5229 0.6931 0 0.5 -0.0846 0.0816 DNV-RP-C205
 transcritical circle 15.3122 -3 0.6931 0 0.5 -0.065 0.0715 DNV-RP-C205
 transcritical circle 15.3698 -2.5229 0.6931 0 0.5 -0.0466 0.0643 DNV-RP-C205
 transcritical circle 15.3122 -2.3468 0.6931 0 0.5 -0.0358 0.062 DNV-RP-C205
@@ -103,6 +103,7 @@ transcritical circle 15.3122 -2 0.6931 0 0.5 -0.0055 0.0579 DNV-RP-C205
 supercritical circle 13.1224 -5 0.6931 0 0.5 0.4101 0.152 EN 1991-1-4
 transcritical circle 14.9141 -5 0.6931 0 0.5 -0.0012 0.1022 EN 1991-1-4
 transcritical circle 16.1181 -5 0.6931 0 0.5 0.0844 0.0886 EN 1991-1-4
+transcritical circle 13.1224 -4 0.6931 0 0.5 0.0361 0.1037 EN 1991-1-4
 transcritical circle 13.8155 -4 0.6931 0 0.5 -0.0341 0.0921 EN 1991-1-4
 transcritical circle 14.9141 -4 0.6931 0 0.5 0.0337 0.0814 EN 1991-1-4
 transcritical circle 16.1181 -4 0.6931 0 0.5 0.0972 0.0747 EN 1991-1-4
