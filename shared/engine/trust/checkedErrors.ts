@@ -92,10 +92,10 @@ supercritical circle 13.5198 -5 0.6931 0 0.5 0.0208 0.0486 DNV-RP-C205
 transcritical circle 14.4198 -5 0.6931 0 0.5 0.1745 0.0486 DNV-RP-C205
 transcritical circle 14.6309 -5 0.6931 0 0.5 0.0454 0.0486 DNV-RP-C205
 transcritical circle 14.8802 -5 0.6931 0 0.5 0.0596 0.0486 DNV-RP-C205
-transcritical circle 15.1838 -5 0.6931 0 0.5 0.0687 0.0527 DNV-RP-C205
+transcritical circle 15.203 -5 0.6931 0 0.5 0.0687 0.0527 DNV-RP-C205
 transcritical circle 15.4129 -5 0.6931 0 0.5 0.0988 0.0486 DNV-RP-C205
 transcritical circle 15.3122 -4 0.6931 0 0.5 -0.1147 0.0935 DNV-RP-C205
-transcritical circle 15.3122 -3.5229 0.6931 0 0.5 -0.0846 0.0816 DNV-RP-C205
+transcritical circle 15.3698 -3.5229 0.6931 0 0.5 -0.0846 0.0816 DNV-RP-C205
 transcritical circle 15.3122 -3 0.6931 0 0.5 -0.065 0.0715 DNV-RP-C205
 transcritical circle 15.3698 -2.5229 0.6931 0 0.5 -0.0466 0.0643 DNV-RP-C205
 transcritical circle 15.3122 -2.3468 0.6931 0 0.5 -0.0358 0.062 DNV-RP-C205
@@ -103,7 +103,6 @@ transcritical circle 15.3122 -2 0.6931 0 0.5 -0.0055 0.0579 DNV-RP-C205
 supercritical circle 13.1224 -5 0.6931 0 0.5 0.4101 0.152 EN 1991-1-4
 transcritical circle 14.9141 -5 0.6931 0 0.5 -0.0012 0.1022 EN 1991-1-4
 transcritical circle 16.1181 -5 0.6931 0 0.5 0.0844 0.0886 EN 1991-1-4
-transcritical circle 13.1224 -4 0.6931 0 0.5 0.0361 0.1037 EN 1991-1-4
 transcritical circle 13.8155 -4 0.6931 0 0.5 -0.0341 0.0921 EN 1991-1-4
 transcritical circle 14.9141 -4 0.6931 0 0.5 0.0337 0.0814 EN 1991-1-4
 transcritical circle 16.1181 -4 0.6931 0 0.5 0.0972 0.0747 EN 1991-1-4
