@@ -56,7 +56,7 @@ export function rememberRecent(stored: StoredCase): Promise<Result<null>> {
     const { store } = transaction;
     const all = async () => {
       await store.put(keptCase(stored));
-      const cases = (await store.getAll()).flatMap((record) => checkedCase(record) ?? []);
+      const cases = (await store.getAll()).flatMap((record: unknown) => checkedCase(record) ?? []);
       for (const old of cases.sort(newestFirst).slice(mostRecent)) await store.delete(old.fileName);
     };
     await Promise.all([all(), transaction.done]);
@@ -99,7 +99,7 @@ function textKey(name: string): string {
 async function readCases(store: "saved" | "recent"): Promise<Result<KeptCases>> {
   try {
     const records = await (await keptDatabase()).getAll(store);
-    const cases = records.flatMap((record) => checkedCase(record) ?? []);
+    const cases = records.flatMap((record: unknown) => checkedCase(record) ?? []);
     return success({ cases: cases.sort(newestFirst), unreadable: records.length - cases.length });
   } catch (error) {
     return problem("storage", `${unreadable(error)} None of it was changed.`);
