@@ -47,10 +47,12 @@ describe("the case command on a case with pucks", () => {
     expect(cautions.join(" ")).toContain("Lead is poisonous");
   });
 
-  it("the table ends with the verdicts; --csv --pucks is one table of pucks", async () => {
+  it("the table has the verdicts, and ends with the comparison; --csv --pucks is one table of pucks", async () => {
     const path = fileOf("table.json", puckCaseDocument({ play: openWater, candidates: [entryWith("other")] }));
     const [table, csv] = await Promise.all([runCaseCommand([path]), runCaseCommand([path, "--csv", "--pucks"])]);
-    expect(table.stdout.trimEnd().split("\n").at(-1)).toMatch(/^The candidate is not shown to beat a baseline/);
+    expect(table.stdout).toMatch(/^The candidate is not shown to beat a baseline/m);
+    expect(table.stdout).toMatch(/^Compared with .*: change of the drag/m);
+    expect(table.stdout.trimEnd().split("\n").at(-1)).toMatch(/ other .*not decided|less|more/);
     const { data, errors } = Papa.parse<Record<string, string>>(csv.stdout, { header: true, skipEmptyLines: true });
     expect(errors).toEqual([]);
     expect(data).toHaveLength(2 * 2 * 3);
