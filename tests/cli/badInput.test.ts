@@ -175,7 +175,7 @@ describe("the case command refuses with one line, status 2 and no stack trace", 
   it("an unknown option", async () => {
     await expectRefusal(
       ["cases/cylinder-smooth.json", "--yaml"],
-      /--yaml.*the options are --json, --csv, --pucks, --comparisons, --tunnel, --trial, --measurements, --out PATH/,
+      /--yaml.*the options are --json, --csv, --pucks, --comparisons, --next, --tunnel, --trial, --measurements, --durability, --cost, --choice, --out PATH/,
     );
   });
 

@@ -30,13 +30,13 @@ afterEach(() => {
 /** EX_IOERR of BSD's sysexits.h: an error occurred while doing I/O on some file. */
 const ioError = 74;
 
-/** Runs a command line of a shell, in which $RUN is the program. */
+/** Runs a command line of a shell, in which `run` is the program; folders may have blanks in their names. */
 function shell(line: string): { readonly status: number | null; readonly stderr: string } {
   const { npm_lifecycle_event: _event, INIT_CWD: _place, ...env } = process.env;
-  return spawnSync("bash", ["-c", line], {
+  return spawnSync("bash", ["-c", `run() { "$NODE" "$PROGRAM" "$@"; }; ${line}`], {
     cwd: projectFolder,
     encoding: "utf8",
-    env: { ...env, RUN: `${process.execPath} ${programFile}` },
+    env: { ...env, NODE: process.execPath, PROGRAM: programFile },
   });
 }
 
@@ -44,7 +44,7 @@ describe.skipIf(!existsSync("/dev/full"))("output that cannot be written", () =>
   it.each(["case --schema", "--help", "case --help"])(
     "%s to a full device ends in one line and a code of its own",
     (args) => {
-      const { status, stderr } = shell(`$RUN ${args} > /dev/full`);
+      const { status, stderr } = shell(`run ${args} > /dev/full`);
       expect(stderr).toMatch(
         /^standard output: cannot be written: no space left on the device; 0 of \d+ bytes went out\n$/,
       );
@@ -55,22 +55,22 @@ describe.skipIf(!existsSync("/dev/full"))("output that cannot be written", () =>
   it("a disk that fills up after the first part is noticed as well", () => {
     // The limit lets 1024 bytes through, as a nearly full disk would: the first write is cut short without any error.
     const target = join(folder, "schema.json");
-    const { status, stderr } = shell(`trap '' XFSZ; ulimit -f 1; $RUN case --schema > ${target}`);
+    const { status, stderr } = shell(`trap '' XFSZ; ulimit -f 1; run case --schema > ${target}`);
     expect(statSync(target).size).toBe(1024);
     expect(stderr).toMatch(/^standard output: cannot be written: .*; 1024 of \d+ bytes went out\n$/);
     expect(status).toBe(ioError);
   });
 
   it("a reader that has seen enough is no failure, nor is a standard error that nobody can read", () => {
-    expect(shell("set -o pipefail; $RUN case --schema | head -c 10 > /dev/null").status).toBe(0);
-    expect(shell("$RUN case no-such-file 2> /dev/full").status).toBe(2);
+    expect(shell("set -o pipefail; run case --schema | head -c 10 > /dev/null").status).toBe(0);
+    expect(shell("run case no-such-file 2> /dev/full").status).toBe(2);
   });
 
   it("--out on a disk that fills up leaves what was there, and no part", () => {
     const target = join(folder, "results.csv");
     writeFileSync(target, "older");
     const { status, stderr } = shell(
-      `trap '' XFSZ; ulimit -f 1; $RUN case cases/cylinder-smooth.json --json --out ${target}`,
+      `trap '' XFSZ; ulimit -f 1; run case cases/cylinder-smooth.json --json --out ${target}`,
     );
     expect(complaints(stderr)).toMatch(
       /^--out .*results\.csv: cannot be written: the file would be larger than is allowed\n$/,

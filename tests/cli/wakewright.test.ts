@@ -41,7 +41,7 @@ describe("wakewright", () => {
   });
 
   it.each([
-    ["drag", /^"drag" is not a sub-command; name one of case, next, trade-off, hand-off, sheets /],
+    ["drag", /^"drag" is not a sub-command; name one of case, next, trade-off, hand-off, sheets, outline /],
     ["--json", /^"--json" is not a sub-command/],
   ])("refuses %s on one line, with status 2", async (name, message) => {
     const end = await startCommand(name, []).end;
@@ -71,7 +71,7 @@ describe("every sub-command", () => {
       expect(read(["--help"])).toEqual({ ok: true, value: "help" });
       expect(read([])).toMatchObject({
         ok: false,
-        problem: { message: expect.stringMatching(/^no case file was named/) },
+        problem: { message: expect.stringMatching(/^no (case file|outline) was named/) },
       });
     },
   );

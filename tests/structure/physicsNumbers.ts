@@ -133,6 +133,7 @@ export const numbersInFormulas: Readonly<Record<string, Partial<Record<NumberCla
   "engine/section/contourExtent.ts": { resolution: [2000] },
   "engine/section/dragCrisis.ts": { resolution: [17, 16] },
   "engine/section/flowPicture.ts": { limit: "all" },
+  "engine/section/liveCurves.ts": { resolution: [1.005] },
   "engine/section/prepareShape.ts": { resolution: [2, 5e-3] },
 
   "jobs/puck/drag/endRelief.ts": { published: "all" },

@@ -154,7 +154,7 @@ describe("resolveTunnel(block) with correlations", () => {
 describe("correlationNotes(correlations, stated, samples, inputKeys)", () => {
   const stated = {
     speedPercent: { plusMinus: 1, kind: "standard" },
-    zeroNewtons: { plusMinus: 1, kind: "normal95", degreesOfFreedom: 5 },
+    zeroNewtons: { plusMinus: 1, kind: "normal95" },
     temperatureCelsius: { plusMinus: 1, kind: "standard", degreesOfFreedom: 5 },
     otherPercent: { plusMinus: 1, kind: "rectangular" },
   } as const;
@@ -179,5 +179,10 @@ describe("correlationNotes(correlations, stated, samples, inputKeys)", () => {
       expect.stringContaining('no Monte Carlo for "Temperature", "Anything else"'),
     ]);
     expect(messages(list, 0)).toEqual([]);
+  });
+
+  it("counts a half-width of few degrees of freedom among those: JCGM 101:2008, 6.4.9 draws it from a t distribution", () => {
+    const ofFew = { ...stated, zeroNewtons: { plusMinus: 1, kind: "normal95", degreesOfFreedom: 5 } } as const;
+    expect(undrawableParts([pair("speedPercent", "zeroNewtons", 0.5)], ofFew)).toEqual(["zeroNewtons"]);
   });
 });

@@ -147,6 +147,11 @@ export const TRUST_NUMBERS = {
     unit: "1",
     kind: "chosen",
     restsOn: "judgement: the points of one good tunnel lie within 3 %",
-    usedIn: ["engine/trust/judgeOutcome.ts", "jobs/evidence/learnedRows.ts", "jobs/evidence/measuredCurves.ts"],
+    usedIn: [
+      "engine/trust/judgeCurve.ts",
+      "engine/trust/judgeOutcome.ts",
+      "jobs/evidence/learnedRows.ts",
+      "jobs/evidence/measuredCurves.ts",
+    ],
   },
 } satisfies Record<string, LedgerNumber>;

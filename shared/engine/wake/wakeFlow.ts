@@ -130,9 +130,11 @@ function separationChord(flow: SectionFlow, lower: number, upper: number): Pick<
   const [lowerY, upperY] = [lower, upper].map((p) => interpolateAtPosition(nodes.y, p));
   const across = cosine * (upperY - lowerY) - sine * (upperX - lowerX);
   const along = (cosine * (lowerX + upperX) + sine * (lowerY + upperY)) / 2;
-  const behind = flow.operator.folded
-    ? { fullLength: fullLengthBehind(fullLength, along), extent: referenceWidth }
-    : behindChord(nodes, [lowerX, lowerY], [upperX, upperY]);
+  // A floor leads the wake along itself, however the chord of the separation points leans.
+  const behind =
+    flow.operator.folded || flow.floor !== null
+      ? { fullLength: fullLengthBehind(fullLength, along), extent: referenceWidth }
+      : behindChord(nodes, [lowerX, lowerY], [upperX, upperY]);
   return {
     separationWidth: Math.abs(across) / referenceWidth,
     afterbodyLength: behind.fullLength / referenceWidth,

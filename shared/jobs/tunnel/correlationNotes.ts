@@ -42,7 +42,7 @@ export function correlationNotes(
   const undrawable = undrawableParts(correlations, stated);
   if (samples > 0 && undrawable.length > 0) {
     const names = undrawable.map((key) => `"${statedName(key)}"`).join(", ");
-    const message = `no Monte Carlo for ${names}: correlated parts are drawn together as normal ones only, stated as 95 %, or as standard without degrees of freedom; the first-order uncertainty holds for any`;
+    const message = `no Monte Carlo for ${names}: correlated parts are drawn together as normal ones only, stated as 95 % or as standard, without degrees of freedom; the first-order uncertainty holds for any`;
     notes.push({ index: null, message });
   }
   return notes;

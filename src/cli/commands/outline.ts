@@ -28,9 +28,9 @@ export const outlineCommand = subCommand({
     },
   },
   examples: ["outline profile.dxf", "outline front.svg rear.csv --unit in --to profiles.json"],
-  notes: `x is along the stream, y across it. Lines stay lines and arcs stay arcs; corners get the smallest radius that the solver
-takes, 1 % of the smaller of length and height. The deviation is the largest distance of the outline in the file from the
-contour that is solved; above 5 % of the smaller dimension the outline is refused.
+  notes: `x is along the stream, y across it. Lines stay lines and arcs stay arcs; corners get the smallest radius that the
+solver takes, 1 % of the smaller of length and height. The deviation is the largest distance of the outline in the file
+from the contour that is solved; above 5 % of the smaller dimension the outline is refused.
 Exit status: 0 done; 2 unusable input; 70 fault in the program.`,
   understand(files, { to, unit, json }): Result<OutlineInput> {
     if (unit !== null && !isUnit(unit)) {
