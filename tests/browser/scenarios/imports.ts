@@ -53,7 +53,7 @@ export function importScenarios(stage: () => Stage): void {
     ] as const) {
       await page.getByRole("button", { name: "Import a contour" }).click();
       await offer(page, name, text);
-      await dialog.locator(".preview").waitFor();
+      await dialog.locator("ww-outline-preview").waitFor();
       await dialog.locator("p", { hasText: preview }).waitFor();
       await dialog.getByRole("button", { name: "Use this contour" }).click();
       await title.filter({ hasText: name.slice(0, -4) }).waitFor();

@@ -7,7 +7,7 @@ export function layerMethodScenarios(stage: () => Stage): void {
     const { page, complaints } = await openPage(stage(), { hash: await profileHash(), plots: false });
     await waitForFigures(page);
     const own = await shownDrag(page);
-    const choice = page.getByLabel("Boundary layers");
+    const choice = page.getByRole("combobox", { name: "Boundary layers" });
     expect(await choice.inputValue()).toBe("integral");
     await choice.selectOption("textbook");
     await eventually(async () => (await shownDrag(page)) !== own, "the textbook drag is shown");
@@ -19,9 +19,9 @@ export function layerMethodScenarios(stage: () => Stage): void {
     const link = await page.getByLabel("Link to this screen").inputValue();
     const other = await openPage(stage(), { hash: new URL(link).hash, plots: false });
     await waitForFigures(other.page);
-    expect(await other.page.getByLabel("Boundary layers").inputValue()).toBe("textbook");
+    expect(await other.page.getByRole("combobox", { name: "Boundary layers" }).inputValue()).toBe("textbook");
     expect(await shownDrag(other.page)).toBe(textbook);
-    await other.page.getByLabel("Boundary layers").selectOption("integral");
+    await other.page.getByRole("combobox", { name: "Boundary layers" }).selectOption("integral");
     await eventually(async () => (await shownDrag(other.page)) === own, "the engine's own drag is back");
     await other.page.getByRole("button", { name: "Undo" }).click();
     await eventually(async () => (await shownDrag(other.page)) === textbook, "undo brings the textbook drag back");
