@@ -61,7 +61,7 @@ export default defineConfig({
   server: { host: "127.0.0.1" },
   preview: { host: "127.0.0.1", port: 4173 },
   test: {
-    testTimeout: 30_000,
+    testTimeout: 120_000,
     hookTimeout: 120_000,
     projects: [
       {

@@ -7,7 +7,7 @@ import { caseWith, goodCase } from "../case/caseDocuments";
 import { runCaseCommand } from "./caseCommand";
 
 // Some tests start processes of their own, which a busy machine starts slowly.
-vi.setConfig({ testTimeout: 90_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 beforeAll(() => {

@@ -9,7 +9,7 @@ import { caseWith } from "../case/caseDocuments";
 import { complaints, projectFolder, runCaseCommand, startCase } from "./caseCommand";
 
 // Every test starts processes of its own, which a busy machine starts slowly.
-vi.setConfig({ testTimeout: 90_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 beforeEach(() => {

@@ -7,7 +7,7 @@ import { writeFolder } from "../../src/cli/outputFolder";
 import { entryWith, puckCaseDocument } from "../puck/puckDocuments";
 import { startCommand } from "./caseCommand";
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 let path: string;

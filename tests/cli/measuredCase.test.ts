@@ -8,7 +8,7 @@ import { readCaseDocument } from "../../shared/case/readCase";
 import { openCaseFile } from "../../src/cli/openCaseFile";
 import { projectFolder, runCaseCommand } from "./caseCommand";
 
-vi.setConfig({ testTimeout: 90_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 beforeEach(() => {

@@ -9,7 +9,7 @@ import { caseWith } from "../case/caseDocuments";
 import { entryWith, puckCaseDocument, rules } from "../puck/puckDocuments";
 import { runCaseCommand } from "./caseCommand";
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 beforeAll(() => {

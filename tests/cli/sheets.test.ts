@@ -6,7 +6,7 @@ import { inCaseFolders } from "../../src/cli/caseFolders";
 import { sheetsCommand } from "../../src/cli/commands/sheets";
 import { projectFolder, startCommand } from "./caseCommand";
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 const folder = mkdtempSync(join(tmpdir(), "wakewright-sheets-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -9,7 +9,7 @@ import { caseWith } from "../case/caseDocuments";
 import { type PlainObject, puckCaseDocument, rules, wantedMass } from "../puck/puckDocuments";
 import { complaints, startCommand } from "./caseCommand";
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 beforeEach(() => {

@@ -7,7 +7,7 @@ import type { CaseResults } from "../../shared/case/caseResults";
 import { readCsvTable } from "../../shared/tables/csvTable";
 import { projectFolder, runCaseCommand, startCommand } from "./caseCommand";
 
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 const folder = mkdtempSync(join(tmpdir(), "wakewright-tunnel-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -17,7 +17,7 @@ import { writeFolder } from "../../src/cli/outputFolder";
 import { temporaryPath } from "../../src/cli/temporaryFiles";
 import { complaints, programFile, projectFolder } from "./caseCommand";
 
-vi.setConfig({ testTimeout: 90_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 beforeEach(() => {

@@ -10,7 +10,7 @@ import { caseWith } from "../case/caseDocuments";
 import { complaints, projectFolder, startCommand } from "./caseCommand";
 
 // Some tests start processes of their own, which a busy machine starts slowly.
-vi.setConfig({ testTimeout: 90_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 const { version }: { version: string } = JSON.parse(readFileSync(join(projectFolder, "package.json"), "utf8"));
 

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { sourceStamp } from "../../src/setup/currentBuild.mjs";
 
 // Starts builds of its own, which a busy machine makes slowly.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let folder: string;
 beforeAll(() => {

@@ -8,7 +8,7 @@ import { caseWith } from "../case/caseDocuments";
 import { type InstalledPackage, installPackage, projectFolder, run } from "./installedPackage";
 
 // Builds, packs and starts processes of its own, which a busy machine starts slowly.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 let installed: InstalledPackage;
 beforeAll(() => {

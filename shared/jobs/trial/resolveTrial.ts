@@ -21,7 +21,7 @@ export const standardAnalysis: TrialAnalysis = {
   bandCoverage: 0.9,
   permutations: 5000,
 };
-export const standardSimulations = 2000;
+export const standardSimulations = 400;
 export const standardPower = 0.8;
 export const standardDragMeaning = "drag over the first baseline's, weighted by attitude, from the case's pucks";
 

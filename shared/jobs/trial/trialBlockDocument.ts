@@ -95,7 +95,7 @@ const power = strictRecord("a study of power", {
     unit: "",
   }).optional(),
   playerCounts: list(whole("Players", 2, mostPlayers), 1, 30, "numbers of players"),
-  simulations: whole("Simulated trials per number of players; 2000 when left out", 100, 20_000).optional(),
+  simulations: whole("Simulated trials per number of players; 400 when left out", 100, 20_000).optional(),
   wantedPower: quantity("Wanted chance to show the difference; 0.8 when left out", {
     from: 0.05,
     to: 0.999,

@@ -1,3 +1,4 @@
+import { standardSimulations } from "../../../shared/jobs/trial/resolveTrial";
 import type { TrialBlockDocument } from "../../../shared/jobs/trial/trialBlockDocument";
 import type { ScoreScale } from "../../../shared/jobs/trial/trialSetup";
 
@@ -76,7 +77,7 @@ export const standardPowerInputs: PowerInputs = {
   spread: 1.5,
   playerSpread: 1,
   playerCounts: [4, 8, 12, 16, 20, 24, 32, 40],
-  simulations: 2000,
+  simulations: standardSimulations,
   wantedPower: 0.8,
 };
 

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { viewTexts } from "../../../src/app/store/viewNames";
 import { openPage, type Stage } from "../openPage";
-import { eventually, profileHash, waitForFigures } from "./pageParts";
+import { eventually, openDetail, profileHash, waitForFigures } from "./pageParts";
 
 /** Draws every plot of the shown view that has something to draw. @returns how many */
 async function drawPlots(page: Page): Promise<number> {
@@ -20,6 +20,8 @@ export function privacyScenarios(stage: () => Stage): void {
   test("no button of a chart's tool bar, in any view, asks another place for anything or opens a window", async () => {
     const { page, complaints } = await openPage(stage(), { hash: await profileHash() });
     await waitForFigures(page);
+    await openDetail(page, "Layer");
+    await page.getByLabel("Layer quantity").selectOption("all");
     await eventually(
       async () => (await page.locator("ww-plot-board ww-plot figure").count()) >= 3,
       "the plots have something to draw",
