@@ -37,7 +37,7 @@ describe("a trial on the page", () => {
       return runCase(reading.value).trial;
     });
     expect(own).toEqual(file);
-  });
+  }, 300_000);
 
   it("keeps what is typed but no score, in the case too, and leaves it out of what is ranked", () => {
     const key = cellKey({ activity: 1, repeat: 1, player: 1, puck: 1 });
