@@ -6,7 +6,15 @@ import { readCase } from "../../../shared/case/readCase";
 import type { SetResult } from "../../../shared/jobs/evidence/comparisonResult";
 import { openPage, type PageChoice, type Stage, type WatchedPage } from "../openPage";
 import { expectAccessible } from "./accessibility";
-import { enter, eventually, expectFitsAPhone, printedReport, profileHash, waitForFigures } from "./pageParts";
+import {
+  enter,
+  eventually,
+  expectFitsAPhone,
+  openDetail,
+  printedReport,
+  profileHash,
+  waitForFigures,
+} from "./pageParts";
 
 const demoText = readFileSync("cases/harbour-measured.json", "utf8");
 
@@ -116,13 +124,16 @@ export function compareViewScenarios(stage: () => Stage): void {
     await page.getByRole("button", { name: "Section", exact: true }).click();
     const figures = page.locator("ww-key-figures");
     const offset = figures.locator("dl > div", { hasText: "Cd with a measured offset" });
-    await offset.filter({ hasText: 'not corrected by measurement "profile, water channel B"' }).waitFor();
+    await offset
+      .filter({ hasText: 'not corrected by measurement "profile, water channel B"' })
+      .waitFor({ state: "attached" });
     await enter(page, "Turbulence intensity, Tu", "0.3");
     await enter(page, "Sand-grain roughness, ks", "0.003");
     const label = figures.locator("small", {
       hasText: 'corrected by measurement "profile, water channel B", factor 0.91',
     });
-    await label.filter({ hasNotText: "not corrected" }).waitFor({ timeout: 60_000 });
+    await label.filter({ hasNotText: "not corrected" }).waitFor({ state: "attached", timeout: 60_000 });
+    await openDetail(page, "Drag curve with table");
     const legend = page.locator("#plot-drag .plot-legend");
     await legend
       .filter({ hasText: 'corrected by measurement "profile, water channel B"' })
@@ -130,7 +141,9 @@ export function compareViewScenarios(stage: () => Stage): void {
     await page.waitForTimeout(800);
     await page.reload();
     // The link brings its own stream back, in which the offset does not hold; it is still being carried and says so.
-    await offset.filter({ hasText: 'measurement "profile, water channel B"' }).waitFor({ timeout: 60_000 });
+    await offset
+      .filter({ hasText: 'measurement "profile, water channel B"' })
+      .waitFor({ state: "attached", timeout: 60_000 });
     expect(complaints).toEqual([]);
     await page.context().close();
   });
